@@ -1,0 +1,1 @@
+"""The checks: topic folders, one file a check, named as the check."""

@@ -1,0 +1,166 @@
+"""Asks one check about one case, and makes sure that silence is never taken for approval.
+
+A check that crashes becomes a visible finding. Where the drawing says of a switch that decides how
+water can go that it is not known, the check is asked for every value it could have: an answer that
+is the same for all stands, and any other is unanswered and names the switch.
+"""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from typing import Any
+
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.check import Check, Verdict
+from circuitcheck.circuit.plan import other_values
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.finding import Finding, Grade, Says
+
+VARIANT_BOUND = 256
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """A check's findings, and whether it judged, does not apply, or could not judge."""
+
+    findings: tuple[Finding, ...]
+    status: str
+    crashed: bool = False
+
+
+def answer(check: Check, case: Case) -> Answer:
+    """What the check says of the case. Never raises."""
+    try:
+        verdict = _over_unknowns(check, case)
+    except Exception as error:
+        return Answer((_crash(check.name, error),), "not judged", crashed=True)
+    if not verdict.findings and not verdict.sound:
+        return Answer((), "not applicable")
+    decided = verdict.sound or any(each.grade is not Grade.UNANSWERED for each in verdict.findings)
+    return Answer(verdict.findings, "judged" if decided else "not judged")
+
+
+def _crash(name: str, error: Exception) -> Finding:
+    return Finding(
+        name,
+        Grade.UNANSWERED,
+        Says(
+            "This check failed inside the program and has judged nothing: {error}.",
+            {"error": f"{type(error).__name__}: {error}"},
+        ),
+        would_be=Grade.DANGER,
+    )
+
+
+def _over_unknowns(check: Check, case: Case) -> Verdict:
+    unknown = unknown_ways(case.drawing)
+    if not unknown:
+        return check.judge(case)
+    usual = check.judge(case)
+    variants = list(itertools.islice(_variants(case.drawing, unknown), VARIANT_BOUND + 1))
+    if len(variants) > VARIANT_BOUND:
+        # Too many to try them all: nothing is sure, so nothing is approved.
+        if not usual.findings and not usual.sound:
+            return usual
+        return Verdict((_unanswered(check, (), tuple(unknown), Grade.DANGER),))
+    verdicts = [(values, check.judge(Case(variant))) for values, variant in variants]
+    return _merged(check, verdicts, tuple(unknown))
+
+
+def unknown_ways(drawing: Drawing) -> dict[str, tuple[Any, ...]]:
+    """The fields set to null that decide how water can go, as `id.field`, with their values."""
+    found: dict[str, tuple[Any, ...]] = {}
+    for part in drawing.components.values():
+        for name in part.kind.rests_on:
+            if name in part.data and part.data[name] is None:
+                field = part.kind.field(name)
+                found[f"{part.id}.{name}"] = (field.default, *other_values(field))
+    return found
+
+
+Values = tuple[Any, ...]
+
+
+def _variants(drawing: Drawing, unknown: dict[str, tuple[Any, ...]]) -> Iterator[tuple[Values, Drawing]]:
+    for values in itertools.product(*unknown.values()):
+        components = dict(drawing.components)
+        for name, value in zip(unknown, values, strict=True):
+            part, _, field = name.rpartition(".")
+            old = components[part]
+            components[part] = replace(old, data={**old.data, field: value})
+        yield values, replace(drawing, components=components)
+
+
+Subject = tuple[str, ...]
+
+
+def _subject(finding: Finding) -> Subject:
+    """The thing judged: two findings about one thing are told apart by neither sentence nor witness."""
+    return (finding.components or finding.pipes)[:1]
+
+
+def _merged(check: Check, verdicts: list[tuple[Values, Verdict]], unknown: tuple[str, ...]) -> Verdict:
+    told = [(values, _by_subject(verdict)) for values, verdict in verdicts]
+    subjects = dict.fromkeys(subject for _, found in told for subject in found)
+    findings: list[Finding] = []
+    for subject in subjects:
+        grades = {tuple(each.grade for each in found.get(subject, ())) for _, found in told}
+        if len(grades) == 1:
+            # The last variant leaves least to be shut, so its witness holds in the others too.
+            findings += told[-1][1][subject]
+            continue
+        worst = min(
+            (each.would_be or each.grade for _, found in told for each in found.get(subject, ())),
+            key=lambda grade: grade.rank,
+        )
+        findings.append(_unanswered(check, subject, _deciding(subject, told, unknown), worst))
+    return Verdict(tuple(findings), min(verdict.sound for _, verdict in verdicts))
+
+
+def _by_subject(verdict: Verdict) -> dict[Subject, list[Finding]]:
+    found: dict[Subject, list[Finding]] = {}
+    for finding in verdict.findings:
+        found.setdefault(_subject(finding), []).append(finding)
+    return found
+
+
+def _deciding(
+    subject: Subject,
+    told: list[tuple[Values, dict[Subject, list[Finding]]]],
+    unknown: tuple[str, ...],
+) -> tuple[str, ...]:
+    """Those of the unknown fields that change the answer while the others stay as they are."""
+    grades = {
+        tuple(map(_key, values)): tuple(each.grade for each in found.get(subject, ()))
+        for values, found in told
+    }
+    found = set()
+    for one, two in itertools.combinations(grades, 2):
+        differing = [place for place in range(len(unknown)) if one[place] != two[place]]
+        if len(differing) == 1 and grades[one] != grades[two]:
+            found.add(unknown[differing[0]])
+    return tuple(name for name in unknown if name in found)
+
+
+def _key(value: Any) -> Any:
+    hashable: object = tuple(value) if isinstance(value, list) else value
+    return hashable
+
+
+def _unanswered(check: Check, subject: Subject, missing: tuple[str, ...], would_be: Grade) -> Finding:
+    return Finding(
+        check.name,
+        Grade.UNANSWERED,
+        Says(
+            "{title}? It rests on what is not known: {missing}.",
+            {
+                "title": check.lesson.title,
+                "missing": ", ".join(missing),
+            },
+        ),
+        components=subject,
+        missing=missing,
+        would_be=would_be,
+    )

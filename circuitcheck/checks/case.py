@@ -1,0 +1,99 @@
+"""One drawing as the checks see it: its circuit, its data, and which defaults were taken."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import cached_property
+from typing import Any
+
+from circuitcheck.circuit.bodies import Bodies
+from circuitcheck.circuit.discharge import Discharge, discharges
+from circuitcheck.circuit.flowways import FlowWays
+from circuitcheck.circuit.joining import Circuit
+from circuitcheck.circuit.plan import changes_circulation, changes_pressure
+from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS
+from circuitcheck.drawing.value import Drawing
+
+_DESIGN = {field.name: field for field in DESIGN_FIELDS}
+_PIPE = {field.name: field for field in PIPE_FIELDS}
+
+
+class Case:
+    """A drawing under judgement. Built once; what several checks need is worked out once."""
+
+    def __init__(self, drawing: Drawing) -> None:
+        self.drawing = drawing
+        self._taken: dict[str, None] = {}
+
+    @cached_property
+    def circuit(self) -> Circuit:
+        """The graph behind the drawing."""
+        return Circuit(self.drawing)
+
+    @cached_property
+    def bodies(self) -> Bodies:
+        """What water can meet what."""
+        return Bodies(self.circuit)
+
+    @cached_property
+    def flow(self) -> FlowWays:
+        """Where water can circulate."""
+        return FlowWays(self.circuit)
+
+    @cached_property
+    def discharges(self) -> tuple[Discharge, ...]:
+        """Every relief and safety valve's discharge."""
+        return discharges(self.circuit)
+
+    @property
+    def taken(self) -> tuple[str, ...]:
+        """The defaults that verdicts so far rest on, as `id.field = value`, sorted."""
+        return tuple(sorted(self._taken))
+
+    def value(self, part: str, field: str) -> Any:
+        """A part's data field; a default taken for it is remembered. None: not known yet."""
+        component = self.drawing.components[part]
+        if field not in component.data:
+            self._take(part, field, component.kind.field(field).default)
+        return component.value(field)
+
+    def pipe_value(self, pipe: str, field: str) -> Any:
+        """A pipe's data field; a default taken for it is remembered. None: not known yet."""
+        data = self.drawing.pipes[pipe].data
+        if field not in data:
+            self._take(pipe, field, _PIPE[field].default)
+        return _PIPE[field].value(data)
+
+    def design(self, field: str) -> Any:
+        """A field of the design; a default taken for it is remembered. None: not known yet."""
+        if field not in self.drawing.design:
+            self._take("design", field, _DESIGN[field].default)
+        return _DESIGN[field].value(self.drawing.design)
+
+    def rests_on_pressure_ways(self, parts: Iterable[str]) -> None:
+        """A verdict rests on how pressure passes these parts: remember the defaults that decide it."""
+        for part in parts:
+            component = self.drawing.components[part]
+            for field in component.kind.rests_on:
+                if field not in component.data and changes_pressure(component.kind, field):
+                    self._take(part, field, component.kind.field(field).default)
+
+    def rests_on_water_ways(self, parts: Iterable[str]) -> None:
+        """A verdict rests on how water circulates in these parts: remember the defaults that decide it."""
+        for part in parts:
+            component = self.drawing.components[part]
+            for field in component.kind.rests_on:
+                if field not in component.data and changes_circulation(component.kind, field):
+                    self._take(part, field, component.kind.field(field).default)
+
+    def _take(self, owner: str, field: str, default: object) -> None:
+        if default is not None:
+            self._taken[f"{owner}.{field} = {_shown(default)}"] = None
+
+
+def _shown(value: object) -> str:
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, (tuple, list)):
+        return f"[{', '.join(str(each) for each in value)}]"
+    return f"{value:g}" if isinstance(value, float) else str(value)

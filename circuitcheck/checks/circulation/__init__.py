@@ -1,0 +1,1 @@
+"""Whether pumps always have somewhere to drive the water."""

@@ -1,0 +1,118 @@
+"""No way round for the heat source when the zones shut.
+
+Flags: Some position of the motor valves and thermostatic heads leaves no pump able to drive water
+    round a loop through the heat source. A bypass counts only if it lets water from flow to return,
+    stands before the zone valves, takes in both the pump and the heat source, and no hand valve can
+    shut it. Excused where the heat source has no run-on and no least flow and the valves' end
+    switches stop heat and pump; if only thermostatic heads do it then, it is advice.
+Why: When the last zone is satisfied the burner stops, but the metal is still hot and the pump runs
+    on to carry that heat away. With every valve shut there is nowhere to carry it: the water in the
+    heat source boils, bangs, and trips the high limit; in time it cracks the exchanger.
+Remedy: Join an automatic bypass valve from flow to return, between the pump and the first zone
+    valve, with no hand valve in it; or leave one emitter, such as a towel rail without valves that
+    anybody can shut, always open.
+Source: Domestic Building Services Compliance Guide (England), automatic bypass valves; common practice
+    for the place of the bypass.
+"""
+
+from __future__ import annotations
+
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.run_on import Ruling, rule
+from circuitcheck.checks.wording import named, upper, valves
+from circuitcheck.circuit.circulation import HeatRound, Spoilers
+from circuitcheck.circuit.isolation import TooLargeError
+from circuitcheck.finding import Finding, Grade, Says, Witness
+from circuitcheck.parts.kind import Role
+
+NAME = "no-way-round-when-zones-shut"
+
+
+def judge(case: Case) -> Verdict:
+    """One finding for each heat source that some position leaves without a way round."""
+    findings, sound = [], 0
+    for heat in dict.fromkeys(place.part for place in case.circuit.devices(Role.HEATS)):
+        turn = HeatRound(case.flow, heat)
+        if not turn.pumps:
+            continue  # no pump, no run-on: gravity is judged by other checks
+        case.rests_on_water_ways(_parts_on(case, heat))
+        try:
+            ruling = rule(case, (heat,), turn.labels, turn.shut_in, turn.is_open)
+        except TooLargeError:
+            findings.append(_too_large(case, heat))
+            continue
+        if ruling is None:
+            sound += 1
+        else:
+            findings.append(_finding(case, heat, turn, ruling))
+    return Verdict(tuple(findings), sound)
+
+
+def _parts_on(case: Case, heat: str) -> tuple[str, ...]:
+    body = next(
+        case.bodies.of(place.other) for place in case.circuit.devices(Role.HEATS) if place.part == heat
+    )
+    found = []
+    for id, part in case.drawing.components.items():
+        if part.kind.rests_on and any(
+            case.bodies.of(case.circuit.node(id, port.name)) == body for port in part.kind.ports
+        ):
+            found.append(id)
+    return tuple(found)
+
+
+def _finding(case: Case, heat: str, turn: HeatRound, ruling: Ruling) -> Finding:
+    drawing = case.drawing
+    witness = ruling.witness(case)
+    reasons = _reasons(case, turn.spoilers(ruling.labels))
+    if witness.shut:
+        template = "With {valves} shut, {pumps} can drive no water round through {thing}."
+    else:
+        template = "{pumps} can drive no water round through {thing}, however the valves stand."
+    says = Says(
+        " ".join([template, *reasons]),
+        {
+            "thing": drawing.name(heat),
+            "valves": valves(drawing, witness.shut),
+            "pumps": named(drawing, turn.pumps) if witness.shut else upper(named(drawing, turn.pumps)),
+        },
+    )
+    return Finding(
+        NAME,
+        ruling.grade,
+        says,
+        components=tuple(dict.fromkeys((heat, *witness.parts, *turn.pumps))),
+        witness=witness,
+        missing=ruling.missing,
+        would_be=Grade.FAULT if ruling.grade is Grade.UNANSWERED else None,
+    )
+
+
+def _reasons(case: Case, spoilers: Spoilers) -> list[str]:
+    """Why what looks like a way round is none; braces in a name stay as they are."""
+    drawing = case.drawing
+    told = (
+        (spoilers.backwards, "is fitted the wrong way round"),
+        (spoilers.shut_by_hand, "can be shut by hand"),
+        (spoilers.householder, "can be shut by the householder"),
+        (spoilers.beyond_valves, "lies beyond the valves that shut"),
+        (spoilers.round_pump_only, "leads round the pump alone and not through the heat source"),
+    )
+    found = []
+    for parts, reason in told:
+        for part in parts:
+            name = upper(drawing.name(part)).replace("{", "{{").replace("}", "}}")
+            found.append(f"{name} does not count: it {reason}.")
+    return found
+
+
+def _too_large(case: Case, heat: str) -> Finding:
+    return Finding(
+        NAME,
+        Grade.UNANSWERED,
+        Says("The positions around {thing} are too many to prove.", {"thing": case.drawing.name(heat)}),
+        components=(heat,),
+        witness=Witness(),
+        would_be=Grade.FAULT,
+    )

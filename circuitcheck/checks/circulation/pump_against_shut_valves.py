@@ -1,0 +1,104 @@
+"""Pump runs against shut valves.
+
+Flags: Some position of the motor valves and thermostatic heads leaves a running pump with no loop at
+    all to drive water round. A pump that a control acts on is judged in the positions in which the
+    valves of that control are open. Excused as the run-on is, where end switches stop the pump.
+Why: A pump with nowhere to drive water churns what is inside it until that is hot; it wears, hums
+    and in the end seizes, and the pressure it makes finds the weakest joint or pushes a valve open.
+Remedy: Give the pump an automatic bypass valve from its delivery to its suction side that nothing
+    can shut, let the control that shuts the valves stop the pump too, or leave one way always open.
+Source: Common practice, no source.
+"""
+
+from __future__ import annotations
+
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.run_on import Ruling, rule
+from circuitcheck.checks.wording import upper, valves
+from circuitcheck.circuit.circulation import PumpRound
+from circuitcheck.circuit.isolation import TooLargeError
+from circuitcheck.finding import Finding, Grade, Says, Witness
+from circuitcheck.parts.kind import Role
+
+NAME = "pump-against-shut-valves"
+
+
+def judge(case: Case) -> Verdict:
+    """One finding for each pump that some position leaves without a loop."""
+    findings, sound = [], 0
+    for pump in dict.fromkeys(place.part for place in case.circuit.devices(Role.PUMPS)):
+        try:
+            ruling = _ruling(case, pump)
+        except TooLargeError:
+            findings.append(_too_large(case, pump))
+            continue
+        if ruling is None:
+            sound += 1
+        else:
+            findings.append(_finding(case, pump, ruling))
+    return Verdict(tuple(findings), sound)
+
+
+def _ruling(case: Case, pump: str) -> Ruling | None:
+    """The worst ruling over the controls that run the pump; any position where none acts on it."""
+    turn = PumpRound(case.flow, pump)
+    heats = case.flow.heats_with(pump)
+    rulings = []
+    for kept_open in _kept_open(case, pump, turn.labels):
+
+        def shut_in(more: frozenset[str], kept_open: frozenset[str] = kept_open) -> frozenset[str] | None:
+            return turn.shut_in(kept_open | more)
+
+        if heats:
+            ruling = rule(case, heats, turn.labels, shut_in, turn.is_open)
+        else:
+            position = shut_in(frozenset())
+            ruling = None if position is None else Ruling(Grade.FAULT, position)
+        if ruling is not None:
+            rulings.append(ruling)
+    return min(rulings, key=lambda each: (each.grade.rank, len(each.labels)), default=None)
+
+
+def _kept_open(case: Case, pump: str, labels: frozenset[str]) -> list[frozenset[str]]:
+    """For each control that acts on the pump, the labels of the valves it holds open with it.
+
+    A three-port valve is not held: which of its legs a control calls is the valve's own business.
+    """
+    found = []
+    for control in case.drawing.controls.values():
+        if pump in control.acts_on:
+            found.append(frozenset(label for label in labels if label in control.acts_on))
+    return found or [frozenset()]
+
+
+def _finding(case: Case, pump: str, ruling: Ruling) -> Finding:
+    witness = ruling.witness(case)
+    if witness.shut:
+        template = "{thing} has nowhere to drive water with {valves} shut."
+    else:
+        template = "{thing} has no loop to drive water round, however the valves stand."
+    says = Says(
+        template,
+        {"thing": upper(case.drawing.name(pump)), "valves": valves(case.drawing, witness.shut)},
+    )
+    return Finding(
+        NAME,
+        ruling.grade,
+        says,
+        components=tuple(dict.fromkeys((pump, *witness.parts))),
+        witness=witness,
+        missing=ruling.missing,
+        would_be=Grade.FAULT if ruling.grade is Grade.UNANSWERED else None,
+    )
+
+
+def _too_large(case: Case, pump: str) -> Finding:
+    return Finding(
+        NAME,
+        Grade.UNANSWERED,
+        Says("The positions around {thing} are too many to prove.", {"thing": case.drawing.name(pump)}),
+        components=(pump,),
+        witness=Witness(),
+        would_be=Grade.FAULT,
+    )

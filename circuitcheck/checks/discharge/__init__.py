@@ -1,0 +1,1 @@
+"""Where relief and safety valves discharge, and whether the pipe carries it."""

@@ -1,0 +1,115 @@
+"""A discharge pipe is too small.
+
+Flags: Before the tundish, a pipe smaller than the valve's outlet. After it, a pipe smaller than one
+    size above the outlet, or one that grows smaller on its way down. For the heating's safety
+    valve, which has no tundish, any pipe smaller than the outlet, or a reduction on the way.
+Why: Half of what comes out may be steam, which needs far more room than water. A pipe too small
+    holds the valve back just when it must let everything go, and fills the tundish until it spills.
+Remedy: Make the pipe before the tundish as large as the outlet, and the one after it at least one
+    size larger (22 mm for a 15 mm outlet), never smaller further down.
+Source: Approved Document G (England), Table 3.1 and 3.51, 3.58; WFR guidance G19.3d. For the heating's
+    safety valve: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.discharging import outlet_mm, rules_apply, unanswered
+from circuitcheck.checks.wording import figure, upper
+from circuitcheck.circuit.discharge import Discharge, Run
+from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.sizing.discharge import rows
+
+NAME = "discharge-bore-too-small"
+
+
+@dataclass(frozen=True, slots=True)
+class _Stretch:
+    pipes: tuple[str, ...]
+    least_mm: float | None
+
+
+def judge(case: Case) -> Verdict:
+    """One finding for each valve with a discharge pipe too small for it."""
+    findings, sound = [], 0
+    for discharge in case.discharges:
+        answers = [_judge_run(case, discharge, run) for run in discharge.runs]
+        found = [answer for answer in answers if answer is not None]
+        if found:
+            findings.append(min(found, key=lambda finding: finding.order))
+        elif answers:
+            sound += 1
+    return Verdict(tuple(findings), sound)
+
+
+def _judge_run(case: Case, discharge: Discharge, run: Run) -> Finding | None:
+    outlet, field = outlet_mm(case, discharge)
+    applies, missing = rules_apply(case, discharge)
+    tabled = applies and run.tundish is not None
+    table = rows(outlet) if tabled and outlet is not None else ()
+    after = (table[0].d2_mm if table else None) if tabled else outlet
+    stretches = (_Stretch(run.before_tundish, outlet), _Stretch(run.after_tundish, after))
+    too_small = next((fault for stretch in stretches if (fault := _fault(case, stretch)) is not None), None)
+    if too_small is not None and not missing:
+        return _finding(case, discharge, *too_small)
+    unknown = list(missing) if too_small is not None else []
+    if too_small is None:
+        if outlet is None or (tabled and not table):
+            unknown.append(field)
+        unknown += [f"{pipe}.size_mm" for pipe in run.pipes if case.pipe_value(pipe, "size_mm") is None]
+    if not unknown:
+        return None
+    return unanswered(
+        NAME,
+        "Whether the discharge of {thing} is large enough is not known: {missing}.",
+        {"thing": case.drawing.name(discharge.valve.part)},
+        discharge,
+        unknown,
+        pipes=run.pipes,
+    )
+
+
+def _fault(case: Case, stretch: _Stretch) -> tuple[str, float, float] | None:
+    """The first pipe too small for its place, its size, and the least it should have."""
+    sizes: list[tuple[str, float]] = []
+    for pipe in stretch.pipes:
+        size = case.pipe_value(pipe, "size_mm")
+        if size is not None:
+            sizes.append((pipe, float(size)))
+    if stretch.least_mm is not None:
+        for pipe, size in sizes:
+            if size < stretch.least_mm:
+                return pipe, size, stretch.least_mm
+    return _reduction(sizes)
+
+
+def _reduction(sizes: Sequence[tuple[str, float]]) -> tuple[str, float, float] | None:
+    largest = 0.0
+    for pipe, size in sizes:
+        if size < largest:
+            return pipe, size, largest
+        largest = max(largest, size)
+    return None
+
+
+def _finding(case: Case, discharge: Discharge, pipe: str, size_mm: float, least_mm: float) -> Finding:
+    return Finding(
+        NAME,
+        Grade.DANGER,
+        Says(
+            "{pipe} in the discharge of {thing} is {size} mm; it must be at least {least} mm there.",
+            {
+                "pipe": upper(case.drawing.name(pipe)),
+                "thing": case.drawing.name(discharge.valve.part),
+                "size": figure(size_mm),
+                "least": figure(least_mm),
+            },
+        ),
+        components=(discharge.valve.part,),
+        pipes=(pipe,),
+        numbers={"size_mm": size_mm, "least_mm": least_mm},
+    )

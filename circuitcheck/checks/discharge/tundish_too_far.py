@@ -1,0 +1,72 @@
+"""The tundish is too far from the relief valve.
+
+Flags: More than 600 mm of pipe between a store's relief valve and its tundish. Exactly 600 mm
+    passes.
+Why: Before the tundish the pipe runs under pressure and out of sight. The longer it is, the more it
+    holds the valve back, and the easier a drip goes unseen.
+Remedy: Move the tundish to within 600 mm of the valve, lower than it and in sight.
+Source: Approved Document G (England) 3.54, from the 2010 edition; WFR guidance G19.3a. Editions
+    before 2010 said 500 mm; the program uses 600 mm.
+"""
+
+from __future__ import annotations
+
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.discharging import length_along, rules_apply, unanswered
+from circuitcheck.checks.wording import figure, upper
+from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.sizing.discharge import D1_LIMIT_M, within
+
+NAME = "tundish-too-far"
+
+
+def judge(case: Case) -> Verdict:
+    """One finding for each store's relief valve with more than 0.6 m to its tundish."""
+    findings, sound = [], 0
+    for discharge in case.discharges:
+        applies, missing = rules_apply(case, discharge)
+        runs = [run for run in discharge.runs if run.tundish is not None]
+        if not applies or not runs:
+            continue
+        sums = [(run, length_along(case, run.before_tundish)) for run in runs]
+        run, length = max(sums, key=lambda each: (each[1].known, len(each[1].missing)))
+        valve = discharge.valve.part
+        thing = upper(case.drawing.name(valve))
+        too_far = not within(length.known, D1_LIMIT_M)
+        if not too_far and length.missing:
+            template = "How far {thing} stands from its tundish is not known: {missing}."
+            gaps = (*length.missing, *missing)
+        elif too_far and missing:
+            template = "{thing} stands over 600 mm from its tundish; whether that matters rests on {missing}."
+            gaps = missing
+        elif not too_far:
+            sound += 1
+            continue
+        else:
+            findings.append(
+                _finding(case, valve, run.steps[run.tundish or 0].part, run.before_tundish, length.known)
+            )
+            continue
+        findings.append(
+            unanswered(NAME, template, {"thing": thing}, discharge, gaps, pipes=run.before_tundish)
+        )
+    return Verdict(tuple(findings), sound)
+
+
+def _finding(case: Case, valve: str, tundish: str, pipes: tuple[str, ...], length_m: float) -> Finding:
+    return Finding(
+        NAME,
+        Grade.DANGER,
+        Says(
+            "{thing} stands {length} m of pipe from {tundish}; at most 0.6 m is allowed.",
+            {
+                "thing": upper(case.drawing.name(valve)),
+                "tundish": case.drawing.name(tundish),
+                "length": figure(length_m),
+            },
+        ),
+        components=(valve, tundish),
+        pipes=pipes,
+        numbers={"length_m": length_m, "limit_m": D1_LIMIT_M},
+    )

@@ -1,0 +1,1 @@
+"""The drawing itself: what is not joined, and what only looks joined."""

@@ -1,0 +1,63 @@
+"""An end that is not joined.
+
+Flags: A port that must be joined and has no pipe, and the end of a pipe that is on no part. A cap
+    closes a port or a pipe on purpose. Ports that serve only where they are wanted may stay free.
+    The free outlet of a relief or safety valve is an absent discharge instead.
+Why: As drawn, the water would run out here. More often a pipe was forgotten or stops one square
+    short, and every other answer about this circuit then rests on a drawing nobody meant.
+Remedy: Join the end to the part it was meant for, or put a cap on it.
+Source: Common practice, no source.
+"""
+
+from __future__ import annotations
+
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.wording import upper
+from circuitcheck.drawing.value import Component, Drawing, Joint
+from circuitcheck.finding import Finding, Grade, Says
+
+NAME = "open-end"
+
+
+def judge(case: Case) -> Verdict:
+    """One fault for each port and each pipe's end that must be joined and is not."""
+    findings, sound = [], 0
+    for part in case.drawing.components.values():
+        free = open_ports(case.drawing, part)
+        sound += not free
+        findings += [_port_finding(part, port) for port in free]
+    for pipe in case.drawing.pipes.values():
+        free_ends = sum(not isinstance(end, Joint) for end in pipe.ends)
+        sound += not free_ends
+        if free_ends:
+            which = "Neither end" if free_ends == 2 else "One end"
+            template = (
+                "{which} of pipe {pipe} is joined."
+                if free_ends == 2
+                else "{which} of pipe {pipe} is not joined."
+            )
+            says = Says(template, {"which": which, "pipe": pipe.id})
+            findings.append(Finding(NAME, Grade.FAULT, says, pipes=(pipe.id,)))
+    return Verdict(tuple(findings), sound)
+
+
+def open_ports(drawing: Drawing, part: Component) -> tuple[str, ...]:
+    """The ports of a part that must be joined and have no pipe, in their order."""
+    kind = part.kind
+    joined = frozenset(port.name for port in kind.ports if Joint(part.id, port.name) in drawing.joined)
+    if len(joined) == len(kind.ports):
+        return ()
+    may_stay = kind.may_stay_free(part.data, joined) | kind.outlets
+    return tuple(port.name for port in kind.ports if port.name not in joined and port.name not in may_stay)
+
+
+def _port_finding(part: Component, port: str) -> Finding:
+    if len(part.kind.ports) == 1:
+        says = Says("{thing} is joined to nothing.", {"thing": upper(part.name)})
+    else:
+        says = Says(
+            "Nothing is joined to {port} of {thing}.",
+            {"port": f"the {port.replace('_', ' ')} port", "thing": part.name},
+        )
+    return Finding(NAME, Grade.FAULT, says, components=(part.id,))

@@ -1,0 +1,1 @@
+"""The heat source of a sealed circuit and its safety devices."""

@@ -1,0 +1,1 @@
+"""The open vent and the cold feed of an open-vented circuit."""

@@ -1,0 +1,48 @@
+"""How findings name parts in a sentence."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from circuitcheck.drawing.value import Drawing
+
+
+def listed(names: Iterable[str]) -> str:
+    """`a`, `a and b`, or `a, b and c`."""
+    texts = list(names)
+    if len(texts) < 2:
+        return "".join(texts)
+    return f"{', '.join(texts[:-1])} and {texts[-1]}"
+
+
+def named(drawing: Drawing, ids: Iterable[str]) -> str:
+    """These parts and pipes by name, as a list in a sentence."""
+    return listed(drawing.name(id) for id in ids)
+
+
+def valve(drawing: Drawing, entry: str) -> str:
+    """A witness entry by name: a part, or the leg of a three-port valve."""
+    if entry in drawing.components:
+        return drawing.name(entry)
+    part, _, leg = entry.rpartition(":")
+    return f"{drawing.name(part)} (leg {leg})"
+
+
+def valves(drawing: Drawing, entries: Iterable[str]) -> str:
+    """Witness entries by name, as a list in a sentence."""
+    return listed(valve(drawing, entry) for entry in entries)
+
+
+def part_of(drawing: Drawing, entry: str) -> str:
+    """The part that a witness entry stands for."""
+    return entry if entry in drawing.components else entry.rpartition(":")[0]
+
+
+def upper(text: str) -> str:
+    """The text with its first letter upper-case: the beginning of a sentence."""
+    return text[:1].upper() + text[1:]
+
+
+def figure(value: float) -> str:
+    """A number in a sentence: at most four significant figures, no trailing zeros."""
+    return f"{value:.4g}"

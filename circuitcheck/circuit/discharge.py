@@ -1,0 +1,166 @@
+"""Where each relief and safety valve discharges: from its outlet, part by part, to the end."""
+
+from __future__ import annotations
+
+from collections import deque
+from dataclasses import dataclass
+
+from circuitcheck.circuit.joining import Circuit, Placed
+from circuitcheck.drawing.value import Joint
+from circuitcheck.parts.kind import Role, Way
+
+AGAINST_THE_ARROW = frozenset({Way.ONE_WAY, Way.SPRING, Way.REDUCING})
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One part a discharge goes through: in by one port, out by another (empty at the end)."""
+
+    part: str
+    came_by: str
+    left_by: str
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """One way from a valve's outlet to a discharge end.
+
+    `pipes[i]` leads to `steps[i]`; the last step is the discharge end. `tundish` is the place in
+    `steps` of the first tundish, or None.
+    """
+
+    pipes: tuple[str, ...]
+    steps: tuple[Step, ...]
+    tundish: int | None
+
+    @property
+    def end(self) -> str:
+        """The discharge end's id."""
+        return self.steps[-1].part
+
+    @property
+    def before_tundish(self) -> tuple[str, ...]:
+        """D1: the pipes from the valve to the tundish; all of them where there is none."""
+        return self.pipes if self.tundish is None else self.pipes[: self.tundish + 1]
+
+    @property
+    def after_tundish(self) -> tuple[str, ...]:
+        """D2: the pipes from the tundish to the end; none where there is no tundish."""
+        return () if self.tundish is None else self.pipes[self.tundish + 1 :]
+
+    @property
+    def branches_after_tundish(self) -> int:
+        """Tees of D2 entered or left by their branch; each counts as one bend."""
+        if self.tundish is None:
+            return 0
+        return sum("branch" in (step.came_by, step.left_by) for step in self.steps[self.tundish + 1 :])
+
+
+@dataclass(frozen=True, slots=True)
+class Discharge:
+    """A relief or safety valve's outlet and every way from it to a discharge end, shortest first.
+
+    `stops_at` names what the discharge reaches where it reaches no end: parts, then pipes.
+    """
+
+    valve: Placed
+    for_store: bool
+    runs: tuple[Run, ...]
+    stops_at: tuple[str, ...]
+
+
+def discharges(circuit: Circuit) -> tuple[Discharge, ...]:
+    """Every relief and safety valve's discharge, in the order of the drawing."""
+    valves = [
+        (valve, role is Role.RELIEVES_STORE)
+        for role in (Role.RELIEVES_HEATING, Role.RELIEVES_STORE)
+        for valve in circuit.devices(role)
+    ]
+    place = {id: number for number, id in enumerate(circuit.drawing.components)}
+    valves.sort(key=lambda each: place[each[0].part])
+    return tuple(_trace(circuit, valve, for_store) for valve, for_store in valves)
+
+
+def _trace(circuit: Circuit, valve: Placed, for_store: bool) -> Discharge:
+    """Breadth first from the outlet; each port is entered once, so each end is reached the nearest way."""
+    drawing = circuit.drawing
+    first = Joint(valve.part, valve.device.other)
+    came: dict[Joint, tuple[Joint, str]] = {}  # port entered -> port left before it, pipe between
+    through: dict[Joint, Joint] = {}  # port left -> port of the same part it was entered by
+    runs: list[Run] = []
+    stops: list[str] = []
+    todo = deque([first])
+    seen = {first}
+    while todo:
+        leaving = todo.popleft()
+        pipe = drawing.joined.get(leaving)
+        if pipe is None:
+            stops.append(leaving.part)
+            continue
+        entered = next((end for end in drawing.pipes[pipe].joints if end != leaving), None)
+        if entered is None:
+            stops.append(pipe)
+            continue
+        if entered in came:
+            continue
+        came[entered] = (leaving, pipe)
+        if any(device.role is Role.ENDS_DISCHARGE for device in circuit.plans[entered.part].devices):
+            runs.append(_run(circuit, first, entered, came, through))
+            continue
+        onward = [Joint(entered.part, port) for port in _ways_on(circuit, entered)]
+        if not onward:
+            stops.append(entered.part)
+        for port in onward:
+            if port not in seen:
+                seen.add(port)
+                through[port] = entered
+                todo.append(port)
+    return Discharge(valve, for_store, tuple(runs), () if runs else tuple(dict.fromkeys(stops)))
+
+
+def _ways_on(circuit: Circuit, entered: Joint) -> list[str]:
+    """The ports a discharge that enters here can leave by, through whatever passages the part has."""
+    reached = {entered.port}
+    todo = [entered.port]
+    while todo:
+        here = todo.pop()
+        for passage in circuit.plans[entered.part].passages:
+            ends = [(passage.a, passage.b)]
+            if passage.way not in AGAINST_THE_ARROW and not passage.gap:
+                ends.append((passage.b, passage.a))
+            for start, finish in ends:
+                if start == here and finish not in reached:
+                    reached.add(finish)
+                    todo.append(finish)
+    names = [port.name for port in circuit.drawing.components[entered.part].kind.ports]
+    return [name for name in names if name in reached and name != entered.port]
+
+
+def _run(
+    circuit: Circuit,
+    first: Joint,
+    end: Joint,
+    came: dict[Joint, tuple[Joint, str]],
+    through: dict[Joint, Joint],
+) -> Run:
+    pipes: list[str] = []
+    steps: list[Step] = [Step(end.part, end.port, "")]
+    entered = end
+    while True:
+        left, pipe = came[entered]
+        pipes.append(pipe)
+        if left == first:
+            break
+        entered = through[left]
+        steps.append(Step(left.part, entered.port, left.port))
+    pipes.reverse()
+    steps.reverse()
+    tundish = next(
+        (
+            place
+            for place, step in enumerate(steps)
+            if any(device.role is Role.SHOWS_DISCHARGE for device in circuit.plans[step.part].devices)
+        ),
+        None,
+    )
+    return Run(tuple(pipes), tuple(steps), tundish)

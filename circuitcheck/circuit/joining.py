@@ -1,0 +1,162 @@
+"""Joins a Drawing's ports by its pipes into one graph of water, built once and asked many times."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from functools import cached_property
+
+from circuitcheck.circuit.plan import Plan, plan_of
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.parts.kind import Device, Role
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """A device of a part, with the water at its port and at its other port (-1 for none)."""
+
+    part: str
+    device: Device
+    node: int
+    other: int
+
+
+@dataclass(frozen=True, slots=True)
+class ShutEdge:
+    """A passage that can be shut, between two waters of the contracted graph."""
+
+    a: int
+    b: int
+    label: str
+    part: str
+    leg: str
+    secured: bool
+
+
+class Circuit:
+    """The graph behind one Drawing.
+
+    A *node* is the water in one pipe (its place in `drawing.pipes`), or at a port without a pipe.
+    A *water* is a node of the contracted graph: all nodes joined by ways that pressure always
+    passes, which nothing can shut. `edges` are the passages between waters that can be shut.
+    """
+
+    def __init__(self, drawing: Drawing) -> None:
+        self.drawing = drawing
+        self.plans: dict[str, Plan] = {}
+        node_of: dict[tuple[str, str], int] = {}
+        number = 0
+        for pipe in drawing.pipes.values():
+            # A free end is a key too; no port equals it, so nobody finds it.
+            start, finish = pipe.ends
+            node_of[start] = number  # type: ignore[index]  # a Point, as said above
+            node_of[finish] = number  # type: ignore[index]
+            number += 1
+        parent = list(range(number))
+        shut: list[tuple[int, int, str, str, bool]] = []
+        plans = self.plans
+        for part in drawing.components.values():
+            id = part.id
+            plan = plans[id] = plan_of(part)
+            for a, b in plan.open_pairs:
+                key = (id, a)
+                u = node_of.get(key)
+                if u is None:
+                    u = node_of[key] = len(parent)
+                    parent.append(u)
+                key = (id, b)
+                v = node_of.get(key)
+                if v is None:
+                    v = node_of[key] = len(parent)
+                    parent.append(v)
+                while parent[u] != u:
+                    parent[u] = u = parent[parent[u]]
+                while parent[v] != v:
+                    parent[v] = v = parent[parent[v]]
+                if u < v:
+                    parent[v] = u
+                else:
+                    parent[u] = v
+            for a, b, leg, secured in plan.shut_pairs:
+                key = (id, a)
+                u = node_of.get(key)
+                if u is None:
+                    u = node_of[key] = len(parent)
+                    parent.append(u)
+                key = (id, b)
+                v = node_of.get(key)
+                if v is None:
+                    v = node_of[key] = len(parent)
+                    parent.append(v)
+                shut.append((u, v, id, leg, secured))
+        self._node_of = node_of
+        self._parent = parent
+        self._shut = shut
+
+    def node(self, part: str, port: str) -> int:
+        """The node at a port; one of its own where no pipe joins it."""
+        key = (part, port)
+        found = self._node_of.get(key)
+        if found is None:
+            found = self._node_of[key] = len(self._parent)
+            self._parent.append(found)
+        return found
+
+    def water(self, node: int) -> int:
+        """The water that a node belongs to."""
+        parent = self._parent
+        while parent[node] != node:
+            parent[node] = node = parent[parent[node]]
+        return node
+
+    @cached_property
+    def edges(self) -> tuple[ShutEdge, ...]:
+        """The passages that can be shut, in the order of the drawing, those that join two waters."""
+        found = []
+        for u, v, part, leg, secured in self._shut:
+            a, b = self.water(u), self.water(v)
+            if a != b:
+                found.append(ShutEdge(a, b, f"{part}:{leg}" if leg else part, part, leg, secured))
+        return tuple(found)
+
+    @cached_property
+    def edges_at(self) -> Mapping[int, list[int]]:
+        """The edges on each water, as places in `edges`."""
+        found: dict[int, list[int]] = {}
+        for place, edge in enumerate(self.edges):
+            found.setdefault(edge.a, []).append(place)
+            found.setdefault(edge.b, []).append(place)
+        return found
+
+    @cached_property
+    def _devices(self) -> Mapping[Role, tuple[Placed, ...]]:
+        found: dict[Role, list[Placed]] = {}
+        for part, plan in self.plans.items():
+            for device in plan.devices:
+                other = self.node(part, device.other) if device.other else -1
+                found.setdefault(device.role, []).append(
+                    Placed(part, device, self.node(part, device.port), other)
+                )
+        return {role: tuple(placed) for role, placed in found.items()}
+
+    def devices(self, role: Role) -> tuple[Placed, ...]:
+        """Every device with that role, in the order of the drawing."""
+        return self._devices.get(role, ())
+
+    def waters_by_node(self) -> Iterator[tuple[int, int]]:
+        """Every node with its water."""
+        for node in range(len(self._parent)):
+            yield node, self.water(node)
+
+    def pipes_in(self, waters: frozenset[int]) -> tuple[str, ...]:
+        """The pipes whose water is one of these, in the order of the drawing."""
+        return tuple(id for node, id in enumerate(self.drawing.pipes) if self.water(node) in waters)
+
+    def parts_in(self, waters: frozenset[int]) -> tuple[str, ...]:
+        """The parts with a joined port in one of these waters, in the order of the drawing."""
+        found = []
+        for id, part in self.drawing.components.items():
+            nodes = (self._node_of.get((id, port.name)) for port in part.kind.ports)
+            if any(node is not None and self.water(node) in waters for node in nodes):
+                found.append(id)
+        return tuple(found)

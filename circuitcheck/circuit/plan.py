@@ -1,0 +1,91 @@
+"""A part's passages and devices sorted by what a circuit asks of them, shared by parts alike."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+from typing import Any
+
+from circuitcheck.drawing.value import Component
+from circuitcheck.parts.kind import Device, Field, FieldType, Kind, Passage, Way
+
+SHUTTABLE = frozenset({Way.HAND, Way.MOTOR, Way.THERMOSTAT})
+
+LEFT_OUT = "\0left out"
+"""Stands in a plan's key for a field that the data leave out; no value in a file equals it."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Plan:
+    """`open_pairs`: pressure always passes. `shut_pairs`: (a, b, leg, secured), pressure can be shut off."""
+
+    passages: tuple[Passage, ...]
+    devices: tuple[Device, ...]
+    open_pairs: tuple[tuple[str, str], ...]
+    shut_pairs: tuple[tuple[str, str, str, bool], ...]
+
+
+def plan_of(part: Component) -> Plan:
+    """The plan of a part; parts of one kind whose data agree share it."""
+    kind = part.kind
+    if not kind.rests_on:
+        return _plan(kind, ())
+    data = part.data
+    return _plan(kind, tuple([_hashable(data.get(name, LEFT_OUT)) for name in kind.rests_on]))
+
+
+def _hashable(value: Any) -> Any:
+    return tuple(value) if isinstance(value, list) else value
+
+
+@cache
+def _plan(kind: Kind, values: tuple[Any, ...]) -> Plan:
+    data = {name: value for name, value in zip(kind.rests_on, values, strict=False) if value != LEFT_OUT}
+    passages = kind.passages(data)
+    open_pairs, shut_pairs = [], []
+    for passage in passages:
+        if passage.gap:
+            continue
+        way = passage.pressure_way
+        if way is Way.OPEN:
+            open_pairs.append((passage.a, passage.b))
+        elif way in SHUTTABLE:
+            shut_pairs.append((passage.a, passage.b, passage.leg, passage.secured))
+    return Plan(passages, kind.devices(data), tuple(open_pairs), tuple(shut_pairs))
+
+
+@cache
+def changes_pressure(kind: Kind, field: str) -> bool:
+    """Whether another value of a field the data leave out would let pressure pass otherwise."""
+    return _changes(kind, field, pressure=True)
+
+
+@cache
+def changes_circulation(kind: Kind, field: str) -> bool:
+    """Whether another value of a field the data leave out would let water circulate otherwise."""
+    return _changes(kind, field, pressure=False)
+
+
+def _changes(kind: Kind, field: str, *, pressure: bool) -> bool:
+    usual = _shape(kind, {}, pressure=pressure)
+    return any(
+        _shape(kind, {field: value}, pressure=pressure) != usual for value in other_values(kind.field(field))
+    )
+
+
+def other_values(field: Field) -> tuple[Any, ...]:
+    """Values a switch or an any-of field could have instead of its default."""
+    if field.type is FieldType.SWITCH:
+        return (not field.default,)
+    return tuple((option,) for option in field.choices)
+
+
+def _shape(kind: Kind, data: dict[str, Any], *, pressure: bool) -> tuple[object, ...]:
+    passages = kind.passages(data)
+    if not pressure:
+        return (passages, kind.devices(data))
+    ways = []
+    for passage in passages:
+        way = passage.pressure_way
+        ways.append((passage.a, passage.b, way if way not in SHUTTABLE else "shuttable", passage.secured))
+    return (tuple(ways), kind.devices(data))

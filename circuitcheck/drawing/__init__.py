@@ -1,0 +1,1 @@
+"""The Drawing value, and the pure edits that turn one Drawing into another."""

@@ -1,0 +1,1 @@
+"""The parts: one file a kind, and the catalogue that finds them."""

@@ -1,0 +1,18 @@
+"""Pressure gauge: shows the pressure where it stands."""
+
+from __future__ import annotations
+
+from circuitcheck.parts.kind import (
+    Group,
+    Kind,
+    Port,
+)
+
+KIND = Kind(
+    name="pressure_gauge",
+    title="Pressure gauge",
+    group=Group.FILLING,
+    size=(2, 2),
+    ports=(Port("connection", (0, 1), (0, 1)),),
+    summary="Shows the pressure of the water it stands on.",
+)

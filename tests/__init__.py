@@ -1,0 +1,1 @@
+"""The tests; their folders mirror the package's."""

@@ -1,0 +1,1 @@
+"""The graph behind a drawing, against brute force and by hand."""

@@ -1,0 +1,34 @@
+"""What every test shares: no screen is needed, how hard random tests try, and what runs beside what."""
+
+import os
+
+import pytest
+from hypothesis import settings
+from xdist.remote import Producer
+from xdist.scheduler import LoadScopeScheduling
+
+# Before the first window: a test never needs a screen unless somebody asks for one.
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+# The same examples in every run, so that a failure is the change's and not the day's.
+settings.register_profile("ci", derandomize=True, max_examples=100, deadline=None, database=None)
+# New examples each time, for an evening: pytest --hypothesis-profile=thorough
+settings.register_profile("thorough", max_examples=5_000, deadline=None)
+settings.load_profile("ci")
+
+
+class WidgetsTogether(LoadScopeScheduling):  # type: ignore[misc]  # xdist is untyped
+    """Deal core tests out one by one, and all the editor's to one and the same process."""
+
+    def _split_scope(self, nodeid: str) -> str:
+        return "widgets" if nodeid.startswith("tests/editor/") else nodeid
+
+
+@pytest.hookimpl(optionalhook=True)
+def pytest_xdist_make_scheduler(config: pytest.Config, log: Producer) -> WidgetsTogether | None:
+    """Deal the tests out so wherever `--dist=loadscope` is asked for, as pyproject.toml does.
+
+    WORKAROUND xdist's own groups (`loadgroup`) are silently ignored from pytest 9.2 on:
+    https://github.com/pytest-dev/pytest-xdist/issues/1386
+    """
+    return WidgetsTogether(config, log) if config.getoption("dist") == "loadscope" else None

@@ -1,0 +1,35 @@
+"""What every test of the editor shares: one process for all of them, and nothing left behind."""
+
+import gc
+import os
+from collections.abc import Iterator
+
+import pytest
+import shiboken6
+from PySide6.QtCore import QEvent, QThread, QTimer
+from PySide6.QtWidgets import QApplication
+
+
+@pytest.fixture(scope="session", autouse=True)
+def one_process(tmp_path_factory: pytest.TempPathFactory) -> None:
+    """Fail where a parallel run deals tests of the editor to a second process."""
+    if "PYTEST_XDIST_WORKER" in os.environ:
+        # Above a worker's own folder lies the run's, which the workers share.
+        (tmp_path_factory.getbasetemp().parent / "widgets-run-here").touch(exist_ok=False)
+
+
+@pytest.fixture(autouse=True)
+def nothing_left_behind(qapp: QApplication) -> Iterator[None]:
+    """Stop the timers, close and delete the windows, and collect; fail on a thread still running."""
+    yield
+    for left in shiboken6.getAllValidWrappers():
+        if isinstance(left, QTimer):
+            left.stop()
+    for window in QApplication.topLevelWidgets():
+        window.close()
+        window.deleteLater()
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
+    QApplication.processEvents()
+    gc.collect()
+    threads = [left for left in shiboken6.getAllValidWrappers() if isinstance(left, QThread)]
+    assert not [thread for thread in threads if thread is not qapp.thread() and thread.isRunning()]

@@ -7,7 +7,6 @@ it is on every loop of that pump and heat source. Nothing counts that the househ
 
 from __future__ import annotations
 
-from dataclasses import replace
 
 from circuitcheck.circuit.flowways import FlowWays, WayEdge
 from circuitcheck.circuit.loops import Loop, Ways, find_loop, simplified, worth
@@ -123,7 +122,7 @@ def _spoilers(flow: FlowWays, heat: str, pumps: tuple[str, ...], shut: frozenset
         return found
     for spring in sorted(springs):
         turned = [
-            replace(edge, forward=True, back=True) if spring in edge.springs else edge for edge in open_now
+            edge._replace(forward=True, back=True) if spring in edge.springs else edge for edge in open_now
         ]
         if _any_loop(turned, pumps, heat) is not None:
             found.backwards += (spring,)
@@ -147,5 +146,5 @@ def _loop_with_spring(
     edges: list[WayEdge] | tuple[WayEdge, ...], pumps: tuple[str, ...], heat: str, spring: str
 ) -> bool:
     """Whether some loop of a pump (and the heat source) takes in that bypass."""
-    ways = Ways([replace(edge, emits=spring in edge.springs) for edge in edges])
+    ways = Ways([edge._replace(emits=spring in edge.springs) for edge in edges])
     return any(find_loop(ways, pump, heat, must_emit=True) is not None for pump in pumps)

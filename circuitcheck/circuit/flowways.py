@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import cached_property
+from typing import NamedTuple
 
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.positions import leg_label
@@ -23,8 +23,7 @@ CONTROLLED = frozenset({Way.MOTOR, Way.THERMOSTAT})
 NOTHING: frozenset[str] = frozenset()
 
 
-@dataclass(frozen=True, slots=True)
-class WayEdge:
+class WayEdge(NamedTuple):
     """A stretch between two vertices. `forward`: water can take it from `a` to `b`; `back`: b to a.
 
     `labels`: the motor and thermostat passages on it (`id`, or `leg_label`), any of which shuts it.
@@ -47,19 +46,7 @@ class WayEdge:
 
     def turned(self) -> WayEdge:
         """The same stretch, told from the other end."""
-        return WayEdge(
-            self.b,
-            self.a,
-            self.back,
-            self.forward,
-            self.labels,
-            self.hands,
-            self.pumps,
-            self.heats,
-            self.springs,
-            self.householder,
-            self.emits,
-        )
+        return self._replace(a=self.b, b=self.a, forward=self.back, back=self.forward)
 
     def then(self, other: WayEdge) -> WayEdge:
         """This stretch and one that begins where it ends, as one."""
@@ -68,14 +55,20 @@ class WayEdge:
             other.b,
             self.forward and other.forward,
             self.back and other.back,
-            self.labels | other.labels,
-            self.hands | other.hands,
-            self.pumps | other.pumps,
-            self.heats | other.heats,
-            self.springs | other.springs,
-            self.householder | other.householder,
+            _both(self.labels, other.labels),
+            _both(self.hands, other.hands),
+            _both(self.pumps, other.pumps),
+            _both(self.heats, other.heats),
+            _both(self.springs, other.springs),
+            _both(self.householder, other.householder),
             self.emits or other.emits,
         )
+
+
+def _both(one: frozenset[str], two: frozenset[str]) -> frozenset[str]:
+    if not two:
+        return one
+    return one | two if one else two
 
 
 def reduced(edges: Iterable[WayEdge]) -> tuple[WayEdge, ...]:
@@ -128,26 +121,38 @@ class FlowWays:
 
     @cached_property
     def _all(self) -> tuple[WayEdge, ...]:
+        ways_at: dict[tuple[str, str], int] = defaultdict(int)
+        for part, plan in self.circuit.plans.items():
+            for passage in plan.passages:
+                ways_at[part, passage.a] += 1
+                ways_at[part, passage.b] += 1
         vertex: dict[tuple[str, str], int] = {}
-
-        def at(part: str, point: str) -> int:
-            return vertex.setdefault((part, point), len(vertex))
-
         edges = []
         for pipe in self.circuit.drawing.pipes.values():
             start, finish = pipe.ends
             if isinstance(start, Joint) and isinstance(finish, Joint):
-                edges.append(WayEdge(at(*start), at(*finish)))
+                # A port with one way on is in series with its pipe: both ends are then one vertex.
+                # Where both ports have several, a loop may use either and leave the pipe alone.
+                at_start = vertex[start] = len(vertex)
+                if ways_at[start] > 1 and ways_at[finish] > 1:
+                    at_finish = vertex[finish] = len(vertex)
+                    edges.append(WayEdge(at_start, at_finish))
+                else:
+                    vertex[finish] = at_start
+        free = len(vertex)
         for part, plan in self.circuit.plans.items():
-            pumps = {(d.port, d.other) for d in plan.devices if d.role is Role.PUMPS}
-            heats = {(d.port, d.other) for d in plan.devices if d.role is Role.HEATS}
+            pumps = [(d.port, d.other) for d in plan.devices if d.role is Role.PUMPS]
+            heats = [(d.port, d.other) for d in plan.devices if d.role is Role.HEATS]
             for passage in plan.passages:
                 if passage.gap:
                     continue
+                for point in (passage.a, passage.b):
+                    if (part, point) not in vertex:
+                        vertex[part, point] = free
+                        free += 1
                 key = (passage.a, passage.b)
-                edges.append(
-                    _edge(at(part, passage.a), at(part, passage.b), part, passage, key in pumps, key in heats)
-                )
+                a, b = vertex[part, passage.a], vertex[part, passage.b]
+                edges.append(_edge(a, b, part, passage, key in pumps, key in heats))
         return tuple(edges)
 
     @cached_property

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cached_property
+from typing import NamedTuple
 
 from circuitcheck.circuit.plan import Plan, plan_of
 from circuitcheck.drawing.value import Drawing
@@ -21,8 +23,7 @@ class Placed:
     other: int
 
 
-@dataclass(frozen=True, slots=True)
-class ShutEdge:
+class ShutEdge(NamedTuple):
     """A passage that can be shut, between two waters of the contracted graph."""
 
     a: int
@@ -44,49 +45,45 @@ class Circuit:
     def __init__(self, drawing: Drawing) -> None:
         self.drawing = drawing
         self.plans: dict[str, Plan] = {}
-        node_of: dict[tuple[str, str], int] = {}
+        # By part, then by port: two look-ups by text are cheaper than one by a pair. A free end is
+        # a key too; no part's id equals a number, so nobody finds it.
+        node_of: defaultdict[object, dict[object, int]] = defaultdict(dict)
         number = 0
         for pipe in drawing.pipes.values():
-            # A free end is a key too; no port equals it, so nobody finds it.
-            start, finish = pipe.ends
-            node_of[start] = number  # type: ignore[index]  # a Point, as said above
-            node_of[finish] = number  # type: ignore[index]
+            (part_a, port_a), (part_b, port_b) = pipe.ends
+            node_of[part_a][port_a] = number
+            node_of[part_b][port_b] = number
             number += 1
         parent = list(range(number))
         shut: list[tuple[int, int, str, str, bool]] = []
         plans = self.plans
-        for part in drawing.components.values():
-            id = part.id
+        # The hot path of every check: plain loops over ints, nothing called that can be avoided.
+        for id, part in drawing.components.items():
             plan = plans[id] = plan_of(part)
-            for a, b in plan.open_pairs:
-                key = (id, a)
-                u = node_of.get(key)
-                if u is None:
-                    u = node_of[key] = len(parent)
-                    parent.append(u)
-                key = (id, b)
-                v = node_of.get(key)
-                if v is None:
-                    v = node_of[key] = len(parent)
-                    parent.append(v)
-                while parent[u] != u:
-                    parent[u] = u = parent[parent[u]]
-                while parent[v] != v:
-                    parent[v] = v = parent[parent[v]]
-                if u < v:
-                    parent[v] = u
-                else:
-                    parent[u] = v
+            nodes = node_of[id]
+            for group in plan.open_groups:
+                first = -1
+                for port in group:
+                    u = nodes.get(port, -1)
+                    if u < 0:
+                        u = nodes[port] = len(parent)
+                        parent.append(u)
+                    while parent[u] != u:
+                        parent[u] = u = parent[parent[u]]
+                    if first < 0:
+                        first = u
+                    elif u < first:
+                        parent[first] = u
+                        first = u
+                    elif first < u:
+                        parent[u] = first
             for a, b, leg, secured in plan.shut_pairs:
-                key = (id, a)
-                u = node_of.get(key)
-                if u is None:
-                    u = node_of[key] = len(parent)
+                u, v = nodes.get(a, -1), nodes.get(b, -1)
+                if u < 0:
+                    u = nodes[a] = len(parent)
                     parent.append(u)
-                key = (id, b)
-                v = node_of.get(key)
-                if v is None:
-                    v = node_of[key] = len(parent)
+                if v < 0:
+                    v = nodes[b] = len(parent)
                     parent.append(v)
                 shut.append((u, v, id, leg, secured))
         self._node_of = node_of
@@ -95,10 +92,10 @@ class Circuit:
 
     def node(self, part: str, port: str) -> int:
         """The node at a port; one of its own where no pipe joins it."""
-        key = (part, port)
-        found = self._node_of.get(key)
-        if found is None:
-            found = self._node_of[key] = len(self._parent)
+        nodes = self._node_of[part]
+        found = nodes.get(port, -1)
+        if found < 0:
+            found = nodes[port] = len(self._parent)
             self._parent.append(found)
         return found
 
@@ -156,7 +153,7 @@ class Circuit:
         """The parts with a joined port in one of these waters, in the order of the drawing."""
         found = []
         for id, part in self.drawing.components.items():
-            nodes = (self._node_of.get((id, port.name)) for port in part.kind.ports)
-            if any(node is not None and self.water(node) in waters for node in nodes):
+            nodes = (self._node_of[id].get(port.name, -1) for port in part.kind.ports)
+            if any(node >= 0 and self.water(node) in waters for node in nodes):
                 found.append(id)
         return tuple(found)

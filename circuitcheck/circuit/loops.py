@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections import defaultdict, deque
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from typing import NamedTuple
 
 from circuitcheck.circuit.flowways import NOTHING, WayEdge, reduced
@@ -273,8 +272,7 @@ def _legs_joined(edges: list[WayEdge], spoiled: frozenset[str], matters: bool) -
         left.remove(edge)
         left.remove(other)
         left.append(
-            replace(
-                edge,
+            edge._replace(
                 labels=NOTHING,
                 hands=edge.hands | other.hands,
                 springs=edge.springs | other.springs,

@@ -17,20 +17,21 @@ LEFT_OUT = "\0left out"
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Plan:
-    """`open_pairs`: pressure always passes. `shut_pairs`: (a, b, leg, secured), pressure can be shut off."""
+    """`open_groups`: ports between which pressure always passes. `shut_pairs`: (a, b, leg, secured),
+    between which it can be shut off."""
 
     passages: tuple[Passage, ...]
     devices: tuple[Device, ...]
-    open_pairs: tuple[tuple[str, str], ...]
+    open_groups: tuple[tuple[str, ...], ...]
     shut_pairs: tuple[tuple[str, str, str, bool], ...]
 
 
 def plan_of(part: Component) -> Plan:
     """The plan of a part; parts of one kind whose data agree share it."""
     kind = part.kind
-    if not kind.rests_on:
-        return _plan(kind, ())
     data = part.data
+    if not kind.rests_on or not data:
+        return _plan(kind, ())
     return _plan(kind, tuple([_hashable(data.get(name, LEFT_OUT)) for name in kind.rests_on]))
 
 
@@ -42,16 +43,19 @@ def _hashable(value: Any) -> Any:
 def _plan(kind: Kind, values: tuple[Any, ...]) -> Plan:
     data = {name: value for name, value in zip(kind.rests_on, values, strict=False) if value != LEFT_OUT}
     passages = kind.passages(data)
-    open_pairs, shut_pairs = [], []
+    open_groups: list[tuple[str, ...]] = []
+    shut_pairs = []
     for passage in passages:
         if passage.gap:
             continue
         way = passage.pressure_way
         if way is Way.OPEN:
-            open_pairs.append((passage.a, passage.b))
+            joined = [group for group in open_groups if passage.a in group or passage.b in group]
+            group = dict.fromkeys([*(port for each in joined for port in each), passage.a, passage.b])
+            open_groups = [each for each in open_groups if each not in joined] + [tuple(group)]
         elif way in SHUTTABLE:
             shut_pairs.append((passage.a, passage.b, passage.leg, passage.secured))
-    return Plan(passages, kind.devices(data), tuple(open_pairs), tuple(shut_pairs))
+    return Plan(passages, kind.devices(data), tuple(open_groups), tuple(shut_pairs))
 
 
 @cache

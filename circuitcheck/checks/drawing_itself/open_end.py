@@ -13,8 +13,9 @@ from __future__ import annotations
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.open_ports import open_ports
 from circuitcheck.checks.wording import upper
-from circuitcheck.drawing.value import Component, Drawing, Joint
+from circuitcheck.drawing.value import Component, Joint
 from circuitcheck.finding import Finding, Grade, Says
 
 NAME = "open-end"
@@ -40,16 +41,6 @@ def judge(case: Case) -> Verdict:
             says = Says(template, {"which": which, "pipe": pipe.id})
             findings.append(Finding(NAME, Grade.FAULT, says, pipes=(pipe.id,)))
     return Verdict(tuple(findings), sound)
-
-
-def open_ports(drawing: Drawing, part: Component) -> tuple[str, ...]:
-    """The ports of a part that must be joined and have no pipe, in their order."""
-    kind = part.kind
-    joined = frozenset(port.name for port in kind.ports if Joint(part.id, port.name) in drawing.joined)
-    if len(joined) == len(kind.ports):
-        return ()
-    may_stay = kind.may_stay_free(part.data, joined) | kind.outlets
-    return tuple(port.name for port in kind.ports if port.name not in joined and port.name not in may_stay)
 
 
 def _port_finding(part: Component, port: str) -> Finding:

@@ -1,0 +1,34 @@
+"""Starts the program: a command on the command line, else the editor."""
+
+from __future__ import annotations
+
+import sys
+
+
+def main() -> int:
+    """Run a command, or open the editor with the file named. Returns the exit status."""
+    arguments = sys.argv[1:]
+    from circuitcheck.cli import COMMANDS, run
+
+    asks_for_text = bool(arguments) and (arguments[0] in COMMANDS or arguments[0].startswith("-"))
+    if asks_for_text:
+        return run(arguments)
+    if len(arguments) > 1:
+        sys.stderr.write(f"circuitcheck: no command is called {arguments[0]!r}; try 'circuitcheck --help'\n")
+        return 2
+    return _edit(arguments)
+
+
+def _edit(arguments: list[str]) -> int:
+    from circuitcheck.editor.missing import explain_missing_library
+
+    try:
+        from circuitcheck.editor.main import run as edit
+    except ImportError as error:
+        sys.stderr.write(f"circuitcheck: {explain_missing_library(error)}\n")
+        return 2
+    return edit(arguments)
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,221 @@
+"""The command line: what each command does, and the status it ends with."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Callable, Iterator, Sequence
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from circuitcheck.report.checked import Checked
+
+SOUND, FOUND, FAILED = 0, 1, 2
+ENDING = ".wetcircuit"
+COMMANDS = ("check", "explain", "samples")
+
+
+def run(arguments: Sequence[str]) -> int:
+    """Carry out one call. Results go to standard output, messages to standard error.
+
+    Returns 0 where nothing counts, 1 where something does, 2 for what can't be read or a wrong call.
+    """
+    parsed = _parser().parse_args(arguments)
+    command: Callable[[argparse.Namespace], int] = parsed.command
+    return command(parsed)
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="circuitcheck",
+        description="Draws heating and hot-water circuits and proves them safe. "
+        "Without a command it opens the editor, with a file if one is named.",
+    )
+    commands = parser.add_subparsers(title="commands", metavar="COMMAND", required=True)
+    _add_check(commands.add_parser("check", help="check drawings, or every drawing in a folder"))
+    explain = commands.add_parser("explain", help="why a check exists and what puts it right")
+    explain.add_argument("check", nargs="?", metavar="CHECK", help="a check's name; without it, the list")
+    explain.set_defaults(command=_explain)
+    samples = commands.add_parser("samples", help="list the drawings that ship, or copy them out")
+    samples.add_argument("--to", metavar="FOLDER", type=Path, help="copy them into this folder")
+    samples.set_defaults(command=_samples)
+    return parser
+
+
+def _add_check(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("paths", nargs="+", metavar="PATH", type=Path, help="a drawing or a folder of them")
+    parser.add_argument("--as", dest="form", choices=("text", "json", "csv"), default="text")
+    parser.add_argument(
+        "--at-least",
+        choices=("danger", "fault", "advice"),
+        default="fault",
+        help="the least grade that counts against the exit status (fault)",
+    )
+    parser.add_argument(
+        "--strict", action="store_true", help="count unanswered findings as what they would be"
+    )
+    parser.add_argument(
+        "--on",
+        type=date.fromisoformat,
+        default=None,
+        metavar="DATE",
+        help="the day acceptances are judged on",
+    )
+    parser.add_argument("--jobs", type=_jobs, default=1, metavar="N", help="check that many files at a time")
+    parser.set_defaults(command=_check)
+
+
+def _jobs(text: str) -> int:
+    number = int(text)
+    if number < 1:
+        raise argparse.ArgumentTypeError("at least 1")
+    return number
+
+
+def _check(parsed: argparse.Namespace) -> int:
+    files, faults = _drawings(parsed.paths)
+    for fault in faults:
+        _say(fault)
+    if not files:
+        return FAILED
+    checked = _checked(files, parsed.on or date.today(), parsed.jobs)
+    sys.stdout.write(_shown(checked, parsed.form))
+    _say(_summary(checked))
+    if faults or any(each.error or each.crashed for each in checked):
+        return FAILED
+    return FOUND if _counting(checked, parsed.at_least, strict=parsed.strict) else SOUND
+
+
+def _drawings(paths: Sequence[Path]) -> tuple[list[Path], list[str]]:
+    """The files to check, folders walked in order, and a sentence for each path that gives none."""
+    files: list[Path] = []
+    faults: list[str] = []
+    for path in paths:
+        if path.is_dir():
+            inside = list(_walk(path))
+            files += inside
+            if not inside:
+                faults.append(f"{path}: no drawing (*{ENDING}) in this folder")
+        elif path.exists():
+            files.append(path)
+        else:
+            faults.append(f"{path}: no such file or folder")
+    return files, faults
+
+
+def _walk(folder: Path) -> Iterator[Path]:
+    """Drawings in a folder and below, sorted; links and hidden files are passed over."""
+    for path in sorted(folder.iterdir()):
+        if path.name.startswith(".") or path.is_symlink():
+            continue
+        if path.is_dir():
+            yield from _walk(path)
+        elif path.suffix == ENDING:
+            yield path
+
+
+def _checked(files: list[Path], today: date, jobs: int) -> list[Checked]:
+    from functools import partial
+
+    from circuitcheck.report.checked import check_file
+
+    one = partial(check_file, today=today)
+    if jobs == 1 or len(files) == 1:
+        return list(_with_progress(map(one, files), len(files)))
+    from concurrent.futures import ProcessPoolExecutor
+
+    with ProcessPoolExecutor(min(jobs, len(files))) as pool:
+        return list(_with_progress(pool.map(one, files, chunksize=4), len(files)))
+
+
+def _with_progress(checked: Iterator[Checked], total: int) -> Iterator[Checked]:
+    """Pass the answers on; on a terminal, a long run shows how far it is."""
+    shows = total > 20 and sys.stderr.isatty()
+    for number, each in enumerate(checked, start=1):
+        if shows:
+            sys.stderr.write(f"\r{number} of {total}")
+            sys.stderr.flush()
+        yield each
+    if shows:
+        sys.stderr.write("\r\x1b[K")
+
+
+def _shown(checked: list[Checked], form: str) -> str:
+    if form == "json":
+        from circuitcheck.report.as_json import as_json
+
+        return as_json(checked)
+    if form == "csv":
+        from circuitcheck.report.as_csv import as_csv
+
+        return as_csv(checked)
+    import os
+
+    from circuitcheck.report.as_text import as_text
+
+    return as_text(checked, colour=sys.stdout.isatty() and "NO_COLOR" not in os.environ)
+
+
+def _summary(checked: list[Checked]) -> str:
+    unread = sum(bool(each.error) for each in checked)
+    not_judged = sum(len(each.not_judged) for each in checked)
+    crashed = sum(len(each.crashed) for each in checked)
+    found = sum(len(each.told) for each in checked)
+    text = f"{len(checked)} drawings, {found} findings, {not_judged} checks not judged"
+    if unread:
+        text += f", {unread} files not read"
+    if crashed:
+        text += f", {crashed} checks failed inside the program"
+    return text
+
+
+def _counting(checked: list[Checked], at_least: str, *, strict: bool) -> bool:
+    from circuitcheck.finding import Grade
+    from circuitcheck.review.acceptances import weight
+
+    limit = Grade(at_least).rank
+    for each in checked:
+        for told in each.told:
+            grade = weight(told.finding, accepted=told.accepted, strict=strict)
+            if grade is not None and grade.rank <= limit:
+                return True
+    return False
+
+
+def _explain(parsed: argparse.Namespace) -> int:
+    from circuitcheck.checks.catalogue import checks
+    from circuitcheck.report.explained import explained, listed
+
+    known = checks()
+    if parsed.check is None:
+        sys.stdout.write(listed(known))
+        return SOUND
+    if parsed.check not in known:
+        _say(f"no check is called {parsed.check!r}; 'circuitcheck explain' lists them")
+        return FAILED
+    sys.stdout.write(explained(known[parsed.check].lesson))
+    return SOUND
+
+
+def _samples(parsed: argparse.Namespace) -> int:
+    from circuitcheck.report.samples import copy_samples, list_samples
+
+    if parsed.to is None:
+        sys.stdout.write(list_samples())
+        return SOUND
+    try:
+        copied = copy_samples(parsed.to)
+    except OSError as error:
+        _say(f"{parsed.to}: {error.strerror or error}")
+        return FAILED
+    for path in copied:
+        sys.stdout.write(f"{path}\n")
+    return SOUND
+
+
+def _say(text: str) -> None:
+    from circuitcheck.report.plain import plain
+
+    sys.stderr.write(f"circuitcheck: {plain(text)}\n")

@@ -1,0 +1,1 @@
+"""What leaves the program: answers as text, JSON and CSV."""

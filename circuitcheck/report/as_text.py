@@ -1,0 +1,62 @@
+"""The answers as text for a person, in colour only on a terminal."""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Iterator, Sequence
+
+from circuitcheck.finding import Grade
+from circuitcheck.report.checked import Checked, Told
+from circuitcheck.report.plain import plain
+
+MARKS = {Grade.DANGER: "!", Grade.FAULT: "x", Grade.ADVICE: "i", Grade.UNANSWERED: "?"}
+_COLOURS = {Grade.DANGER: "31;1", Grade.FAULT: "33;1", Grade.ADVICE: "34", Grade.UNANSWERED: "36"}
+WIDTH = 96
+
+
+def as_text(files: Sequence[Checked], *, colour: bool = False) -> str:
+    """What was found in each file, and what was judged, not judged and taken for granted."""
+    lines: list[str] = []
+    for each in files:
+        lines += _file(each, colour)
+        lines.append("")
+    lines.append("No check covers workmanship, fuel supply and flues, wiring, or the building's structure. ")
+    lines.append(
+        "A drawing without findings is not a certificate; local codes and makers' instructions come first."
+    )
+    return "\n".join(line.rstrip() for line in lines) + "\n"
+
+
+def _file(each: Checked, colour: bool) -> Iterator[str]:
+    title = f"  {plain(each.title)}" if each.title else ""
+    yield f"{plain(each.file)}{title}"
+    if each.error:
+        yield "  This file cannot be read as a drawing:"
+        for error in each.error:
+            yield from _wrapped(error, "    ")
+        return
+    for told in each.told:
+        yield from _finding(told, colour)
+    if not each.told:
+        yield f"  Nothing found by {len(each.judged)} checks."
+    yield f"  {len(each.judged)} checks judged, {len(each.not_applicable)} do not apply."
+    if each.not_judged:
+        yield from _wrapped(f"Not judged: {', '.join(each.not_judged)}.", "  ")
+    if each.taken:
+        yield from _wrapped(f"Taken as usual, since not given: {'; '.join(each.taken)}.", "  ")
+
+
+def _finding(told: Told, colour: bool) -> Iterator[str]:
+    finding = told.finding
+    word = f"{MARKS[finding.grade]} {finding.grade.value}"
+    if finding.would_be is not None:
+        word += f", would be {finding.would_be.value}"
+    if told.accepted:
+        word += ", accepted"
+    shown = f"\x1b[{_COLOURS[finding.grade]}m{word}\x1b[0m" if colour else word
+    yield f"  {shown}: {finding.check}"
+    yield from _wrapped(finding.message, "      ")
+
+
+def _wrapped(text: str, indent: str) -> list[str]:
+    return textwrap.wrap(plain(text), WIDTH, initial_indent=indent, subsequent_indent=indent)

@@ -1,0 +1,100 @@
+"""One checked file: its analysis or what is wrong with it, as the outputs need it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+from circuitcheck.analysis import Analysis, analyse
+from circuitcheck.finding import Finding
+from circuitcheck.review.acceptances import acceptance_of
+from circuitcheck.storage.reading import DrawingError, read
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """A finding and whether it is accepted today."""
+
+    finding: Finding
+    accepted: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """A file that was checked. `error` holds what is wrong with it; then there is no analysis."""
+
+    file: str
+    title: str
+    error: tuple[str, ...]
+    told: tuple[Told, ...]
+    judged: tuple[str, ...] = ()
+    not_applicable: tuple[str, ...] = ()
+    not_judged: tuple[str, ...] = ()
+    crashed: tuple[str, ...] = ()
+    taken: tuple[str, ...] = ()
+    rule_book: str | None = None
+
+    def as_object(self) -> dict[str, Any]:
+        """The file as JSON shows it."""
+        return {
+            "file": self.file,
+            "title": self.title,
+            "error": list(self.error) or None,
+            "rule_book": self.rule_book,
+            "taken": list(self.taken),
+            "judged": list(self.judged),
+            "not_applicable": list(self.not_applicable),
+            "not_judged": list(self.not_judged),
+            "findings": [_finding_object(told) for told in self.told],
+        }
+
+
+def check_file(path: Path, today: date) -> Checked:
+    """Read and judge one file. Never raises for what the file holds."""
+    try:
+        drawing = read(path)
+    except DrawingError as error:
+        return Checked(str(path), "", tuple(fault.message for fault in error.faults), ())
+    except OSError as error:
+        return Checked(str(path), "", (f"cannot be read: {error.strerror or error}",), ())
+    return told_of(str(path), analyse(drawing), today)
+
+
+def told_of(file: str, analysis: Analysis, today: date) -> Checked:
+    """An analysis as the outputs need it."""
+    return Checked(
+        file,
+        analysis.drawing.title,
+        (),
+        tuple(
+            Told(finding, acceptance_of(finding, analysis.drawing, today) is not None)
+            for finding in analysis.findings
+        ),
+        analysis.judged,
+        analysis.not_applicable,
+        analysis.not_judged,
+        analysis.crashed,
+        analysis.taken,
+        analysis.rule_book,
+    )
+
+
+def _finding_object(told: Told) -> dict[str, Any]:
+    finding = told.finding
+    witness = finding.witness
+    found: dict[str, Any] = {
+        "check": finding.check,
+        "grade": finding.grade.value,
+        "message": finding.message,
+        "components": list(finding.components),
+        "pipes": list(finding.pipes),
+        "witness": witness and {"shut": list(witness.shut), "alone": list(witness.alone)},
+        "numbers": {name: float(f"{value:.4g}") for name, value in finding.numbers.items()},
+        "missing": list(finding.missing),
+        "accepted": told.accepted,
+    }
+    if finding.would_be is not None:
+        found["would_be"] = finding.would_be.value
+    return found

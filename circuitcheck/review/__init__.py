@@ -1,0 +1,1 @@
+"""What a supervisor says of a drawing: notes, acceptances and records."""

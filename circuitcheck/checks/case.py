@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable
 from functools import cached_property
 from typing import Any
 
@@ -13,6 +13,7 @@ from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.plan import changes_circulation, changes_pressure
 from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.parts.kind import Kind
 
 _DESIGN = {field.name: field for field in DESIGN_FIELDS}
 _PIPE = {field.name: field for field in PIPE_FIELDS}
@@ -70,21 +71,41 @@ class Case:
             self._take("design", field, _DESIGN[field].default)
         return _DESIGN[field].value(self.drawing.design)
 
-    def rests_on_pressure_ways(self, parts: Iterable[str]) -> None:
-        """A verdict rests on how pressure passes these parts: remember the defaults that decide it."""
-        for part in parts:
-            component = self.drawing.components[part]
-            for field in component.kind.rests_on:
-                if field not in component.data and changes_pressure(component.kind, field):
-                    self._take(part, field, component.kind.field(field).default)
+    def rests_on_pressure_ways(self, waters: frozenset[int]) -> None:
+        """A verdict rests on how pressure passes the parts on these waters of the circuit: remember
+        the defaults that decide it."""
+        circuit = self.circuit
+        for part, field in self._pressure_defaults:
+            if any(circuit.water(node) in waters for node in self._nodes(part)):
+                self._take(part, field, self.drawing.components[part].kind.field(field).default)
 
-    def rests_on_water_ways(self, parts: Iterable[str]) -> None:
-        """A verdict rests on how water circulates in these parts: remember the defaults that decide it."""
-        for part in parts:
-            component = self.drawing.components[part]
-            for field in component.kind.rests_on:
-                if field not in component.data and changes_circulation(component.kind, field):
-                    self._take(part, field, component.kind.field(field).default)
+    def rests_on_water_ways(self, body: int) -> None:
+        """A verdict rests on how water circulates in this body of water: remember the defaults that
+        decide it."""
+        for part, field in self._circulation_defaults:
+            if any(self.bodies.of(node) == body for node in self._nodes(part)):
+                self._take(part, field, self.drawing.components[part].kind.field(field).default)
+
+    @cached_property
+    def _pressure_defaults(self) -> tuple[tuple[str, str], ...]:
+        return self._left_out(changes_pressure)
+
+    @cached_property
+    def _circulation_defaults(self) -> tuple[tuple[str, str], ...]:
+        return self._left_out(changes_circulation)
+
+    def _left_out(self, matters: Callable[[Kind, str], bool]) -> tuple[tuple[str, str], ...]:
+        """The parts and fields that the data leave out and that matter."""
+        return tuple(
+            (part.id, field)
+            for part in self.drawing.components.values()
+            for field in part.kind.rests_on
+            if field not in part.data and matters(part.kind, field)
+        )
+
+    def _nodes(self, part: str) -> tuple[int, ...]:
+        ports = self.drawing.components[part].kind.ports
+        return tuple(self.circuit.node(part, port.name) for port in ports)
 
     def _take(self, owner: str, field: str, default: object) -> None:
         if default is not None:

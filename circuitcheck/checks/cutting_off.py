@@ -6,11 +6,12 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import cached_property
 
+from circuitcheck.checks.bounds import too_large
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Verdict
 from circuitcheck.checks.wording import named, part_of, upper, valves
 from circuitcheck.circuit.bodies import Heated
-from circuitcheck.circuit.isolation import Cut, cut_off, reaches
+from circuitcheck.circuit.isolation import Cut, TooLargeError, cut_off, reaches
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.finding import Finding, Grade, Says, Witness
 from circuitcheck.parts.kind import Role, Way
@@ -38,8 +39,19 @@ class HeatedWater:
     @property
     def combined_feed_and_vent(self) -> bool:
         """Whether the heat source may be fed and vented by one pipe."""
-        part = self.case.drawing.components[self.heated.part]
-        return not self.heated.by_exchanger and bool(self.case.value(part.id, "combined_feed_and_vent"))
+        return not self.heated.by_exchanger and bool(
+            self.case.value(self.heated.part, "combined_feed_and_vent")
+        )
+
+    @property
+    def may_be_combined(self) -> bool:
+        """Whether it is fed, has no vent of its own, and it is not known if one pipe may be both."""
+        return (
+            not self.heated.by_exchanger
+            and bool(self.reached(Role.FEEDS))
+            and not self.reached(Role.VENTS)
+            and self.case.value(self.heated.part, "combined_feed_and_vent") is None
+        )
 
     @cached_property
     def is_open_vented(self) -> bool:
@@ -73,7 +85,7 @@ def judge_absent(
     says it where a device lies only beyond {blocker}, which pressure can't pass both ways."""
     findings, sound = [], 0
     for water in waters:
-        case.rests_on_pressure_ways(case.circuit.parts_in(water.reach))
+        case.rests_on_pressure_ways(water.reach)
         if found(water):
             sound += 1
             continue
@@ -137,8 +149,13 @@ def judge_cut_off(
         devices = found(water)
         if not devices:
             continue
-        case.rests_on_pressure_ways(case.circuit.parts_in(water.reach))
-        cut = cut_off(case.circuit, water.heated.water, (case.circuit.water(place.node) for place in devices))
+        case.rests_on_pressure_ways(water.reach)
+        targets = [case.circuit.water(place.node) for place in devices]
+        try:
+            cut = cut_off(case.circuit, water.heated.water, targets)
+        except TooLargeError:
+            findings.append(too_large(case, check, water.heated.part, Grade.DANGER))
+            continue
         if cut is None:
             sound += 1
             continue

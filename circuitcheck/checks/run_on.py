@@ -10,6 +10,8 @@ from circuitcheck.circuit.positions import part_of, shown
 from circuitcheck.finding import Grade, Witness
 from circuitcheck.parts.kind import Passage, Way
 
+NOT_KNOWN = "Whether that is excused rests on what is not known: {missing}."
+
 ShutIn = Callable[[frozenset[str]], frozenset[str] | None]
 IsOpen = Callable[[frozenset[str]], bool]
 
@@ -69,24 +71,26 @@ def rule(
     motors = motor_labels(case, labels)
     excuse, missing = _excuse(case, tuple(heats)) if motors else (False, ())
     if missing:
-        return _ruling(Grade.UNANSWERED, worst, labels, is_open, missing)
+        return proved(Grade.UNANSWERED, worst, labels, is_open, missing)
     if not excuse:
-        return _ruling(Grade.FAULT, worst, labels, is_open)
+        return proved(Grade.FAULT, worst, labels, is_open)
     one_kept_open = [shut_in(frozenset({motor})) for motor in sorted(motors)]
     by_heads = [each for each in [shut_in(motors), *one_kept_open] if each is not None and each - motors]
     if not by_heads:
         return None
     fewest = min(by_heads, key=lambda each: (len(each), sorted(each)))
-    return _ruling(Grade.ADVICE, fewest, labels - motors, is_open)
+    return proved(Grade.ADVICE, fewest, labels - motors, is_open)
 
 
-def _ruling(
+def proved(
     grade: Grade,
     position: frozenset[str],
     labels: frozenset[str],
     is_open: IsOpen,
     missing: tuple[str, ...] = (),
 ) -> Ruling:
+    """A ruling with that position; where it is one passage, with every other of `labels` that does
+    it alone too."""
     single = len(position) == 1
     alone = frozenset(label for label in labels if not is_open(frozenset({label}))) if single else frozenset()
     return Ruling(grade, position, alone, missing)

@@ -7,10 +7,12 @@ it is on every loop of that pump and heat source. Nothing counts that the househ
 
 from __future__ import annotations
 
+from enum import Enum
 
+from circuitcheck.circuit.blocks import CLOSING, Block, blocks
 from circuitcheck.circuit.flowways import FlowWays, WayEdge
 from circuitcheck.circuit.loops import Loop, Ways, find_loop, simplified, worth
-from circuitcheck.circuit.positions import OpenLoop, smallest_without_loop
+from circuitcheck.circuit.positions import OpenLoop, other_leg, smallest_without_loop
 
 NONE: frozenset[str] = frozenset()
 
@@ -32,6 +34,54 @@ class WayRound:
         if found is None and len(self._clean.edges) < len(self._all.edges):
             found = find_loop(self._all.without(shut), self.pump, self.heat, must_emit=True)
         return found
+
+    def shut_in(self, never_shut: frozenset[str]) -> frozenset[str] | None:
+        """A smallest set of passages that leaves no loop; None where every position leaves one."""
+        found = blocks(self.edges, self.pump, self.heat)
+        if found is None:
+            return NONE if self.open_loop(NONE) is None else self._as_a_whole(never_shut)
+        if self.heat and not any(block.holds_heat for block in found):
+            return NONE
+        shut_off = [self._smallest(block, Through.ANY, never_shut) for block in found]
+        candidates = [each for each in shut_off if each is not None]
+        if len(self._clean.edges) < len(self._all.edges):
+            # No emitter on any way left, and in one block not even a plain way that counts.
+            plain = [self._smallest(block, Through.EMITTER, never_shut) for block in found]
+            spoiled = [self._smallest(block, Through.COUNTED, never_shut) for block in found]
+            for place, instead in enumerate(spoiled):
+                others = [each for number, each in enumerate(plain) if number != place]
+                if instead is not None and all(each is not None for each in others):
+                    candidates.append(NONE.union(instead, *(each for each in others if each is not None)))
+        if any(other_leg(label) in each for each in candidates for label in each):
+            return self._as_a_whole(never_shut)
+        return min(candidates, key=lambda each: (len(each), sorted(each)), default=None)
+
+    def _as_a_whole(self, never_shut: frozenset[str]) -> frozenset[str] | None:
+        return smallest_without_loop(_first_open((self,)), never_shut)
+
+    def _smallest(self, block: Block, through: Through, never_shut: frozenset[str]) -> frozenset[str] | None:
+        """A smallest set that leaves no such way through a block; None where each position leaves one."""
+        heat = self.heat if block.holds_heat else ""
+        clean = Ways([edge for edge in block.ways.edges if edge.pumps or worth(edge, self.spoiled) > 0])
+
+        def open_way(shut: frozenset[str]) -> frozenset[str] | None:
+            found = None
+            if through is Through.COUNTED:
+                found = find_loop(clean.without(shut), CLOSING, heat)
+            if found is None:
+                must_emit = through is not Through.ANY
+                found = find_loop(block.ways.without(shut), CLOSING, heat, must_emit=must_emit)
+            return None if found is None else found.labels
+
+        return smallest_without_loop(open_way, never_shut)
+
+
+class Through(Enum):
+    """What a way through a block must be: any, one with an emitter, or one that counts by itself."""
+
+    ANY = "any"
+    EMITTER = "emitter"
+    COUNTED = "counted"
 
 
 def _hands_not_on_every_loop(edges: tuple[WayEdge, ...], pump: str, heat: str) -> frozenset[str]:
@@ -76,6 +126,8 @@ class HeatRound:
 
     def shut_in(self, never_shut: frozenset[str] = NONE) -> frozenset[str] | None:
         """A smallest set of motor and thermostat passages that leaves no way round; None if none."""
+        if len(self.ways) == 1:
+            return self.ways[0].shut_in(never_shut)
         return smallest_without_loop(_first_open(self.ways), never_shut)
 
     def is_open(self, shut: frozenset[str]) -> bool:
@@ -101,7 +153,7 @@ class PumpRound:
 
     def shut_in(self, never_shut: frozenset[str] = NONE) -> frozenset[str] | None:
         """A smallest set of motor and thermostat passages that leaves no loop; None if none does."""
-        return smallest_without_loop(_first_open((self.way,)), never_shut)
+        return self.way.shut_in(never_shut)
 
     def is_open(self, shut: frozenset[str]) -> bool:
         """Whether a loop is left with these passages shut."""

@@ -77,18 +77,27 @@ class Circuit:
                         first = u
                     elif first < u:
                         parent[u] = first
-            for a, b, leg, secured in plan.shut_pairs:
-                u, v = nodes.get(a, -1), nodes.get(b, -1)
-                if u < 0:
-                    u = nodes[a] = len(parent)
-                    parent.append(u)
-                if v < 0:
-                    v = nodes[b] = len(parent)
-                    parent.append(v)
-                shut.append((u, v, id, leg, secured))
+            if plan.shut_pairs:
+                shut += self._shut_ways(id, plan, nodes, parent)
         self._node_of = node_of
         self._parent = parent
         self._shut = shut
+
+    @staticmethod
+    def _shut_ways(
+        id: str, plan: Plan, nodes: dict[object, int], parent: list[int]
+    ) -> list[tuple[int, int, str, str, bool]]:
+        found = []
+        for a, b, leg, secured in plan.shut_pairs:
+            u, v = nodes.get(a, -1), nodes.get(b, -1)
+            if u < 0:
+                u = nodes[a] = len(parent)
+                parent.append(u)
+            if v < 0:
+                v = nodes[b] = len(parent)
+                parent.append(v)
+            found.append((u, v, id, leg, secured))
+        return found
 
     def node(self, part: str, port: str) -> int:
         """The node at a port; one of its own where no pipe joins it."""

@@ -12,7 +12,8 @@ from collections.abc import Callable
 from circuitcheck.circuit.isolation import TooLargeError
 
 LOOP_BOUND = 3_000
-BRANCH_BOUND = 200_000
+BRANCH_BOUND = 30_000
+"""Steps of all the branching for one question; each is a fraction of a millisecond."""
 
 OpenLoop = Callable[[frozenset[str]], frozenset[str] | None]
 """Given what is shut: the labels of a loop that is open, empty if nothing shuts it; None if none is."""
@@ -28,6 +29,7 @@ def smallest_without_loop(
     """
     loops: list[frozenset[str]] = []
     shut: frozenset[str] | None = frozenset()
+    steps = 0
     while shut is not None:
         found = open_loop(shut)
         if found is None:
@@ -37,7 +39,9 @@ def smallest_without_loop(
             return None
         if len(loops) > LOOP_BOUND:
             raise TooLargeError
-        shut = smallest_hitting(loops)
+        search = _Hitting(steps)
+        search.branch(frozenset(), _smallest_sets(loops))
+        shut, steps = search.best, search.steps
     return None
 
 
@@ -70,7 +74,7 @@ def other_leg(label: str) -> str:
 
 def smallest_hitting(sets: list[frozenset[str]]) -> frozenset[str] | None:
     """A smallest set with a member of every given set, never both legs of a valve; None if none."""
-    search = _Hitting()
+    search = _Hitting(0)
     search.branch(frozenset(), _smallest_sets(sets))
     return search.best
 
@@ -78,9 +82,9 @@ def smallest_hitting(sets: list[frozenset[str]]) -> frozenset[str] | None:
 class _Hitting:
     """Branch and bound: sets that share nothing each need a member of their own."""
 
-    def __init__(self) -> None:
+    def __init__(self, steps: int) -> None:
         self.best: frozenset[str] | None = None
-        self.steps = 0
+        self.steps = steps
 
     def branch(self, chosen: frozenset[str], left: list[frozenset[str]]) -> None:
         """Try every way to hit what is left, by the smallest set first."""

@@ -59,13 +59,11 @@ def plant(components: int) -> Drawing:
 
 def with_valve_before_vessel(drawing: Drawing) -> Drawing:
     """The same plant with an isolating valve between the vessel's tee and the heat source."""
-    kinds = component_kinds()
-    vessel_tee = next(pipe.ends[0] for pipe in drawing.pipes.values() if pipe.ends[1] == ("c2", "connection"))
-    assert isinstance(vessel_tee, Joint)
-    parts = {**drawing.components, "iv": Component("iv", kinds["isolating_valve"])}
+    valve = Component("iv", component_kinds()["isolating_valve"])
     pipes = dict(drawing.pipes)
-    for id, pipe in drawing.pipes.items():
-        if pipe.ends == ((vessel_tee.part, "b"), ("c0", "return")):
-            pipes[id] = Pipe(id, (pipe.ends[0], Joint("iv", "a")))
-            pipes["extra"] = Pipe("extra", (Joint("iv", "b"), pipe.ends[1]))
+    back = pipes[drawing.joined[Joint("c0", "return")]]
+    start, finish = back.ends
+    pipes[back.id] = Pipe(back.id, (start, Joint("iv", "a")))
+    pipes["extra"] = Pipe("extra", (Joint("iv", "b"), finish))
+    parts = {**drawing.components, "iv": valve}
     return Drawing(components=parts, pipes=pipes)

@@ -17,13 +17,14 @@ Source: Domestic Building Services Compliance Guide (England), automatic bypass 
 
 from __future__ import annotations
 
+from circuitcheck.checks.bounds import too_large
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Verdict
-from circuitcheck.checks.run_on import Ruling, rule
+from circuitcheck.checks.run_on import NOT_KNOWN, Ruling, rule
 from circuitcheck.checks.wording import named, upper, valves
 from circuitcheck.circuit.circulation import HeatRound, Spoilers
 from circuitcheck.circuit.isolation import TooLargeError
-from circuitcheck.finding import Finding, Grade, Says, Witness
+from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 
 NAME = "no-way-round-when-zones-shut"
@@ -32,34 +33,22 @@ NAME = "no-way-round-when-zones-shut"
 def judge(case: Case) -> Verdict:
     """One finding for each heat source that some position leaves without a way round."""
     findings, sound = [], 0
-    for heat in dict.fromkeys(place.part for place in case.circuit.devices(Role.HEATS)):
+    for place in case.circuit.devices(Role.HEATS):
+        heat = place.part
         turn = HeatRound(case.flow, heat)
         if not turn.pumps:
             continue  # no pump, no run-on: gravity is judged by other checks
-        case.rests_on_water_ways(_parts_on(case, heat))
+        case.rests_on_water_ways(case.bodies.of(place.other))
         try:
             ruling = rule(case, (heat,), turn.labels, turn.shut_in, turn.is_open)
         except TooLargeError:
-            findings.append(_too_large(case, heat))
+            findings.append(too_large(case, NAME, heat, Grade.FAULT))
             continue
         if ruling is None:
             sound += 1
         else:
             findings.append(_finding(case, heat, turn, ruling))
     return Verdict(tuple(findings), sound)
-
-
-def _parts_on(case: Case, heat: str) -> tuple[str, ...]:
-    body = next(
-        case.bodies.of(place.other) for place in case.circuit.devices(Role.HEATS) if place.part == heat
-    )
-    found = []
-    for id, part in case.drawing.components.items():
-        if part.kind.rests_on and any(
-            case.bodies.of(case.circuit.node(id, port.name)) == body for port in part.kind.ports
-        ):
-            found.append(id)
-    return tuple(found)
 
 
 def _finding(case: Case, heat: str, turn: HeatRound, ruling: Ruling) -> Finding:
@@ -70,9 +59,12 @@ def _finding(case: Case, heat: str, turn: HeatRound, ruling: Ruling) -> Finding:
         template = "With {valves} shut, {pumps} can drive no water round through {thing}."
     else:
         template = "{pumps} can drive no water round through {thing}, however the valves stand."
+    if ruling.missing:
+        reasons.append(NOT_KNOWN)
     says = Says(
         " ".join([template, *reasons]),
         {
+            "missing": ", ".join(ruling.missing),
             "thing": drawing.name(heat),
             "valves": valves(drawing, witness.shut),
             "pumps": named(drawing, turn.pumps) if witness.shut else upper(named(drawing, turn.pumps)),
@@ -105,14 +97,3 @@ def _reasons(case: Case, spoilers: Spoilers) -> list[str]:
             name = upper(drawing.name(part)).replace("{", "{{").replace("}", "}}")
             found.append(f"{name} does not count: it {reason}.")
     return found
-
-
-def _too_large(case: Case, heat: str) -> Finding:
-    return Finding(
-        NAME,
-        Grade.UNANSWERED,
-        Says("The positions around {thing} are too many to prove.", {"thing": case.drawing.name(heat)}),
-        components=(heat,),
-        witness=Witness(),
-        would_be=Grade.FAULT,
-    )

@@ -12,13 +12,16 @@ Source: Common practice, no source.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from circuitcheck.checks.bounds import too_large
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Verdict
-from circuitcheck.checks.run_on import Ruling, rule
+from circuitcheck.checks.run_on import NOT_KNOWN, Ruling, proved, rule
 from circuitcheck.checks.wording import upper, valves
 from circuitcheck.circuit.circulation import PumpRound
 from circuitcheck.circuit.isolation import TooLargeError
-from circuitcheck.finding import Finding, Grade, Says, Witness
+from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 
 NAME = "pump-against-shut-valves"
@@ -27,11 +30,13 @@ NAME = "pump-against-shut-valves"
 def judge(case: Case) -> Verdict:
     """One finding for each pump that some position leaves without a loop."""
     findings, sound = [], 0
-    for pump in dict.fromkeys(place.part for place in case.circuit.devices(Role.PUMPS)):
+    for place in case.circuit.devices(Role.PUMPS):
+        pump = place.part
+        case.rests_on_water_ways(case.bodies.of(place.other))
         try:
             ruling = _ruling(case, pump)
         except TooLargeError:
-            findings.append(_too_large(case, pump))
+            findings.append(too_large(case, NAME, pump, Grade.FAULT))
             continue
         if ruling is None:
             sound += 1
@@ -54,9 +59,10 @@ def _ruling(case: Case, pump: str) -> Ruling | None:
             ruling = rule(case, heats, turn.labels, shut_in, turn.is_open)
         else:
             position = shut_in(frozenset())
-            ruling = None if position is None else Ruling(Grade.FAULT, position)
+            ruling = None if position is None else proved(Grade.FAULT, position, turn.labels, turn.is_open)
         if ruling is not None:
-            rulings.append(ruling)
+            # What the control holds open while the pump runs is never shut then, so does nothing alone.
+            rulings.append(replace(ruling, alone=ruling.alone - kept_open))
     return min(rulings, key=lambda each: (each.grade.rank, len(each.labels)), default=None)
 
 
@@ -79,8 +85,12 @@ def _finding(case: Case, pump: str, ruling: Ruling) -> Finding:
     else:
         template = "{thing} has no loop to drive water round, however the valves stand."
     says = Says(
-        template,
-        {"thing": upper(case.drawing.name(pump)), "valves": valves(case.drawing, witness.shut)},
+        f"{template} {NOT_KNOWN}" if ruling.missing else template,
+        {
+            "thing": upper(case.drawing.name(pump)),
+            "valves": valves(case.drawing, witness.shut),
+            "missing": ", ".join(ruling.missing),
+        },
     )
     return Finding(
         NAME,
@@ -90,15 +100,4 @@ def _finding(case: Case, pump: str, ruling: Ruling) -> Finding:
         witness=witness,
         missing=ruling.missing,
         would_be=Grade.FAULT if ruling.grade is Grade.UNANSWERED else None,
-    )
-
-
-def _too_large(case: Case, pump: str) -> Finding:
-    return Finding(
-        NAME,
-        Grade.UNANSWERED,
-        Says("The positions around {thing} are too many to prove.", {"thing": case.drawing.name(pump)}),
-        components=(pump,),
-        witness=Witness(),
-        would_be=Grade.FAULT,
     )

@@ -12,6 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from itertools import pairwise
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Verdict
@@ -85,9 +86,7 @@ def _free_ports(drawing: Drawing) -> Iterator[_Loose]:
 
 
 def _grid(lines: Mapping[str, tuple[Point, ...]]) -> SegmentGrid:
-    return SegmentGrid(
-        (id, start, finish) for id, line in lines.items() for start, finish in zip(line, line[1:], strict=False)
-    )
+    return SegmentGrid((id, start, finish) for id, line in lines.items() for start, finish in pairwise(line))
 
 
 def _nearest(
@@ -117,7 +116,10 @@ def _finding(drawing: Drawing, one: _Loose, near: _Near) -> Finding:
         Grade.FAULT,
         Says(
             "{one} looks joined to {other}, and is not.",
-            {"one": upper(_told(drawing, one.owner, one.port)), "other": _told(drawing, near.owner, near.port)},
+            {
+                "one": upper(_told(drawing, one.owner, one.port)),
+                "other": _told(drawing, near.owner, near.port),
+            },
         ),
         components=tuple(id for id in ids if id in drawing.components),
         pipes=tuple(id for id in ids if id in drawing.pipes),

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from circuitcheck.checks.case import Case
-from circuitcheck.circuit.discharge import Discharge, Run
+from circuitcheck.circuit.discharge import Discharge
 from circuitcheck.drawing import measuring
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
@@ -92,8 +92,3 @@ def unanswered(
         missing=fields,
         would_be=would_be,
     )
-
-
-def longest_way(case: Case, runs: tuple[Run, ...]) -> Run:
-    """Of the ways a discharge can take, the one to judge: the longest, by what is known of it."""
-    return max(runs, key=lambda run: (length_along(case, run.pipes).known, len(run.pipes)))

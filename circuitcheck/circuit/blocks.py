@@ -10,8 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from circuitcheck.circuit.flowways import NOTHING, WayEdge
-from circuitcheck.circuit.loops import Ways
+from circuitcheck.circuit.flowways import NOTHING, WayEdge, Ways
 
 CLOSING = "~closing"
 """Stands for the pump in a block: the stretch that leads from its far end back to its near end."""

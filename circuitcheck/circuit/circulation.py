@@ -8,10 +8,12 @@ it is on every loop of that pump and heat source. Nothing counts that the househ
 from __future__ import annotations
 
 from enum import Enum
+from functools import cached_property
 
 from circuitcheck.circuit.blocks import CLOSING, Block, blocks
-from circuitcheck.circuit.flowways import FlowWays, WayEdge
-from circuitcheck.circuit.loops import Loop, Ways, find_loop, simplified, worth
+from circuitcheck.circuit.flowways import FlowWays, WayEdge, Ways
+from circuitcheck.circuit.isolation import TooLargeError
+from circuitcheck.circuit.loops import Loop, find_loop, simplified, worth
 from circuitcheck.circuit.positions import OpenLoop, other_leg, smallest_without_loop
 
 NONE: frozenset[str] = frozenset()
@@ -116,16 +118,43 @@ class Spoilers:
         self.round_pump_only: tuple[str, ...] = ()
 
 
+def always_open(flow: FlowWays, pump: str, heat: str = "") -> bool:
+    """Whether a loop that nothing can shut is seen at once; False proves nothing.
+
+    Most sound circuits have one, by their bypass, and then need no closer look.
+    """
+    try:
+        loop = find_loop(flow.never_shut, pump, heat)
+    except TooLargeError:
+        return False
+    return loop is not None and all(edge.emits or not edge.hands or pump in edge.pumps for edge in loop.edges)
+
+
 class HeatRound:
     """The ways round of one heat source by any pump on its water."""
 
     def __init__(self, flow: FlowWays, heat: str) -> None:
         self.flow, self.heat = flow, heat
-        self.pumps = flow.pumps_with(heat)
-        self.ways = tuple(WayRound(flow.around(heat), pump, heat) for pump in self.pumps)
+
+    @cached_property
+    def always_open(self) -> bool:
+        """Whether some pump has a loop through it that nothing can shut, seen at once."""
+        return any(always_open(self.flow, pump, self.heat) for pump in self.flow.pumps)
+
+    @cached_property
+    def pumps(self) -> tuple[str, ...]:
+        """The pumps on its water."""
+        return self.flow.pumps_with(self.heat)
+
+    @cached_property
+    def ways(self) -> tuple[WayRound, ...]:
+        """Its ways round, by pump."""
+        return tuple(WayRound(self.flow.around(self.heat), pump, self.heat) for pump in self.pumps)
 
     def shut_in(self, never_shut: frozenset[str] = NONE) -> frozenset[str] | None:
         """A smallest set of motor and thermostat passages that leaves no way round; None if none."""
+        if self.always_open:
+            return None
         if len(self.ways) == 1:
             return self.ways[0].shut_in(never_shut)
         return smallest_without_loop(_first_open(self.ways), never_shut)
@@ -148,12 +177,26 @@ class PumpRound:
     """All the loops of one pump; its hand valves stand open."""
 
     def __init__(self, flow: FlowWays, pump: str) -> None:
-        self.way = WayRound(flow.around(pump), pump)
-        self.labels = NONE.union(*(edge.labels for edge in flow.around(pump)))
+        self.flow, self.pump = flow, pump
+
+    @cached_property
+    def always_open(self) -> bool:
+        """Whether it has a loop that nothing can shut, seen at once."""
+        return always_open(self.flow, self.pump)
+
+    @cached_property
+    def way(self) -> WayRound:
+        """Its loops."""
+        return WayRound(self.flow.around(self.pump), self.pump)
+
+    @cached_property
+    def labels(self) -> frozenset[str]:
+        """Every motor and thermostat passage on this water that a loop could use."""
+        return NONE.union(*(edge.labels for edge in self.flow.around(self.pump)))
 
     def shut_in(self, never_shut: frozenset[str] = NONE) -> frozenset[str] | None:
         """A smallest set of motor and thermostat passages that leaves no loop; None if none does."""
-        return self.way.shut_in(never_shut)
+        return None if self.always_open else self.way.shut_in(never_shut)
 
     def is_open(self, shut: frozenset[str]) -> bool:
         """Whether a loop is left with these passages shut."""

@@ -8,7 +8,7 @@ become one edge, so that a house is left with a handful of edges between its tee
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from functools import cached_property
 from typing import NamedTuple
 
@@ -113,6 +113,35 @@ def reduced(edges: Iterable[WayEdge]) -> tuple[WayEdge, ...]:
     return tuple(alive[place] for place in sorted(alive))
 
 
+class Ways:
+    """Stretches with what leaves each vertex, in the directions water can take."""
+
+    def __init__(self, edges: Sequence[WayEdge]) -> None:
+        self.edges = edges
+        self.leaving: dict[int, list[WayEdge]] = defaultdict(list)
+        # Stretches nothing can shut first: a loop of them alone settles a question at once.
+        for edge in sorted(edges, key=lambda edge: len(edge.labels)):
+            if edge.forward:
+                self.leaving[edge.a].append(edge)
+            if edge.back:
+                self.leaving[edge.b].append(edge.turned())
+
+    def without(self, shut: frozenset[str]) -> Ways:
+        """What is left once these passages are shut."""
+        return Ways([edge for edge in self.edges if not edge.labels & shut])
+
+    def driven(self, part: str, *, heat: bool = False) -> tuple[WayEdge, ...]:
+        """The stretches with that pump (or heat source) in them, told in its direction."""
+        found = []
+        for edge in self.edges:
+            if part in (edge.heats if heat else edge.pumps):
+                if edge.forward:
+                    found.append(edge)
+                if edge.back:
+                    found.append(edge.turned())
+        return tuple(found)
+
+
 class FlowWays:
     """The circulation graph of a circuit: all ways, and the reduced ways of each body of water."""
 
@@ -156,6 +185,17 @@ class FlowWays:
         return tuple(edges)
 
     @cached_property
+    def never_shut(self) -> Ways:
+        """The ways that no control shuts, nor anybody's hand but on an emitter or a pump itself."""
+        return Ways(
+            [
+                edge
+                for edge in self._all
+                if not edge.labels and not edge.householder and (edge.emits or edge.pumps or not edge.hands)
+            ]
+        )
+
+    @cached_property
     def _bodies(self) -> dict[str, tuple[WayEdge, ...]]:
         """The edges of the body of water that each pump and heat source stands in, by part."""
         parent: dict[int, int] = {}
@@ -186,6 +226,11 @@ class FlowWays:
     @cached_property
     def _reduced(self) -> dict[int, tuple[WayEdge, ...]]:
         return {}
+
+    @cached_property
+    def pumps(self) -> tuple[str, ...]:
+        """Every part that drives water, in the drawing's order."""
+        return tuple(place.part for place in self.circuit.devices(Role.PUMPS))
 
     def pumps_with(self, part: str) -> tuple[str, ...]:
         """The parts that drive the body of water that `part` stands in, in the drawing's order."""

@@ -10,7 +10,7 @@ from collections import defaultdict, deque
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
-from circuitcheck.circuit.flowways import NOTHING, WayEdge, reduced
+from circuitcheck.circuit.flowways import NOTHING, WayEdge, Ways, reduced
 from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.positions import other_leg
 
@@ -26,35 +26,6 @@ class Loop(NamedTuple):
     def labels(self) -> frozenset[str]:
         """The motor and thermostat passages any of which shuts the loop."""
         return NOTHING.union(*(edge.labels for edge in self.edges))
-
-
-class Ways:
-    """Stretches with what leaves each vertex, in the directions water can take."""
-
-    def __init__(self, edges: Sequence[WayEdge]) -> None:
-        self.edges = edges
-        self.leaving: dict[int, list[WayEdge]] = defaultdict(list)
-        # Stretches nothing can shut first: a loop of them alone settles a question at once.
-        for edge in sorted(edges, key=lambda edge: len(edge.labels)):
-            if edge.forward:
-                self.leaving[edge.a].append(edge)
-            if edge.back:
-                self.leaving[edge.b].append(edge.turned())
-
-    def without(self, shut: frozenset[str]) -> Ways:
-        """What is left once these passages are shut."""
-        return Ways([edge for edge in self.edges if not edge.labels & shut])
-
-    def driven(self, part: str, *, heat: bool = False) -> tuple[WayEdge, ...]:
-        """The stretches with that pump (or heat source) in them, told in its direction."""
-        found = []
-        for edge in self.edges:
-            if part in (edge.heats if heat else edge.pumps):
-                if edge.forward:
-                    found.append(edge)
-                if edge.back:
-                    found.append(edge.turned())
-        return tuple(found)
 
 
 def find_loop(ways: Ways, pump: str, heat: str = "", *, must_emit: bool = False) -> Loop | None:

@@ -29,6 +29,7 @@ KIND = Kind(
         choice("fitting", "Fitting", ("basin", "bath", "shower", "sink", "wc", "other"), default=None),
     ),
     devices=devices(Device(Role.DRAWS, "hot", "cold")),
+    may_stay_free=_may_stay_free,
     figure=("fitting",),
     summary="A tap, a shower, a bath or another place where water is drawn.",
 )

@@ -36,9 +36,12 @@ def judge(case: Case) -> Verdict:
     for place in case.circuit.devices(Role.HEATS):
         heat = place.part
         turn = HeatRound(case.flow, heat)
-        if not turn.pumps:
+        if not turn.always_open and not turn.pumps:
             continue  # no pump, no run-on: gravity is judged by other checks
         case.rests_on_water_ways(case.bodies.of(place.other))
+        if turn.always_open:
+            sound += 1
+            continue
         try:
             ruling = rule(case, (heat,), turn.labels, turn.shut_in, turn.is_open)
         except TooLargeError:

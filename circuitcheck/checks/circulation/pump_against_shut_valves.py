@@ -48,6 +48,8 @@ def judge(case: Case) -> Verdict:
 def _ruling(case: Case, pump: str) -> Ruling | None:
     """The worst ruling over the controls that run the pump; any position where none acts on it."""
     turn = PumpRound(case.flow, pump)
+    if turn.always_open:
+        return None
     heats = case.flow.heats_with(pump)
     rulings = []
     for kept_open in _kept_open(case, pump, turn.labels):

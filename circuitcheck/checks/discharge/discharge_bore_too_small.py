@@ -40,36 +40,57 @@ def judge(case: Case) -> Verdict:
         answers = [_judge_run(case, discharge, run) for run in discharge.runs]
         found = [answer for answer in answers if answer is not None]
         if found:
-            findings.append(min(found, key=lambda finding: finding.order))
+            findings.append(_worst(case, discharge, found))
         elif answers:
             sound += 1
     return Verdict(tuple(findings), sound)
 
 
+def _worst(case: Case, discharge: Discharge, found: list[Finding]) -> Finding:
+    """A way that is too small; where none is known to be, all that is missing."""
+    too_small = next((finding for finding in found if finding.grade is Grade.DANGER), None)
+    if too_small is not None:
+        return too_small
+    missing = [field for finding in found for field in finding.missing]
+    pipes = tuple(dict.fromkeys(pipe for finding in found for pipe in finding.pipes))
+    return _unknown(case, discharge, missing, pipes)
+
+
 def _judge_run(case: Case, discharge: Discharge, run: Run) -> Finding | None:
     outlet, field = outlet_mm(case, discharge)
-    applies, missing = rules_apply(case, discharge)
+    applies, exempt_if = rules_apply(case, discharge)
     tabled = applies and run.tundish is not None
     table = rows(outlet) if tabled and outlet is not None else ()
-    after = (table[0].d2_mm if table else None) if tabled else outlet
-    stretches = (_Stretch(run.before_tundish, outlet), _Stretch(run.after_tundish, after))
-    too_small = next((fault for stretch in stretches if (fault := _fault(case, stretch)) is not None), None)
-    if too_small is not None and not missing:
-        return _finding(case, discharge, *too_small)
-    unknown = list(missing) if too_small is not None else []
-    if too_small is None:
-        if outlet is None or (tabled and not table):
-            unknown.append(field)
-        unknown += [f"{pipe}.size_mm" for pipe in run.pipes if case.pipe_value(pipe, "size_mm") is None]
-    if not unknown:
-        return None
+    d2_least = table[0].d2_mm if table else None
+    too_small = _first_fault(case, run, outlet, d2_least if tabled else outlet)
+    if too_small is not None:
+        if not exempt_if or _first_fault(case, run, outlet, outlet) is not None:
+            return _finding(case, discharge, *too_small)
+        return _unknown(case, discharge, exempt_if, run.pipes)
+    unknown = [f"{pipe}.size_mm" for pipe in run.pipes if case.pipe_value(pipe, "size_mm") is None]
+    if outlet is None or (tabled and not table):
+        unknown.insert(0, field)
+    return _unknown(case, discharge, unknown, run.pipes) if unknown else None
+
+
+def _first_fault(
+    case: Case, run: Run, before_mm: float | None, after_mm: float | None
+) -> tuple[str, float, float] | None:
+    """The first pipe too small for its place, before the tundish and then after it."""
+    stretches = (_Stretch(run.before_tundish, before_mm), _Stretch(run.after_tundish, after_mm))
+    return next((fault for stretch in stretches if (fault := _fault(case, stretch)) is not None), None)
+
+
+def _unknown(
+    case: Case, discharge: Discharge, missing: Sequence[str], pipes: tuple[str, ...]
+) -> Finding:
     return unanswered(
         NAME,
         "Whether the discharge of {thing} is large enough is not known: {missing}.",
         {"thing": case.drawing.name(discharge.valve.part)},
         discharge,
-        unknown,
-        pipes=run.pipes,
+        missing,
+        pipes=pipes,
     )
 
 

@@ -17,7 +17,6 @@ from circuitcheck.checks.check import Verdict
 from circuitcheck.checks.discharging import (
     bends_along,
     length_along,
-    longest_way,
     outlet_mm,
     rules_apply,
     unanswered,
@@ -35,22 +34,34 @@ def judge(case: Case) -> Verdict:
     findings, sound = [], 0
     for discharge in case.discharges:
         applies, exempt_if = rules_apply(case, discharge)
-        runs = tuple(run for run in discharge.runs if run.tundish is not None)
+        runs = [run for run in discharge.runs if run.tundish is not None]
         if not applies or not runs:
             continue
-        outcome = _judge_run(case, discharge, longest_way(case, runs), exempt_if)
-        if isinstance(outcome, Finding):
-            findings.append(outcome)
-        else:
-            sound += outcome
+        # To every end it has: the longest way is not always the one that its bore or bends make too long.
+        outcomes = [_judge_run(case, discharge, run, exempt_if) for run in runs]
+        found = [outcome for outcome in outcomes if isinstance(outcome, Finding)]
+        if found:
+            findings.append(_worst(case, discharge, found))
+        elif 1 in outcomes:
+            sound += 1
     return Verdict(tuple(findings), sound)
+
+
+def _worst(case: Case, discharge: Discharge, found: list[Finding]) -> Finding:
+    """The way furthest over its limit; where none is known to be over, all that is missing."""
+    over = [finding for finding in found if finding.grade is Grade.DANGER]
+    if over:
+        return max(over, key=lambda finding: finding.numbers["resistance_m"] / finding.numbers["limit_m"])
+    missing = tuple(field for finding in found for field in finding.missing)
+    pipes = tuple(dict.fromkeys(pipe for finding in found for pipe in finding.pipes))
+    return _unknown(case, discharge, pipes, missing)
 
 
 def _judge_run(case: Case, discharge: Discharge, run: Run, exempt_if: tuple[str, ...]) -> Finding | int:
     """A finding, 1 for a sound run, or 0 where another check speaks of a bore below the table's."""
     missing, table_row = _row(case, discharge, run)
     if table_row is None:
-        return _unknown(case, discharge, run, missing) if missing else 0
+        return _unknown(case, discharge, run.after_tundish, missing) if missing else 0
     length = length_along(case, run.after_tundish)
     bends = bends_along(case, run.after_tundish)
     count = bends.known + run.branches_after_tundish
@@ -58,11 +69,11 @@ def _judge_run(case: Case, discharge: Discharge, run: Run, exempt_if: tuple[str,
     if not within(resistance, table_row.limit_m):
         # What is known is too long already; what is not known can only add to it.
         if exempt_if or missing:
-            return _unknown(case, discharge, run, (*missing, *exempt_if))
+            return _unknown(case, discharge, run.after_tundish, (*missing, *exempt_if))
         return _finding(case, discharge, run, table_row, length.known, count)
     gaps = (*missing, *length.missing, *bends.missing)
     if gaps:
-        return _unknown(case, discharge, run, gaps)
+        return _unknown(case, discharge, run.after_tundish, gaps)
     return 1
 
 
@@ -91,14 +102,16 @@ def _row(case: Case, discharge: Discharge, run: Run) -> tuple[tuple[str, ...], R
     return tuple(missing), found
 
 
-def _unknown(case: Case, discharge: Discharge, run: Run, missing: tuple[str, ...]) -> Finding:
+def _unknown(
+    case: Case, discharge: Discharge, pipes: tuple[str, ...], missing: tuple[str, ...]
+) -> Finding:
     return unanswered(
         NAME,
         "Whether the discharge of {thing} is short enough for its bore is not known: {missing}.",
         {"thing": case.drawing.name(discharge.valve.part)},
         discharge,
         missing,
-        pipes=run.after_tundish,
+        pipes=pipes,
     )
 
 

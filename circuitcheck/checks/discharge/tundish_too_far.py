@@ -30,13 +30,14 @@ def judge(case: Case) -> Verdict:
         if not applies or not runs:
             continue
         sums = [(run, length_along(case, run.before_tundish)) for run in runs]
-        run, length = max(sums, key=lambda each: (each[1].known, len(each[1].missing)))
+        run, length = max(sums, key=lambda each: each[1].known)
+        unknown = tuple(field for _, each in sums for field in each.missing)
         valve = discharge.valve.part
         thing = upper(case.drawing.name(valve))
         too_far = not within(length.known, D1_LIMIT_M)
-        if not too_far and length.missing:
+        if not too_far and unknown:
             template = "How far {thing} stands from its tundish is not known: {missing}."
-            gaps = (*length.missing, *missing)
+            gaps = (*unknown, *missing)
         elif too_far and missing:
             template = "{thing} stands over 600 mm from its tundish; whether that matters rests on {missing}."
             gaps = missing

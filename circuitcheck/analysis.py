@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from circuitcheck.checks.answering import Answer, answer
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.catalogue import checks
+from circuitcheck.drawing.fields import RULE_BOOKS
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding
 
@@ -42,8 +43,13 @@ def analyse(drawing: Drawing) -> Analysis:
         not_judged=_named(answers, "not judged"),
         crashed=tuple(name for name, each in answers.items() if each.crashed),
         taken=case.taken,
-        rule_book=str(case.design("rule_book") or "england"),
+        rule_book=rule_book(drawing),
     )
+
+
+def rule_book(drawing: Drawing) -> str:
+    """The rule book the drawing names, else the first there is."""
+    return str(drawing.design.get("rule_book") or RULE_BOOKS[0])
 
 
 def _named(answers: dict[str, Answer], status: str) -> tuple[str, ...]:

@@ -99,11 +99,6 @@ def proved(
 def _excuse(case: Case, heats: tuple[str, ...]) -> tuple[bool, tuple[str, ...]]:
     """Whether the plant may be excused, and the numbers that would have to be known to say so."""
     missing = []
-    called_by = case.design("heat_called_by")
-    if called_by == "programmer_only":
-        return False, ()
-    if called_by is None:
-        missing.append("design.heat_called_by")
     for heat in heats:
         for field in ("pump_overrun_min", "minimum_flow_lpm"):
             value = case.value(heat, field)
@@ -111,4 +106,9 @@ def _excuse(case: Case, heats: tuple[str, ...]) -> tuple[bool, tuple[str, ...]]:
                 missing.append(f"{heat}.{field}")
             elif value > 0:
                 return False, ()
+    called_by = case.design("heat_called_by")
+    if called_by == "programmer_only":
+        return False, ()
+    if called_by is None:
+        missing.append("design.heat_called_by")
     return True, tuple(missing)

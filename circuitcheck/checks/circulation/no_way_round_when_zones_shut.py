@@ -11,8 +11,8 @@ Why: When the last zone is satisfied the burner stops, but the metal is still ho
 Remedy: Join an automatic bypass valve from flow to return, between the pump and the first zone
     valve, with no hand valve in it; or leave one emitter, such as a towel rail without valves that
     anybody can shut, always open.
-Source: Domestic Building Services Compliance Guide (England), automatic bypass valves; common practice
-    for the place of the bypass.
+Source: Domestic Building Services Compliance Guide (England), 2013 edition, automatic bypass valves
+    (from memory); for the place of the bypass: common practice, no source.
 """
 
 from __future__ import annotations

@@ -1,0 +1,171 @@
+"""Reads a drawing file: a Drawing, or one error with everything that is wrong with the file."""
+
+from __future__ import annotations
+
+import gc
+import os
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager, suppress
+from types import MappingProxyType
+from typing import Any, Final
+
+from circuitcheck.drawing.fields import DESIGN_FIELDS, SHEET_FIELDS
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.storage import items, rules, strict_json
+from circuitcheck.storage.between import LISTS, check_ends, check_ids, check_references
+from circuitcheck.storage.faults import DrawingError, Fault, Faults, TooManyFaultsError
+from circuitcheck.storage.limits import MOST_BYTES, MOST_OTHERS, MOST_PARTS, MOST_PIPES
+from circuitcheck.storage.rules import Rules
+from circuitcheck.storage.versions import VersionError, upgraded
+
+__all__ = ["DrawingError", "Fault", "parse", "read"]
+
+LARGE: Final = 512 * 1024
+"""Bytes from which the quick way pays for what importing it costs."""
+
+FILE: Final[Rules] = MappingProxyType(
+    {
+        "wetcircuit": rules.Rule("the version of the format", lambda value: value),
+        "title": rules.LABEL,
+        "sheet": rules.OBJECT,
+        "design": rules.OBJECT,
+        "components": rules.LIST,
+        "pipes": rules.LIST,
+        "controls": rules.LIST,
+        "notes": rules.LIST,
+        "acceptances": rules.LIST,
+        "reviews": rules.LIST,
+    }
+)
+SHEET: Final = rules.field_rules(SHEET_FIELDS)
+DESIGN: Final = rules.field_rules(DESIGN_FIELDS)
+
+_MOST = {"components": MOST_PARTS, "pipes": MOST_PIPES}
+_PREFIXES = {"controls": "c", "notes": "n"}
+
+
+def read(path: str | os.PathLike[str]) -> Drawing:
+    """Read a drawing file. Raises DrawingError with every fault of it, and OSError as `open` does."""
+    with open(path, "rb") as file:
+        # One byte more than allowed tells that it is too large without reading all of it.
+        return parse(file.read(MOST_BYTES + 1), os.fspath(path))
+
+
+def parse(data: bytes, name: str) -> Drawing:
+    """Read a drawing from the bytes of a file called `name`. Raises DrawingError."""
+    with _no_collection():
+        if len(data) >= LARGE:
+            from circuitcheck.storage.quick import quick
+
+            drawing = quick(data)
+            if drawing is not None:
+                return drawing
+        return parse_patiently(data, name)
+
+
+@contextmanager
+def _no_collection() -> Iterator[None]:
+    # Nothing built here is garbage, and looking for some takes as long as the building.
+    was_on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was_on:
+            # To the oldest generation with it, unlooked at: a drawing stays for long. Where the
+            # program keeps things frozen they stay so.
+            if gc.get_freeze_count() == 0:
+                gc.freeze()
+                gc.unfreeze()
+            gc.enable()
+
+
+def parse_patiently(data: bytes, name: str) -> Drawing:
+    """`parse`, field by field: the way that finds every fault."""
+    faults = Faults()
+    drawing = None
+    with suppress(TooManyFaultsError):
+        try:
+            content = strict_json.decode(data)
+            for line, escape in strict_json.lone_surrogates(data):
+                _file_fault(faults, f"Line {line} holds half a character, {escape}.")
+            if isinstance(content, dict):
+                drawing = _drawing(content, faults)
+            else:
+                _file_fault(faults, "The file is no drawing: a drawing is one JSON object.")
+        except (strict_json.NotJsonError, VersionError) as error:
+            _file_fault(faults, str(error))
+    if drawing is None or faults:
+        raise DrawingError(name, faults.found)
+    return drawing
+
+
+def _file_fault(faults: Faults, message: str) -> None:
+    faults.add("", "", "", "a drawing", message)
+
+
+def _drawing(content: dict[str, Any], faults: Faults) -> Drawing:
+    items.check_repeats(content, "", faults)
+    content = upgraded(dict(content))
+    found = items.fields(content, FILE, "", 1, faults)
+    sheet = items.data(found.get("sheet") or {}, SHEET, "sheet", 2, faults)
+    design = items.data(found.get("design") or {}, DESIGN, "design", 2, faults)
+    lists = {name: _capped(name, found.get(name, []), faults) for name in (*LISTS, "acceptances", "reviews")}
+    for name, prefix in _PREFIXES.items():
+        lists[name] = named(lists[name], prefix, lists)
+    places = _places(lists)
+    check_ids(places, faults)
+
+    components = {
+        each.id: each for each in items.each(lists["components"], "components", items.component, faults)
+    }
+    pipes = {each.id: each for each in items.each(lists["pipes"], "pipes", items.pipe, faults)}
+    controls = {each.id: each for each in items.each(lists["controls"], "controls", items.control, faults)}
+    notes = items.each(lists["notes"], "notes", items.note, faults)
+    acceptances = items.each(lists["acceptances"], "acceptances", items.acceptance, faults)
+    reviews = items.each(lists["reviews"], "reviews", items.review, faults)
+
+    if "components" in found or "components" not in content:
+        # A part of no known kind is there all the same: its pipes are not at fault for it.
+        unsure = {items.name_of(raw) for raw in lists["components"]} - components.keys()
+        check_ends(pipes, components, unsure, faults)
+        check_references(components, controls, places.keys(), faults)
+    return Drawing(
+        title=found.get("title", ""),
+        sheet=sheet,
+        design=design,
+        components=MappingProxyType(components),
+        pipes=MappingProxyType(pipes),
+        controls=MappingProxyType(controls),
+        notes=notes,
+        acceptances=acceptances,
+        reviews=reviews,
+        extra=found["extra"],
+    )
+
+
+def _capped(name: str, raws: list[Any], faults: Faults) -> list[Any]:
+    most = _MOST.get(name, MOST_OTHERS)
+    if len(raws) <= most:
+        return raws
+    _file_fault(faults, f"The file has {len(raws):,} {name}; this program reads at most {most:,}.")
+    raise TooManyFaultsError
+
+
+def _places(lists: Mapping[str, list[Any]]) -> dict[str, list[str]]:
+    places: dict[str, list[str]] = {}
+    for name in LISTS:
+        for position, raw in enumerate(lists[name]):
+            id = items.name_of(raw)
+            if id:
+                places.setdefault(id, []).append(f"{name}[{position}]")
+    return places
+
+
+def named(raws: list[Any], prefix: str, lists: Mapping[str, list[Any]]) -> list[Any]:
+    """The items, those that may go without an id and do with one that is free in the whole file."""
+    if all(not isinstance(raw, dict) or "id" in raw for raw in raws):
+        return raws
+    taken = _places(lists).keys()
+    free = (id for number in range(1, len(taken) + len(raws) + 1) if (id := f"{prefix}{number}") not in taken)
+    return [raw if not isinstance(raw, dict) or "id" in raw else {"id": next(free), **raw} for raw in raws]

@@ -1,0 +1,237 @@
+"""The quick way accepts only what the patient way accepts, and builds an equal Drawing."""
+
+from __future__ import annotations
+
+import gc
+import json
+import random
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from circuitcheck.drawing.value import Component, Drawing, Joint, Pipe
+from circuitcheck.geometry import Point
+from circuitcheck.parts.catalogue import component_kinds
+from circuitcheck.storage.limits import LONGEST_LABEL, MOST_DIGITS
+from circuitcheck.storage.quick import quick
+from circuitcheck.storage.reading import LARGE, DrawingError, parse, parse_patiently
+from circuitcheck.storage.writing import dump
+from tests.storage.files import cottage, encoded
+from tests.storage.test_faults import ONE_FAULT
+from tests.strategies import drawings
+
+
+def patient(data: bytes) -> Drawing | None:
+    try:
+        return parse_patiently(data, "x")
+    except DrawingError:
+        return None
+
+
+def agree(data: bytes) -> bool:
+    """Whether the quick way took the file; where it did, the patient way says the same."""
+    found = quick(data)
+    if found is None:
+        return False
+    expected = patient(data)
+    assert found == expected
+    # Equal is not enough: 1 is True, and 22 is shown otherwise than 22.0.
+    assert repr(found) == repr(expected)
+    return True
+
+
+def whole(file: dict[str, Any]) -> dict[str, Any]:
+    """The file without its free end, which the quick way leaves to the patient one."""
+    file["pipes"].pop()
+    return file
+
+
+def test_a_plain_file_is_taken() -> None:
+    assert agree(encoded(whole(cottage())))
+    assert agree(b'{"wetcircuit": 1}')
+    assert agree(b"\xef\xbb\xbf" + encoded(whole(cottage())))
+
+
+@given(drawings(with_extras=False, with_free_ends=False))
+def test_both_ways_agree_on_plain_drawings(drawing: Drawing) -> None:
+    agree(dump(drawing))
+
+
+@given(drawings())
+def test_both_ways_agree_on_any_drawing(drawing: Drawing) -> None:
+    agree(dump(drawing))
+
+
+@pytest.mark.parametrize("number", range(len(ONE_FAULT)))
+def test_what_is_wrong_is_not_taken(number: int) -> None:
+    file = cottage()
+    ONE_FAULT[number][0](file)
+    assert not agree(encoded(file))
+    # Without the free end nothing but the fault keeps it from being taken.
+    if len(file["pipes"]) == 2 and ONE_FAULT[number][1] != "p2":
+        assert not agree(encoded(whole(file)))
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        b'"title": "a", "title": "Cottage"',
+        b'"later": 1, "title": "Cottage"',
+        b'"later": "\\u003a", "later": "", "title": "Cottage"',
+        b'"title": "\\ud800"',
+        b'"title": "\xff"',
+        b'"title": "' + b"x" * (LONGEST_LABEL + 1) + b'"',
+        b'"later": ' + b"1" * (MOST_DIGITS + 1),
+        b'"later": ' + b"[" * 40 + b"]" * 40,
+        b'"title": "Cottage",',
+    ],
+)
+def test_what_must_be_looked_at_closely_is_not_taken(change: bytes) -> None:
+    data = encoded(whole(cottage()))
+    assert agree(data)
+    changed = data.replace(b'"title": "Cottage"', change)
+    assert changed != data
+    assert not agree(changed)
+
+
+@pytest.mark.parametrize("depth", range(25, 35))
+def test_nesting_within_records_is_counted_alike(depth: int) -> None:
+    file = whole(cottage())
+    file["reviews"][0]["later"] = json.loads("[" * depth + "]" * depth)
+    data = encoded(file)
+    assert agree(data) == (patient(data) is not None)
+
+
+def test_a_text_with_colons_is_taken() -> None:
+    file = whole(cottage())
+    file["title"] = "10:30, the cottage: as found"
+    file["components"][3]["data"]["note"] = "a: b"
+    assert agree(encoded(file))
+    # But not together with a key that stands twice.
+    data = encoded(file).replace(b'"turn": 0', b'"turn": 0, "turn": 0')
+    assert not agree(data)
+
+
+@pytest.mark.parametrize("digits", [MOST_DIGITS - 1, MOST_DIGITS, MOST_DIGITS + 1])
+@pytest.mark.parametrize("before", [0, 1, 215, 429])
+def test_a_number_too_long_is_seen_wherever_it_stands(digits: int, before: int) -> None:
+    file = whole(cottage())
+    file["reviews"][0]["later"] = 12345
+    data = b" " * before + encoded(file).replace(b"12345", b"0." + b"1" * (digits - 2))
+    if digits > MOST_DIGITS:
+        assert patient(data) is None
+        assert not agree(data)
+    else:
+        assert patient(data) is not None
+        agree(data)
+
+
+@given(st.data())
+def test_both_ways_agree_on_damaged_files(data: st.DataObject) -> None:
+    """Bytes of a good file cut out, put in or put elsewhere."""
+    file = bytearray(encoded(whole(cottage())))
+    for _ in range(data.draw(st.integers(1, 3))):
+        start = data.draw(st.integers(0, len(file) - 1))
+        end = min(len(file), start + data.draw(st.integers(0, 8)))
+        pieces = [
+            b"",
+            b"0",
+            b"-",
+            b".",
+            b"1e400",
+            b'"',
+            b":",
+            b",",
+            b"null",
+            b"true",
+            b"[1, 2]",
+            b"{}",
+            b"\\u003a",
+        ]
+        file[start:end] = data.draw(st.sampled_from(pieces) | st.binary(max_size=3))
+        if not file:
+            return
+    agree(bytes(file))
+
+
+VALUES = (
+    st.none()
+    | st.booleans()
+    | st.integers()
+    | st.floats(width=16)
+    | st.text(max_size=3)
+    | st.lists(st.integers(0, 3) | st.sampled_from(["a", "b", "t1", "pump"]), max_size=3)
+)
+
+
+@given(st.data())
+def test_both_ways_agree_on_files_with_a_value_changed(data: st.DataObject) -> None:
+    file = whole(cottage())
+    place: Any = file
+    while True:
+        keys = list(place) if isinstance(place, dict) else list(range(len(place)))
+        key = data.draw(st.sampled_from(keys))
+        if isinstance(place[key], (dict, list)) and place[key] and data.draw(st.integers(0, 3)):
+            place = place[key]
+        else:
+            place[key] = data.draw(VALUES)
+            break
+    agree(json.dumps(file).encode())
+
+
+def large(parts: int) -> Drawing:
+    """Radiators and tees in a long row, in no particular order."""
+    names = ("tee", "radiator", "pump", "zone_valve")
+    kinds = [component_kinds()[name] for name in names]
+    shuffled = random.Random(7)
+    components = {}
+    joints = []
+    for number in range(parts):
+        kind = kinds[number % len(kinds)]
+        id = f"c{number}"
+        at = Point(float(number % 100), number / 4)
+        data = {"height_m": number / 8, "note": None}
+        components[id] = Component(id, kind, f"{kind.title} {number}", at, 90 * (number % 4), data=data)
+        joints += [Joint(id, port.name) for port in kind.ports]
+    shuffled.shuffle(joints)
+    pipes = {
+        f"p{number}": Pipe(f"p{number}", ends, (Point(1, number),), {"size_mm": 22, "length_m": number / 10})
+        for number, ends in enumerate(zip(joints[::2], joints[1::2], strict=False))
+    }
+    return Drawing(title="A large plant", components=components, pipes=pipes)
+
+
+def test_a_large_file_is_read_quickly_and_as_it_stands() -> None:
+    drawing = large(4_000)
+    data = dump(drawing)
+    assert len(data) > LARGE
+    assert agree(data)
+    assert parse(data, "x") == drawing
+
+
+def test_a_large_file_with_a_fault_has_it_named() -> None:
+    data = dump(large(4_000)).replace(b'"label": "Pump 2"', b'"label": 2')
+    with pytest.raises(DrawingError) as caught:
+        parse(data, "x")
+    assert [(fault.item, fault.field) for fault in caught.value.faults] == [("c2", "label")]
+
+
+def test_reading_leaves_the_garbage_collector_as_it_was() -> None:
+    for data in (encoded(cottage()), b"{}"):
+        assert gc.isenabled()
+        assert gc.get_freeze_count() == 0
+        patient(data)
+        try:
+            parse(data, "x")
+        except DrawingError:
+            assert data == b"{}"
+        assert gc.isenabled()
+        assert gc.get_freeze_count() == 0
+    gc.disable()
+    try:
+        parse(encoded(cottage()), "x")
+        assert not gc.isenabled()
+    finally:
+        gc.enable()

@@ -23,7 +23,8 @@ class _Chosen:
 
     def places(self, drawing: Drawing) -> list[Point]:
         """Where the selected parts, controls and free ends of selected pipes stand."""
-        found = [item.at for item in (*self.parts.values(), *self.controls.values()) if item.at is not None]
+        found = [part.at for part in self.parts.values() if part.at is not None]
+        found.extend(control.at for control in self.controls.values() if control.at is not None)
         for id in self.pipes:
             found.extend(end for end in drawing.pipes[id].ends if isinstance(end, Point))
         return found

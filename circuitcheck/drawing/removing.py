@@ -40,15 +40,14 @@ def remove(drawing: Drawing, ids: Iterable[str]) -> Drawing:
         if id in drawing.components:
             work.take_out(id)
     work.tidy_tees()
-    lost = set(drawing.components) - set(work.components) if work.has_lost_parts else set[str]()
     after = work.drawing_after()
-    return _without_mention(changed(after, controls=without_items(drawing.controls, gone)), lost)
+    return changed(after, controls=without_items(after.controls, gone))
 
 
-def detach(drawing: Drawing, pipe_id: str, which_end: int, end: End) -> Drawing:
-    """Put an end elsewhere, with the tee it came from tidied as when a pipe is removed."""
+def with_end_moved(drawing: Drawing, pipe: Pipe, which_end: int) -> Drawing:
+    """The drawing with a pipe whose one end went elsewhere; the tee it left is tidied as by `remove`."""
     work = _Work(drawing)
-    work.loosen(pipe_id, which_end, end)
+    work.put_end(pipe, which_end)
     work.tidy_tees()
     return work.drawing_after()
 
@@ -67,16 +66,17 @@ class _Work:
     def _places(self) -> Mapping[str, int]:
         return {id: place for place, id in enumerate(self.drawing.pipes)}
 
-    @property
-    def has_lost_parts(self) -> bool:
-        return len(self.components) != len(self.drawing.components)
-
     def drawing_after(self) -> Drawing:
-        return changed(
-            self.drawing,
-            components=_same_or_new(self.drawing.components, self.components),
-            pipes=_same_or_new(self.drawing.pipes, self.pipes),
+        """The drawing as it is now, with nothing left that names a lost part."""
+        before = self.drawing
+        after = changed(
+            before,
+            components=_same_or_new(before.components, self.components),
+            pipes=_same_or_new(before.pipes, self.pipes),
         )
+        if len(self.components) == len(before.components):
+            return after
+        return _without_mention(after, set(before.components) - set(self.components))
 
     def joined_ports(self, part: Component) -> list[str]:
         return [port.name for port in part.kind.ports if Joint(part.id, port.name) in self.joined]
@@ -87,14 +87,13 @@ class _Work:
             self._leave(end)
         del self.pipes[id]
 
-    def loosen(self, pipe_id: str, which_end: int, end: End) -> None:
-        """Put one end of a pipe elsewhere; its corners are the caller's matter."""
-        pipe = self.pipes[pipe_id]
-        self._leave(pipe.ends[which_end])
-        ends = (end, pipe.ends[1]) if which_end == 0 else (pipe.ends[0], end)
-        self.pipes[pipe_id] = replace(pipe, ends=ends)
+    def put_end(self, pipe: Pipe, which_end: int) -> None:
+        """Put a pipe in the place of itself, with one of its ends elsewhere than before."""
+        self._leave(self.pipes[pipe.id].ends[which_end])
+        self.pipes[pipe.id] = pipe
+        end = pipe.ends[which_end]
         if isinstance(end, Joint):
-            self.joined[end] = pipe_id
+            self.joined[end] = pipe.id
 
     def _leave(self, end: End) -> None:
         if not isinstance(end, Joint):
@@ -144,7 +143,9 @@ class _Work:
     def _free(self, part: Component, port: str) -> None:
         """Free the end of the pipe on a port; a pipe left without a place or a length goes too."""
         joint = Joint(part.id, port)
-        id = self.joined[joint]
+        id = self.joined.get(joint)
+        if id is None:
+            return  # it went with another port of the part
         pipe = self.pipes[id]
         which_end = pipe.ends.index(joint)
         other = pipe.ends[1 - which_end]
@@ -189,8 +190,6 @@ def _goes_through(part: Component, ports: list[str]) -> bool:
 
 def _without_mention(drawing: Drawing, lost: set[str]) -> Drawing:
     """No control and no field names a lost part any more."""
-    if not lost:
-        return drawing
     controls = {
         id: control
         if lost.isdisjoint((*control.acts_on, *control.in_same_room_as))

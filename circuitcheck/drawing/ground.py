@@ -1,0 +1,206 @@
+"""What lies on the sheet already: parts' boxes and pipes' runs, and what it costs a new run to meet them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import pairwise
+from math import floor
+
+from circuitcheck.geometry import Point
+
+Box = tuple[float, float, float, float]
+"""Left, top, right, bottom, in squares."""
+
+Run = tuple[bool, float, float, float, str]
+"""A straight run of a pipe along the grid: upright, its fixed coordinate, its low and high end, the pipe."""
+
+BUCKET = 16
+CLEARANCE = 1.0
+
+# Costs, in squares of extra length. A bend is one of its own; what a reader could take for a
+# joint costs far more than any detour on a sheet of house size.
+BEND = 4.0
+CROSSING = 3.0
+CONTACT = 25.0
+ALONG = 25.0
+ALONG_A_SQUARE = 10.0
+TOO_CLOSE_A_SQUARE = 5.0
+THROUGH_A_PART = 60.0
+THROUGH_A_SQUARE = 10.0
+
+Cell = tuple[int, int]
+
+
+class Ground:
+    """Boxes and runs in square buckets of the sheet, so that only what is near is looked at.
+
+    A copy shares the buckets' contents, which are tuples and never change.
+    """
+
+    def __init__(self) -> None:
+        self._boxes: dict[Cell, tuple[tuple[str, Box], ...]] = {}
+        self._runs: dict[Cell, tuple[Run, ...]] = {}
+
+    def copy(self) -> Ground:
+        """Another ground with the same on it."""
+        other = Ground()
+        other._boxes = dict(self._boxes)
+        other._runs = dict(self._runs)
+        return other
+
+    def add_box(self, part: str, box: Box) -> None:
+        """Put a part's box on the ground."""
+        for cell in _cells(*box):
+            self._boxes[cell] = (*self._boxes.get(cell, ()), (part, box))
+
+    def remove_box(self, part: str, box: Box) -> None:
+        """Take a part's box away."""
+        for cell in _cells(*box):
+            self._boxes[cell] = tuple(entry for entry in self._boxes[cell] if entry[0] != part)
+
+    def add_line(self, pipe: str, line: Sequence[Point]) -> None:
+        """Put the square runs of a pipe's line on the ground; slanted ones are nothing to keep off."""
+        for run in runs(pipe, line):
+            for cell in _run_cells(run):
+                self._runs[cell] = (*self._runs.get(cell, ()), run)
+
+    def remove_line(self, pipe: str, line: Sequence[Point]) -> None:
+        """Take a pipe's line away."""
+        for run in runs(pipe, line):
+            for cell in _run_cells(run):
+                self._runs[cell] = tuple(entry for entry in self._runs[cell] if entry[4] != pipe)
+
+    def around(
+        self, region: Box, ends: tuple[Point, Point], pipe: str, own_points: Iterable[str]
+    ) -> Surroundings:
+        """What lies in a region, for a pipe between these ends.
+
+        `own_points` are the parts without extent (tees and caps) that the pipe itself ends on.
+        """
+        mine = frozenset(own_points)
+        boxes: dict[str, Box] = {}
+        found: dict[Run, None] = {}
+        for cell in _cells(*region):
+            for part, box in self._boxes.get(cell, ()):
+                if part not in mine:
+                    boxes[part] = box
+            for run in self._runs.get(cell, ()):
+                if run[4] != pipe:
+                    found[run] = None
+        return Surroundings(region, tuple(boxes.values()), tuple(found), ends)
+
+
+class Surroundings:
+    """What a pipe between two ends has to reckon with, as lists to be asked many times."""
+
+    def __init__(
+        self, region: Box, boxes: tuple[Box, ...], found: tuple[Run, ...], ends: tuple[Point, Point]
+    ) -> None:
+        self.region = region
+        self.boxes = boxes
+        self.uprights = [(across, low, high) for upright, across, low, high, _ in found if upright]
+        self.levels = [(across, low, high) for upright, across, low, high, _ in found if not upright]
+        self._boxes_across = [(top, left, bottom, right) for left, top, right, bottom in boxes]
+        self._ends = ends
+        self._ends_across = tuple(Point(end.y, end.x) for end in ends)
+
+    def run_cost(self, a: Point, b: Point) -> float:
+        """What a straight run from `a` to `b` meets, `a` itself left out, `b` counted in."""
+        if a.x == b.x:
+            return _cost(a.x, a.y, b.y, self.boxes, self.uprights, self.levels, self._ends)
+        return _cost(a.y, a.x, b.x, self._boxes_across, self.levels, self.uprights, self._ends_across)
+
+    def corner_cost(self, corner: Point) -> float:
+        """What a bend there meets: on another pipe it would look joined."""
+        x, y = corner
+        for across, low, high in self.uprights:
+            if across == x and low <= y <= high:
+                return CONTACT
+        for across, low, high in self.levels:
+            if across == y and low <= x <= high:
+                return CONTACT
+        return 0.0
+
+    def line_cost(self, line: Sequence[Point]) -> float:
+        """What a square line from end to end meets."""
+        met = sum(self.run_cost(a, b) for a, b in pairwise(line))
+        return met + sum(self.corner_cost(corner) for corner in line[1:-1])
+
+    def tracks(self, start: Point, finish: Point) -> tuple[list[float], list[float]]:
+        """The x and the y on which a line from start to finish may want to run, each sorted."""
+        left, top, right, bottom = self.region
+        xs = _track_set(start.x, finish.x, left, right, self.boxes, self.uprights)
+        ys = _track_set(start.y, finish.y, top, bottom, self._boxes_across, self.levels)
+        return sorted(xs), sorted(ys)
+
+
+def _cost(
+    x: float,
+    start: float,
+    finish: float,
+    boxes: Sequence[Box],
+    alike: list[tuple[float, float, float]],
+    crossing: list[tuple[float, float, float]],
+    ends: Sequence[Point],
+) -> float:
+    """The cost of an upright run at `x`; for a level one everything is handed over with x and y changed."""
+    low, high = (start, finish) if start < finish else (finish, start)
+    met = 0.0
+    for left, top, right, bottom in boxes:
+        if left - CLEARANCE < x < right + CLEARANCE:
+            close = min(high, bottom + CLEARANCE) - max(low, top - CLEARANCE)
+            if close > 0:
+                met += TOO_CLOSE_A_SQUARE * close
+                through = min(high, bottom) - max(low, top)
+                if through > 0 and left < x < right:
+                    met += THROUGH_A_PART + THROUGH_A_SQUARE * through
+    for across, other_low, other_high in alike:
+        if -CLEARANCE < across - x < CLEARANCE:
+            shared = min(high, other_high) - max(low, other_low)
+            if shared > 0:
+                met += ALONG + ALONG_A_SQUARE * shared
+    for across, other_low, other_high in crossing:
+        if low <= across <= high and other_low <= x <= other_high and across != start:
+            if across == finish and (x, across) in ends:
+                continue
+            met += CROSSING if other_low < x < other_high else CONTACT
+    return met
+
+
+def _track_set(
+    start: float,
+    finish: float,
+    least: float,
+    most: float,
+    boxes: Sequence[Box],
+    alike: list[tuple[float, float, float]],
+) -> set[float]:
+    found = {start, finish, start - 1, start + 1, finish - 1, finish + 1, float(floor((start + finish) / 2))}
+    for left, _, right, _ in boxes:
+        found.add(float(floor(left - CLEARANCE)))
+        found.add(float(-floor(-right - CLEARANCE)))
+    for across, _, _ in alike:
+        found.add(across - 1)
+        found.add(across + 1)
+    return {track for track in found if least <= track <= most}
+
+
+def runs(pipe: str, line: Sequence[Point]) -> Iterator[Run]:
+    """The square runs of a pipe's line."""
+    for a, b in pairwise(line):
+        if a.x == b.x:
+            if a.y != b.y:
+                yield (True, a.x, min(a.y, b.y), max(a.y, b.y), pipe)
+        elif a.y == b.y:
+            yield (False, a.y, min(a.x, b.x), max(a.x, b.x), pipe)
+
+
+def _run_cells(run: Run) -> Iterator[Cell]:
+    upright, across, low, high, _ = run
+    return _cells(across, low, across, high) if upright else _cells(low, across, high, across)
+
+
+def _cells(left: float, top: float, right: float, bottom: float) -> Iterator[Cell]:
+    for column in range(floor(left / BUCKET), floor(right / BUCKET) + 1):
+        for row in range(floor(top / BUCKET), floor(bottom / BUCKET) + 1):
+            yield column, row

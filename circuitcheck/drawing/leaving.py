@@ -1,0 +1,91 @@
+"""How each pipe of a drawing may leave its ends, with the sides of tees dealt out as lines are laid."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from circuitcheck.drawing.shapes import Line, way_of
+from circuitcheck.drawing.sides import Leave, Seen, Way, best_sides, leaves
+from circuitcheck.drawing.value import Component, Drawing, End, Joint, Pipe
+from circuitcheck.parts.tee import KIND as TEE
+
+THROUGH = ("a", "b")
+"""The ports of a tee that should lie straight through."""
+
+
+class Leaving:
+    """The ways out of pipes' ends; `lines` are those laid so far, and grow while this is used."""
+
+    def __init__(self, drawing: Drawing, lines: Mapping[str, Line]) -> None:
+        self._drawing = drawing
+        self._lines = lines
+        self._planned: dict[str, dict[str, Way]] = {}
+
+    def faces(self, end: End) -> Way | None:
+        """The one way out of an end; None where it may be left any way."""
+        if not isinstance(end, Joint):
+            return None
+        return self._drawing.components[end.part].port_faces(end.port)
+
+    def ways(self, pipe: Pipe, which_end: int) -> tuple[Leave, ...]:
+        """The ways out of one end of a pipe that is to be routed, the preferred one first."""
+        end = pipe.ends[which_end]
+        faces = self.faces(end)
+        if faces is not None:
+            return (Leave(faces),)
+        if not isinstance(end, Joint):
+            return leaves(None, ())
+        tee = self._drawing.components[end.part]
+        if tee.kind is not TEE:
+            return leaves(None, ())
+        return leaves(self._plan(tee).get(end.port), self._settled(tee, pipe.id).values())
+
+    def laid(self, pipe: Pipe, line: Line) -> None:
+        """Deal the sides of a tee anew where a pipe left it otherwise than planned."""
+        ways = way_of(line[0], line[1]), way_of(line[-1], line[-2])
+        for end, way in zip(pipe.ends, ways, strict=True):
+            if isinstance(end, Joint) and self._planned.get(end.part, {}).get(end.port, way) != way:
+                del self._planned[end.part]
+
+    def forget(self, pipe: Pipe) -> None:
+        """A pipe's line was taken up again: its tees deal anew."""
+        for joint in pipe.joints:
+            self._planned.pop(joint.part, None)
+
+    def _settled(self, tee: Component, but: str = "") -> dict[str, Way]:
+        """The sides of a tee that laid pipes leave by."""
+        found = {}
+        for port in tee.kind.ports:
+            joint = Joint(tee.id, port.name)
+            id = self._drawing.joined.get(joint)
+            line = None if id is None or id == but else self._lines.get(id)
+            if id is None or line is None:
+                continue
+            first = self._drawing.pipes[id].ends[0] == joint
+            way = way_of(line[0], line[1]) if first else way_of(line[-1], line[-2])
+            if way is not None:
+                found[port.name] = way
+        return found
+
+    def _plan(self, tee: Component) -> dict[str, Way]:
+        plan = self._planned.get(tee.id)
+        if plan is None:
+            settled = self._settled(tee)
+            waiting = {}
+            for port in tee.kind.ports:
+                seen = None if port.name in settled else self._far_end(Joint(tee.id, port.name))
+                if seen is not None:
+                    waiting[port.name] = seen
+            at = tee.at
+            plan = {} if at is None else {**settled, **best_sides(at, settled, waiting, THROUGH)}
+            self._planned[tee.id] = plan
+        return plan
+
+    def _far_end(self, joint: Joint) -> Seen | None:
+        id = self._drawing.joined.get(joint)
+        if id is None:
+            return None
+        one, two = self._drawing.pipes[id].ends
+        far = two if one == joint else one
+        at = self._drawing.end_at(far)
+        return None if at is None else Seen(at, self.faces(far))

@@ -1,0 +1,145 @@
+"""The simple square lines between two ends: straight, one bend, Z and U, and their kin up to four bends."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import pairwise
+from typing import NamedTuple
+
+from circuitcheck.drawing.ground import BEND
+from circuitcheck.drawing.sides import Leave, Way, opposite
+from circuitcheck.geometry import Point
+
+Line = tuple[Point, ...]
+
+SHORT_STUB = 6.0
+"""What it costs to bend less than a square away from a port."""
+OFF_THE_MIDDLE = 0.001
+
+
+class Shape(NamedTuple):
+    """A line and what it costs by itself: its length, its bends and the sides it leaves by."""
+
+    cost: float
+    line: Line
+
+
+def length(line: Sequence[Point]) -> float:
+    """The length of a square line, in squares."""
+    return sum(abs(a.x - b.x) + abs(a.y - b.y) for a, b in pairwise(line))
+
+
+def own_cost(line: Sequence[Point]) -> float:
+    """Length and bends of a square line without idle corners."""
+    return length(line) + BEND * (len(line) - 2)
+
+
+def straight(start: Point, leaving: Sequence[Leave], finish: Point, arriving: Sequence[Leave]) -> bool:
+    """Whether the ends face each other along the grid, by ways that cost nothing."""
+    way = way_of(start, finish)
+    return (
+        way is not None
+        and any(leave.way == way and not leave.cost for leave in leaving)
+        and any(leave.way == opposite(way) and not leave.cost for leave in arriving)
+    )
+
+
+def way_of(a: Point, b: Point) -> Way | None:
+    """The unit step from `a` to `b`; None where they are not in one line of the grid, or are the same."""
+    if a.x == b.x and a.y != b.y:
+        return (0, 1) if b.y > a.y else (0, -1)
+    if a.y == b.y and a.x != b.x:
+        return (1, 0) if b.x > a.x else (-1, 0)
+    return None
+
+
+def simple_shapes(
+    start: Point,
+    leaving: Sequence[Leave],
+    finish: Point,
+    arriving: Sequence[Leave],
+    xs: Sequence[float],
+    ys: Sequence[float],
+) -> list[Shape]:
+    """Simple lines between the ends, the cheapest by itself first; `xs` and `ys` are where they may run."""
+    found = []
+    for leave in leaving:
+        for arrive in arriving:
+            sides = leave.cost + arrive.cost
+            for line in _lines(start, leave.way, finish, arrive.way, xs, ys):
+                cost = sides + own_cost(line) + _stubs(line) + _off_middle(line)
+                found.append(Shape(cost, line))
+    found.sort(key=lambda shape: shape.cost)
+    return found
+
+
+def _lines(
+    start: Point, leave: Way, finish: Point, arrive: Way, xs: Sequence[float], ys: Sequence[float]
+) -> Iterator[Line]:
+    if leave[0] == 0:
+        crosswise = _level_start(
+            _across(start), (leave[1], 0), _across(finish), (arrive[1], arrive[0]), ys, xs
+        )
+        for line in crosswise:
+            yield tuple(_across(point) for point in line)
+    else:
+        yield from _level_start(start, leave, finish, arrive, xs, ys)
+
+
+def _across(point: Point) -> Point:
+    return Point(point.y, point.x)
+
+
+def _level_start(
+    start: Point, leave: Way, finish: Point, arrive: Way, xs: Sequence[float], ys: Sequence[float]
+) -> Iterator[Line]:
+    """The lines that leave to the left or right."""
+    out = [x for x in xs if (x - start.x) * leave[0] > 0]
+    if arrive[0] == 0:
+        yield from _bends_one_or_three(start, leave, finish, arrive, out, ys)
+        return
+    if start.y == finish.y and leave == opposite(arrive) and (finish.x - start.x) * leave[0] > 0:
+        yield (start, finish)
+    if start.y != finish.y:
+        for x in out:
+            if (x - finish.x) * arrive[0] > 0:
+                yield (start, Point(x, start.y), Point(x, finish.y), finish)
+    first, last = start.x + leave[0], finish.x + arrive[0]
+    for y in ys:
+        if y not in (start.y, finish.y):
+            yield (
+                start,
+                Point(first, start.y),
+                Point(first, y),
+                Point(last, y),
+                Point(last, finish.y),
+                finish,
+            )
+
+
+def _bends_one_or_three(
+    start: Point, leave: Way, finish: Point, arrive: Way, out: Iterable[float], ys: Sequence[float]
+) -> Iterator[Line]:
+    """The lines that leave level and come in upright."""
+    if (finish.x - start.x) * leave[0] > 0 and (start.y - finish.y) * arrive[1] > 0:
+        yield (start, Point(finish.x, start.y), finish)
+    stub_x, stub_y = start.x + leave[0], finish.y + arrive[1]
+    pairs = [(x, stub_y) for x in out]
+    pairs += [(stub_x, y) for y in ys if (y - finish.y) * arrive[1] > 0 and y != stub_y]
+    for x, y in pairs:
+        if y != start.y and x != finish.x:
+            yield (start, Point(x, start.y), Point(x, y), Point(finish.x, y), finish)
+
+
+def _stubs(line: Line) -> float:
+    """The cost of bending too close to either end."""
+    if len(line) == 2:
+        return 0.0
+    return SHORT_STUB * ((length(line[:2]) < 1) + (length(line[-2:]) < 1))
+
+
+def _off_middle(line: Line) -> float:
+    """Of lines alike, the one whose cross run lies in the middle is the calmest."""
+    if len(line) != 4:
+        return 0.0
+    return OFF_THE_MIDDLE * abs(length(line[:2]) - length(line[-2:]))

@@ -226,7 +226,7 @@ def cut_answer(found: Plant, start: Port, goals: set[Port]) -> CutAnswer | None:
     shuttable = [way for way in found.ways if way.pressure and way.pressure_shut_by]
     entries = sorted({way.entry for way in shuttable})
     secured = {way.entry for way in shuttable if way.secured}
-    proving = [position for position in positions(entries) if not _joined(found, start, goals, position)]
+    proving = [position for position in positions(entries) if not joined(found, start, goals, position)]
     if not proving:
         return None
     unsecured = [len(position) for position in proving if not position & secured]
@@ -237,7 +237,7 @@ def cut_answer(found: Plant, start: Port, goals: set[Port]) -> CutAnswer | None:
     )
 
 
-def _joined(found: Plant, start: Port, goals: set[Port], position: Position) -> bool:
+def joined(found: Plant, start: Port, goals: set[Port], position: Position) -> bool:
     graph: nx.Graph[Port] = nx.Graph()
     graph.add_node(start)
     graph.add_nodes_from(goals)

@@ -22,7 +22,7 @@ def check_role(drawing: Drawing, role: Role, goals: set[brute.Port], found: brut
         reach = reaches(circuit, start)
         targets = [circuit.water(place.node) for place in circuit.devices(role)]
         inside = [target for target in targets if target in reach]
-        everything_open = brute._joined(found, found.heats[heat.part], goals, frozenset())
+        everything_open = brute.joined(found, found.heats[heat.part], goals, frozenset())
         assert bool(inside) == everything_open
         if not inside:
             continue
@@ -35,7 +35,7 @@ def check_role(drawing: Drawing, role: Role, goals: set[brute.Port], found: brut
         assert answer.by_secured_only == (expected.unsecured_size is None)
         size = expected.size if answer.by_secured_only else expected.unsecured_size
         assert len(answer.shut) == size
-        assert not brute._joined(found, found.heats[heat.part], goals, frozenset(answer.shut))
+        assert not brute.joined(found, found.heats[heat.part], goals, frozenset(answer.shut))
         assert frozenset(answer.alone) == expected.alone
         assert not answer.beyond & {start}
         assert all(part_of(entry) for entry in answer.shut)

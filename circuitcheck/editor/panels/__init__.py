@@ -1,0 +1,1 @@
+"""The panels beside the sheet: parts to place, details of what is chosen, findings."""

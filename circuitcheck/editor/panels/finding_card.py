@@ -1,0 +1,138 @@
+"""A finding opened in place: its proof, why it matters, what puts it right, and from which source."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QMouseEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QToolButton, QVBoxLayout, QWidget
+
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor import plain
+from circuitcheck.editor.icons import GRADE_PX, WITNESS_PX, grade_icon, witness_icon
+from circuitcheck.editor.panels.finding_text import alone, grade_words, lesson, message, title, witness
+from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.wording import missing_words
+from circuitcheck.finding import Finding
+
+
+class FindingCard(QFrame):
+    """Signals `left` when it is closed, `part_wanted` for a part, `field_wanted` for a missing number."""
+
+    left = Signal()
+    part_wanted = Signal(str)
+    field_wanted = Signal(str, str)
+
+    def __init__(self, drawing: Drawing, finding: Finding, theme: Theme) -> None:
+        super().__init__()
+        self.setObjectName("card")
+        self.setProperty("grade", str(finding.grade))
+        self.setAccessibleName(f"{title(finding)}, {grade_words(finding)}")
+        self._drawing, self._theme = drawing, theme
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(12, 12, 16, 14)
+        self._column.setSpacing(4)
+        self._head(finding)
+        self._text(message(drawing, finding))
+        self._proof(finding)
+        self._missing(finding)
+        if known := lesson(finding):
+            self._part("Why it matters", known.why)
+            self._part("What puts it right", known.remedy)
+            self._part("Source", known.source, small=True)
+
+    def _head(self, finding: Finding) -> None:
+        mark = plain.label()
+        mark.setPixmap(grade_icon(finding.grade, self._theme).pixmap(QSize(GRADE_PX, GRADE_PX)))
+        mark.setAlignment(Qt.AlignmentFlag.AlignTop)
+        words = QVBoxLayout()
+        words.setSpacing(0)
+        words.addWidget(plain.label(title(finding), "finding", wrap=True))
+        grade = plain.label(grade_words(finding), "grade")
+        grade.setProperty("grade", str(finding.grade))
+        words.addWidget(grade)
+        close = QToolButton()
+        close.setText("×")
+        close.setFixedSize(32, 32)
+        close.setAccessibleName("Leave this finding")
+        plain.set_tip(close, "Leave this finding (Escape)")
+        close.clicked.connect(self.left)
+        line = QHBoxLayout()
+        line.setSpacing(10)
+        line.addWidget(mark, 0, Qt.AlignmentFlag.AlignTop)
+        line.addLayout(words, 1)
+        line.addWidget(close, 0, Qt.AlignmentFlag.AlignTop)
+        self._column.addLayout(line)
+
+    def _proof(self, finding: Finding) -> None:
+        shut = witness(self._drawing, finding)
+        if not shut:
+            return
+        self._heading("Proved by shutting")
+        for each in shut:
+            line = QHBoxLayout()
+            line.setSpacing(6)
+            mark = plain.label()
+            kind = self._drawing.components[each.id].kind.name
+            mark.setPixmap(witness_icon(kind, self._theme).pixmap(QSize(WITNESS_PX, WITNESS_PX)))
+            line.addWidget(mark)
+            name = self._link(each.name, self._wants_part(each.id))
+            line.addWidget(name)
+            line.addStretch(1)
+            line.addWidget(plain.label(each.how, "second"))
+            self._column.addLayout(line)
+        if said := alone(self._drawing, finding):
+            self._column.addWidget(plain.label(said, "second", wrap=True))
+
+    def _missing(self, finding: Finding) -> None:
+        if not finding.missing:
+            return
+        self._heading("Missing")
+        for name in finding.missing:
+            id, _, field = name.rpartition(".")
+            link = self._link(missing_words(self._drawing, name), self._wants_field(id, field))
+            self._column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
+
+    def _part(self, heading: str, text: str, *, small: bool = False) -> None:
+        self._heading(heading)
+        self._text(text, "second" if small else "body")
+
+    def _heading(self, text: str) -> None:
+        self._column.addSpacing(6)
+        made = plain.label(text, "grade")
+        made.setProperty("role", "second")
+        self._column.addWidget(made)
+
+    def _text(self, text: str, role: str = "body") -> QLabel:
+        made = plain.label(text, role, wrap=True, selectable=True)
+        # Reached by the mouse alone: the tab key goes from one thing to do to the next.
+        made.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
+        self._column.addWidget(made)
+        return made
+
+    def _link(self, text: str, does: Callable[[], None]) -> QToolButton:
+        made = QToolButton()
+        made.setProperty("link", True)
+        made.setText(plain.action_text(text))
+        made.clicked.connect(does)
+        return made
+
+    def _wants_part(self, id: str) -> Callable[[], None]:
+        return lambda: self.part_wanted.emit(id)
+
+    def _wants_field(self, id: str, field: str) -> Callable[[], None]:
+        return lambda: self.field_wanted.emit(id, field)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """A press on the card is its own and not the list's."""
+        event.accept()
+
+
+def height_at(card: QWidget, width: int) -> int:
+    """How high a widget with wrapped labels is at a width."""
+    layout = card.layout()
+    if layout is None:
+        return card.sizeHint().height()
+    high = layout.totalHeightForWidth(width) if layout.hasHeightForWidth() else layout.totalSizeHint().height()
+    return max(high, layout.totalMinimumSize().height())

@@ -1,0 +1,195 @@
+"""What the findings panel says: each finding's title, proof and remedy, and what was not judged. No Qt."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from circuitcheck.checks.catalogue import NOT_JUDGED_BY_THIS_PROGRAM, checks
+from circuitcheck.checks.check import Lesson
+from circuitcheck.checks.wording import listed, part_of, valve
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor.analyser import FAILED
+from circuitcheck.editor.wording import fields_of, lower, missing_words, spoken, upper, value_words
+from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.parts.kind import FieldType, Way
+
+if TYPE_CHECKING:
+    from circuitcheck.analysis import Analysis
+
+NOT_A_CERTIFICATE = "A drawing is not a certificate."
+NOTHING_DRAWN = "Nothing drawn, nothing judged"
+GRADE_MEANS = {
+    Grade.DANGER: "can hurt someone, or breaks a legal safety provision",
+    Grade.FAULT: "will not work, or will do damage",
+    Grade.ADVICE: "good practice",
+    Grade.UNANSWERED: "a number is missing",
+}
+_HOW = {
+    Way.HAND: "by hand",
+    Way.MOTOR: "no call",
+    Way.THERMOSTAT: "room warm",
+    Way.ONE_WAY: "against its arrow",
+    Way.REDUCING: "against its arrow",
+    Way.SPRING: "spring shut",
+}
+
+
+def lesson(finding: Finding) -> Lesson | None:
+    """The lesson of the finding's check; None for the one that says that the analysis itself failed."""
+    check = checks().get(finding.check)
+    return check.lesson if check else None
+
+
+def title(finding: Finding) -> str:
+    """What a finding is called in the list."""
+    if finding.check == FAILED:
+        return "The checks failed"
+    known = lesson(finding)
+    return known.title if known else upper(finding.check.replace("-", " "))
+
+
+def message(drawing: Drawing, finding: Finding) -> str:
+    """The finding's sentence, with what is missing named in words."""
+    values = finding.says.values
+    if finding.missing and "missing" in values:
+        names = listed(lower(missing_words(drawing, each)) for each in finding.missing)
+        return str(Says(finding.says.template, {**values, "missing": names}))
+    return finding.message
+
+
+def grade_words(finding: Finding) -> str:
+    """The grade as a word; an unanswered finding also says what it would be."""
+    if finding.would_be is not None:
+        return f"{finding.grade}, would be {finding.would_be}"
+    return str(finding.grade)
+
+
+@dataclass(frozen=True, slots=True)
+class Shut:
+    """One valve of a witness: the part's id, its name, and how it comes to be shut."""
+
+    id: str
+    name: str
+    how: str
+
+
+def witness(drawing: Drawing, finding: Finding) -> tuple[Shut, ...]:
+    """The valves whose shutting proves the finding."""
+    if finding.witness is None:
+        return ()
+    return tuple(
+        Shut(part_of(drawing, entry), upper(valve(drawing, entry)), how_shut(drawing, entry))
+        for entry in finding.witness.shut
+    )
+
+
+def how_shut(drawing: Drawing, entry: str) -> str:
+    """How a valve of a witness comes to be shut: by hand, for want of a call, by a thermostatic head."""
+    part = drawing.components[part_of(drawing, entry)]
+    ways = {way for each in part.kind.passages(part.data) for way in (each.way, each.pressure_way)}
+    said = [words for way, words in _HOW.items() if way in ways]
+    if any(passage.secured for passage in part.kind.passages(part.data)):
+        said.append("secured")
+    return ", ".join(dict.fromkeys(said)) or "shut"
+
+
+def alone(drawing: Drawing, finding: Finding) -> str:
+    """Which single valves prove it by themselves, as a sentence; empty where there is no witness."""
+    if finding.witness is None or not finding.witness.shut:
+        return ""
+    names = [upper(valve(drawing, entry)) for entry in finding.witness.alone]
+    shut = finding.witness.shut
+    if not names:
+        number = {2: "Both", 3: "All three"}.get(len(shut), f"All {len(shut)}")
+        return f"No one valve does it alone. {number} together do."
+    others = [name for name, entry in zip(names, finding.witness.alone, strict=True) if entry not in shut]
+    if others:
+        does = "does it alone too" if len(others) == 1 else "each do it alone too"
+        return f"{listed(others)} {does}."
+    return "It does it alone." if len(names) == 1 else "Each does it alone."
+
+
+def counts(analysis: Analysis) -> dict[Grade, int]:
+    """How many findings there are of each grade."""
+    found = Counter(finding.grade for finding in analysis.findings)
+    return {grade: found[grade] for grade in Grade}
+
+
+def is_empty(drawing: Drawing) -> bool:
+    """Whether nothing is drawn."""
+    return not (drawing.components or drawing.pipes or drawing.controls)
+
+
+def verdict(analysis: Analysis) -> tuple[str, str]:
+    """The sentence below or instead of the findings, and a second one that keeps it in its bounds."""
+    if is_empty(analysis.drawing):
+        return NOTHING_DRAWN, ""
+    judged = len(analysis.judged)
+    if not judged:
+        return "No check judged anything", "There is not enough in this drawing to judge."
+    if not analysis.findings:
+        return f"Nothing found by {_number(judged, 'check')}", NOT_A_CERTIFICATE
+    speaking = {finding.check for finding in analysis.findings}
+    silent = [name for name in analysis.judged if name not in speaking]
+    if not silent:
+        return "", NOT_A_CERTIFICATE
+    return f"{_number(len(silent), 'check')} found nothing", NOT_A_CERTIFICATE
+
+
+def not_judged(analysis: Analysis) -> tuple[str, ...]:
+    """The checks that could not judge, each with why."""
+    return tuple(f"{check_title(name)}: {_why_not(analysis, name)}" for name in analysis.not_judged)
+
+
+def not_applicable(analysis: Analysis) -> tuple[str, ...]:
+    """The checks that have nothing to judge in this drawing."""
+    return tuple(check_title(name) for name in analysis.not_applicable)
+
+
+def beyond() -> tuple[str, ...]:
+    """What no drawing of a circuit can show."""
+    return tuple(upper(each) for each in NOT_JUDGED_BY_THIS_PROGRAM)
+
+
+def taken(analysis: Analysis) -> tuple[str, ...]:
+    """The usual values that verdicts rest on, in words: `Safety valve: set pressure 3 bar`."""
+    return tuple(_taken_words(analysis.drawing, each) for each in analysis.taken)
+
+
+def check_title(name: str) -> str:
+    """What a check is called."""
+    check = checks().get(name)
+    return check.lesson.title if check else name
+
+
+def _why_not(analysis: Analysis, name: str) -> str:
+    if name in analysis.crashed:
+        return "it failed inside the program"
+    missing = dict.fromkeys(
+        each for finding in analysis.findings if finding.check == name for each in finding.missing
+    )
+    names = listed(lower(missing_words(analysis.drawing, each)) for each in missing)
+    return f"missing: {names}" if names else "not enough is known"
+
+
+def _taken_words(drawing: Drawing, entry: str) -> str:
+    name, _, shown = entry.partition(" = ")
+    id, _, field_name = name.rpartition(".")
+    try:
+        field = next(each for each in fields_of(drawing, id) if each.name == field_name)
+    except (KeyError, StopIteration):
+        return entry
+    unit = f" {field.unit}" if field.type is FieldType.NUMBER and field.unit else ""
+    if field.type is FieldType.NUMBER:
+        words = f"{shown}{unit}"
+    elif field.default is not None:
+        words = value_words(field, field.default)
+    else:
+        words = spoken(shown)
+    return f"{missing_words(drawing, name)} {words}"
+
+
+def _number(count: int, thing: str) -> str:
+    return f"{count} {thing}" if count == 1 else f"{count} {thing}s"

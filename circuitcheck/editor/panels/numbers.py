@@ -1,0 +1,36 @@
+"""Numbers as they are typed and shown: a comma or a point as the decimal sign, never a group sign. No Qt."""
+
+from __future__ import annotations
+
+import re
+
+_TYPED = re.compile(r"[+-]?(?:[0-9]+[.,]?[0-9]*|[.,][0-9]+)")
+_MINUS_SIGNS = str.maketrans({"−": "-", "–": "-"})
+_LONGEST = 40
+
+
+class NotANumberError(ValueError):
+    """A text that is no number; the message says so in one plain sentence."""
+
+
+def typed(text: str) -> float:
+    """The number a person typed. Raises NotANumberError.
+
+    A comma and a point both part the decimals, so that `1,5` and `1.5` are one and a half wherever
+    the program runs; two of them, or a space between digits, are refused and never dropped.
+    """
+    stripped = text.strip().translate(_MINUS_SIGNS)
+    if len(stripped) > _LONGEST or not _TYPED.fullmatch(stripped):
+        raise NotANumberError(f"“{text.strip()[:_LONGEST]}” is not a number.")
+    number = float(stripped.replace(",", "."))
+    return int(number) if number.is_integer() and not re.search("[.,]", stripped) else number
+
+
+def shown(value: float, decimal: str = ".") -> str:
+    """The number in full, as short as it can be, so that what is shown can be typed back."""
+    text = repr(float(value))
+    if "e" in text:
+        text = f"{value:f}" if abs(value) >= 1 else f"{value:.17f}"
+    if "." in text:
+        text = text.rstrip("0").removesuffix(".")
+    return text.replace(".", decimal)

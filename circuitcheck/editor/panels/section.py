@@ -1,0 +1,72 @@
+"""A section of the panels: a heading that folds and unfolds what is below it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QToolButton, QVBoxLayout, QWidget
+
+from circuitcheck.editor import plain
+
+HEAD_PX = 40
+
+
+class Section(QWidget):
+    """A heading with a note beside it, and a body. `folded_changed` tells whether the body is hidden."""
+
+    folded_changed = Signal(bool)
+
+    def __init__(self, title: str, body: QWidget, *, note_right: bool = False) -> None:
+        super().__init__()
+        self.setObjectName("panel")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._body = body
+        self._arrow = QToolButton()
+        self._arrow.setFixedSize(32, 32)
+        self._arrow.setAccessibleName(f"{title}: fold or unfold")
+        self._arrow.clicked.connect(self._toggle)
+        self._title = plain.label(title, "heading")
+        self._note = plain.label("", "second")
+        head = QWidget()
+        head.setFixedHeight(HEAD_PX)
+        line = QHBoxLayout(head)
+        line.setContentsMargins(4, 0, 16, 0)
+        line.setSpacing(2)
+        line.addWidget(self._arrow)
+        line.addWidget(self._title)
+        line.addSpacing(6)
+        line.addWidget(self._note, 1)
+        if note_right:
+            self._note.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(head)
+        column.addWidget(body, 1)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
+        self._show_arrow()
+
+    @property
+    def is_folded(self) -> bool:
+        """Whether the body is hidden."""
+        return self._body.isHidden()
+
+    def set_folded(self, folded: bool) -> None:
+        """Hide or show the body."""
+        if folded == self.is_folded:
+            return
+        self._body.setVisible(not folded)
+        self.setMaximumHeight(HEAD_PX if folded else 16777215)
+        self._show_arrow()
+        self.folded_changed.emit(folded)
+
+    def set_note(self, text: str) -> None:
+        """The words beside the heading."""
+        self._note.setText(text)
+
+    def _toggle(self) -> None:
+        self.set_folded(not self.is_folded)
+
+    def _show_arrow(self) -> None:
+        folded = self.is_folded
+        self._arrow.setArrowType(Qt.ArrowType.RightArrow if folded else Qt.ArrowType.DownArrow)
+        self._arrow.setAccessibleDescription("folded" if folded else "unfolded")

@@ -1,0 +1,195 @@
+"""What the details panel shows of a selection, and what it changes: rows of fields. No Qt."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from enum import Enum
+from typing import Any
+
+from circuitcheck.drawing import edits
+from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
+from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe
+from circuitcheck.editor.wording import possessive, set_step, upper
+from circuitcheck.parts.kind import Field, FieldType, Role, Way
+
+Ids = tuple[str, ...]
+Options = tuple[tuple[str, str], ...]
+
+
+class Left(Enum):
+    """A field that the drawing does not state: its default holds."""
+
+    OUT = "left out"
+
+
+@dataclass(frozen=True, slots=True)
+class Held:
+    """What the drawing holds for a field: `Left.OUT`, None (not known yet) or a value.
+
+    `differs`: several are selected and do not agree; the value is then the first one's.
+    """
+
+    value: Any
+    differs: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One field of the panel. `options` are ids and names where the field names parts."""
+
+    field: Field
+    held: Held
+    options: Options = ()
+
+    @property
+    def key(self) -> str:
+        """The field's name: what `put` is told."""
+        return self.field.name
+
+
+LABEL = Field("label", "Label", FieldType.TEXT)
+TITLE = Field("title", "Title", FieldType.TEXT)
+SET_C = Field("set_c", "Set", FieldType.NUMBER, "°C", least=-50, most=300)
+ACTS_ON = Field("acts_on", "Acts on", FieldType.CHOICES)
+SAME_ROOM = Field("in_same_room_as", "In one room with", FieldType.CHOICES)
+ONE_LINE = frozenset({"label", "title"})
+
+
+def heading(drawing: Drawing, ids: Ids) -> str:
+    """What is selected, in a word or two."""
+    if not ids:
+        return "Drawing"
+    if len(ids) > 1:
+        return f"{len(ids)} selected"
+    thing = _thing(drawing, ids[0])
+    return "Pipe" if isinstance(thing, Pipe) else thing.kind.title
+
+
+def remark(drawing: Drawing, ids: Ids) -> str:
+    """A line under the heading: what a pipe joins, or that several things share no field."""
+    if len(ids) == 1 and ids[0] in drawing.pipes:
+        return " to ".join(upper(_end_words(drawing, end)) for end in drawing.pipes[ids[0]].ends)
+    if len(ids) > 1 and not rows(drawing, ids):
+        return "These have no field in common."
+    return ""
+
+
+def _end_words(drawing: Drawing, end: object) -> str:
+    if isinstance(end, Joint):
+        return f"{drawing.name(end.part)}, {end.port.replace('_', ' ')}"
+    return "a free end"
+
+
+def rows(drawing: Drawing, ids: Ids) -> tuple[Row, ...]:
+    """The fields of what is selected, in the order they are shown; of several, those all share."""
+    if not ids:
+        return _rows_of_drawing(drawing)
+    each = [_rows_of(drawing, ids[0]), *(_rows_of(drawing, id, with_options=False) for id in ids[1:])]
+    if len(each) == 1:
+        return each[0]
+    shared = []
+    for row in each[0]:
+        if row.key in ("label", "note"):
+            continue
+        alike = [found for others in each for found in others if found.field == row.field]
+        if len(alike) == len(each):
+            differs = any(found.held != row.held for found in alike)
+            shared.append(Row(row.field, Held(row.held.value, differs), row.options))
+    return tuple(shared)
+
+
+def put(drawing: Drawing, ids: Ids, key: str, value: Any) -> tuple[str, Drawing]:
+    """Set a field of all that is selected, or leave it out: the step's name, and the drawing after it.
+
+    Raises EditError, with a sentence, for a value that cannot be.
+    """
+    if not ids:
+        return _put_in_drawing(drawing, key, value)
+    field = next(row.field for row in rows(drawing, ids) if row.key == key)
+    step = set_step(drawing, ids, field)
+    after = drawing
+    for id in ids:
+        after = _put_in(after, id, key, value)
+    if key == "label":
+        step = f"Rename {possessive(drawing.name(ids[0])).removesuffix('’s')}"
+    return step, after
+
+
+def _rows_of_drawing(drawing: Drawing) -> tuple[Row, ...]:
+    found = [Row(TITLE, Held(drawing.title))]
+    found += [Row(field, Held(drawing.design.get(field.name, Left.OUT))) for field in DESIGN_FIELDS]
+    found += [Row(field, Held(drawing.sheet.get(field.name, Left.OUT))) for field in SHEET_FIELDS]
+    return tuple(found)
+
+
+def _put_in_drawing(drawing: Drawing, key: str, value: Any) -> tuple[str, Drawing]:
+    if key == "title":
+        return "Set title", edits.set_title(drawing, value)
+    if any(field.name == key for field in SHEET_FIELDS):
+        return "Set scale", edits.set_sheet(drawing, key, None if value is Left.OUT else value)
+    field = next(field for field in DESIGN_FIELDS if field.name == key)
+    step = set_step(drawing, (), field)
+    if value is Left.OUT:
+        return step, edits.clear_design(drawing, key)
+    return step, edits.set_design(drawing, key, value)
+
+
+def _rows_of(drawing: Drawing, id: str, *, with_options: bool = True) -> tuple[Row, ...]:
+    thing = _thing(drawing, id)
+    if isinstance(thing, Control):
+        return _rows_of_control(drawing, thing)
+    if isinstance(thing, Pipe):
+        return tuple(Row(field, Held(thing.data.get(field.name, Left.OUT))) for field in PIPE_FIELDS)
+    found = [Row(LABEL, Held(thing.label))]
+    for field in thing.kind.fields:
+        refers = with_options and field.type is FieldType.REFERENCE
+        options = _options(drawing, (part for part in drawing.components if part != id)) if refers else ()
+        found.append(Row(field, Held(thing.data.get(field.name, Left.OUT)), options))
+    return tuple(found)
+
+
+def _rows_of_control(drawing: Drawing, control: Control) -> tuple[Row, ...]:
+    found = [Row(LABEL, Held(control.label))]
+    # A programmer keeps times, not a temperature; one that a file gives it is shown all the same.
+    if "thermostat" in control.kind.name or control.set_c is not None:
+        found.append(Row(SET_C, Held(Left.OUT if control.set_c is None else control.set_c)))
+    can_be_driven = [id for id, part in drawing.components.items() if _is_driven(part)]
+    emitters = [id for id, part in drawing.components.items() if _has(part, Role.EMITS)]
+    found.append(Row(ACTS_ON, Held(control.acts_on), _options(drawing, [*can_be_driven, *control.acts_on])))
+    beside = [*emitters, *control.in_same_room_as]
+    if control.kind.name.startswith("room") or control.in_same_room_as:
+        found.append(Row(SAME_ROOM, Held(control.in_same_room_as), _options(drawing, beside)))
+    return tuple(found)
+
+
+def _put_in(drawing: Drawing, id: str, key: str, value: Any) -> Drawing:
+    if key == "label":
+        return edits.relabel(drawing, id, value)
+    if id in drawing.controls and key in ("acts_on", "in_same_room_as"):
+        return edits.change_control(drawing, id, **{key: () if value is Left.OUT else value})
+    if value is Left.OUT:
+        return edits.clear_field(drawing, id, key)
+    return edits.set_field(drawing, id, key, value)
+
+
+def _thing(drawing: Drawing, id: str) -> Component | Pipe | Control:
+    return drawing.components.get(id) or drawing.pipes.get(id) or drawing.controls[id]
+
+
+def _options(drawing: Drawing, ids: Iterable[str]) -> Options:
+    """These parts by name; a tee or another thing with no size is none that one speaks of."""
+    found: Sequence[str] = [id for id in dict.fromkeys(ids) if drawing.components[id].kind.size != (0, 0)]
+    names = [(id, upper(drawing.name(id))) for id in found]
+    taken = [name for _, name in names]
+    return tuple((id, name if taken.count(name) == 1 else f"{name} ({id})") for id, name in names)
+
+
+def _is_driven(part: Component) -> bool:
+    """Whether a control can act on it: a motor valve, a pump, a heat source."""
+    motor = any(passage.way is Way.MOTOR for passage in part.kind.passages(part.data))
+    return motor or _has(part, Role.PUMPS) or _has(part, Role.HEATS)
+
+
+def _has(part: Component, role: Role) -> bool:
+    return any(device.role is role for device in part.kind.devices(part.data))

@@ -1,0 +1,82 @@
+"""Plain text only: the one place that makes labels, tooltips and message boxes.
+
+Qt guesses whether a text is rich and would then load what it names; a text from a file is never markup.
+"""
+
+from __future__ import annotations
+
+from html import escape
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QLabel, QMessageBox, QWidget
+
+from circuitcheck.editor.fonts import scaled
+
+SIZES: dict[str, tuple[float, bool]] = {
+    # role: how large beside the window's own font, and whether it is semibold
+    "body": (1.0, False),
+    "strong": (1.0, True),
+    "second": (0.93, False),
+    "heading": (1.08, True),
+    "finding": (1.14, True),
+    "name": (1.21, True),
+    "fault": (0.93, False),
+    "grade": (0.93, True),
+}
+"""What a label is for: its size and weight here, its colour by the style sheet under the same name."""
+
+
+def label(text: str = "", role: str = "body", *, wrap: bool = False, selectable: bool = False) -> QLabel:
+    """A label that shows its text as it is. `role` is one of SIZES."""
+    made = QLabel()
+    made.setTextFormat(Qt.TextFormat.PlainText)
+    made.setText(text)
+    made.setProperty("role", role)
+    size, strong = SIZES[role]
+    made.setFont(scaled(made.font(), size, strong=strong))
+    made.setWordWrap(wrap)
+    if selectable:
+        made.setTextInteractionFlags(
+            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
+        )
+    return made
+
+
+def tip_text(text: str) -> str:
+    """A text as a tooltip that shows it as it is."""
+    return f"<qt>{escape(text)}</qt>" if text else ""
+
+
+def set_tip(thing: QWidget | QAction, text: str) -> None:
+    """Give a widget or an action a tooltip that shows its text as it is."""
+    thing.setToolTip(tip_text(text))
+
+
+def action_text(text: str) -> str:
+    """A text for a menu or a button, with no letter of it taken for a mnemonic."""
+    return text.replace("&", "&&")
+
+
+def message(
+    parent: QWidget | None,
+    text: str,
+    more: str = "",
+    *,
+    icon: QMessageBox.Icon = QMessageBox.Icon.Information,
+    details: str = "",
+    buttons: QMessageBox.StandardButton = QMessageBox.StandardButton.Ok,
+    default: QMessageBox.StandardButton = QMessageBox.StandardButton.Ok,
+) -> QMessageBox:
+    """A message box, not yet shown, that shows its texts as they are."""
+    box = QMessageBox(parent)
+    box.setTextFormat(Qt.TextFormat.PlainText)
+    box.setIcon(icon)
+    box.setWindowTitle("circuitcheck")
+    box.setText(text)
+    box.setInformativeText(more)
+    if details:
+        box.setDetailedText(details)
+    box.setStandardButtons(buttons)
+    box.setDefaultButton(default)
+    return box

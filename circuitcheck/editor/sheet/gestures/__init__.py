@@ -1,0 +1,1 @@
+"""One file a gesture: how it starts, moves, ends, and is left with Escape."""

@@ -1,0 +1,75 @@
+"""Dragging one run of a pipe across; a press without a drag selects the pipe."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+
+from circuitcheck.drawing.pipes import set_corners
+from circuitcheck.editor.sheet.gestures.gesture import Drag
+from circuitcheck.editor.sheet.hits import OnPipe
+from circuitcheck.editor.sheet.stage import Pointer, Stage
+from circuitcheck.geometry import Point
+
+
+class DragRun(Drag):
+    """Takes hold of a pipe by one of its level or upright runs."""
+
+    cursor = Qt.CursorShape.SizeAllCursor
+
+    def __init__(self, stage: Stage, pointer: Pointer, hit: OnPipe) -> None:
+        super().__init__(stage, pointer)
+        self._pipe = hit.id
+        self._run = hit.run
+        self._line = stage.content.layout.routed(hit.id)
+        self._square = pointer.square
+        if pointer.adds:
+            stage.select(stage.selection ^ {hit.id})
+        else:
+            stage.select({hit.id})
+
+    def move(self, pointer: Pointer) -> None:
+        """Show the run where it is dragged to."""
+        if not self.strayed(pointer) or pointer.square == self._square:
+            return
+        self._square = pointer.square
+        corners = self._corners()
+        if corners is not None:
+            self.stage.preview(set_corners(self.stage.drawing, self._pipe, corners))
+
+    def end(self, pointer: Pointer) -> None:
+        """Set the pipe's corners."""
+        self.done = True
+        corners = self._corners() if self.is_drag else None
+        if corners is None or self._square == self.pressed.square:
+            self.stage.end_preview()
+            return
+        self.stage.commit("Shape pipe", set_corners(self.stage.drawing, self._pipe, corners))
+
+    def _corners(self) -> tuple[Point, ...] | None:
+        """The corners with the run moved across; its neighbours grow, and one is added at a fixed end."""
+        a, b = self._line[self._run], self._line[self._run + 1]
+        if a.y == b.y:
+            new_a, new_b = Point(a.x, self._square.y), Point(b.x, self._square.y)
+        elif a.x == b.x:
+            new_a, new_b = Point(self._square.x, a.y), Point(self._square.x, b.y)
+        else:
+            return None
+        before = self._line[: self._run] if self._run else (a,)
+        after = self._line[self._run + 2 :] or (b,)
+        return _tidy((*before, new_a, new_b, *after))
+
+
+def _tidy(line: tuple[Point, ...]) -> tuple[Point, ...]:
+    """The corners of a line without its ends, doubled points and points straight on."""
+    kept: list[Point] = []
+    for point in line:
+        if kept and kept[-1] == point:
+            continue
+        if len(kept) > 1 and _straight(kept[-2], kept[-1], point):
+            kept.pop()
+        kept.append(point)
+    return tuple(kept[1:-1])
+
+
+def _straight(a: Point, b: Point, c: Point) -> bool:
+    return (a.x == b.x == c.x) or (a.y == b.y == c.y)

@@ -1,0 +1,65 @@
+"""What an empty sheet says: how to begin, in three buttons, and the care words."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from circuitcheck.editor import plain
+from circuitcheck.editor.sheet.painting import font
+
+CARE = (
+    "Work on gas, on unvented hot water and on mains wiring is for people qualified and registered to do it "
+    "where the law asks. Local codes and the makers' instructions come first. Scalding, stored pressure and "
+    "electricity can injure or kill. A drawing without findings is not a certificate."
+)
+WIDE_PX = 560
+
+
+class Invitation(QWidget):
+    """Stands in the middle of the sheet as long as nothing is drawn."""
+
+    place_heat_source = Signal()
+    open_drawing = Signal()
+    open_sample = Signal()
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setObjectName("invitation")
+        column = QVBoxLayout(self)
+        column.setSpacing(8)
+        title = plain.label("Place the heat source first", "name")
+        title.setFont(font(22, 600))
+        first = plain.label("Press Enter, or drag it from the parts")
+        first.setFont(font(14, 400))
+        row = QHBoxLayout()
+        row.setSpacing(8)
+        for text, signal in (
+            ("Place heat source", self.place_heat_source),
+            ("Open a drawing", self.open_drawing),
+            ("Open a sample", self.open_sample),
+        ):
+            button = QPushButton(text)
+            button.setMinimumHeight(32)
+            button.clicked.connect(signal)
+            row.addWidget(button)
+        care = plain.label(CARE, "second", wrap=True)
+        care.setFont(font(13, 400))
+        care.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+        for label in (title, first):
+            label.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+            column.addWidget(label)
+        column.addSpacing(8)
+        column.addLayout(row)
+        column.addSpacing(16)
+        column.addWidget(care)
+
+    def centre(self) -> None:
+        """Stand in the middle of what it lies on."""
+        parent = self.parentWidget()
+        if parent is None:
+            return
+        wide = min(WIDE_PX, max(200, parent.width() - 32))
+        self.setFixedWidth(wide)
+        self.adjustSize()
+        self.move((parent.width() - wide) // 2, max(8, (parent.height() - self.height()) // 2))

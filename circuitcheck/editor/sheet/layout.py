@@ -1,0 +1,271 @@
+"""Where everything of a drawing comes to lie on the sheet, kept up to date by what changed. No Qt."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Mapping, Set
+from dataclasses import dataclass, field
+from itertools import pairwise
+
+from circuitcheck.drawing.routing import Routes, routes
+from circuitcheck.drawing.value import Component, Control, Drawing, Joint
+from circuitcheck.editor.sheet import depiction
+from circuitcheck.editor.sheet.labelling import SMALL_DRAWING, Labelling
+from circuitcheck.geometry import Point
+from circuitcheck.picture.crossings import Crossings
+from circuitcheck.picture.grades import open_port_mark
+from circuitcheck.picture.labels import Label, Obstacles, Rect
+from circuitcheck.picture.marks import SQUARE_PX, extent
+from circuitcheck.picture.pipes import Gap, Place, in_px
+from circuitcheck.picture.symbols import symbol
+
+PIPE_HALF_PX = 3.0
+
+OpenPort = tuple[Place, tuple[int, int] | None]
+"""Where a port that needs a pipe lies, in px, and the step in which its pipe would leave."""
+
+Services = Callable[[Drawing], Mapping[str, str]]
+
+
+@dataclass(frozen=True, slots=True)
+class Changes:
+    """The ids whose view is to be made anew, and those that are gone."""
+
+    parts: frozenset[str] = frozenset()
+    pipes: frozenset[str] = frozenset()
+    gone: frozenset[str] = frozenset()
+
+
+@dataclass
+class Layout:
+    """Boxes, lines, hops, services and open ports of one drawing, in px of the sheet, and its labels.
+
+    `read_services` gives each pipe's service by name.
+    """
+
+    read_services: Services
+    labelling: Labelling = field(default_factory=Labelling)
+    drawing: Drawing = field(default_factory=Drawing)
+    lines: dict[str, tuple[Place, ...]] = field(default_factory=dict)
+    hops: dict[str, tuple[Place, ...]] = field(default_factory=dict)
+    service: Mapping[str, str] = field(default_factory=dict)
+    boxes: dict[str, Rect] = field(default_factory=dict)
+    open_ports: dict[str, tuple[OpenPort, ...]] = field(default_factory=dict)
+    _routes: Routes | None = None
+    _served: Drawing | None = None
+    _crossings: Crossings = field(default_factory=Crossings)
+
+    @property
+    def labels(self) -> Mapping[str, Label]:
+        """Each part's label."""
+        return self.labelling.labels
+
+    @property
+    def gaps(self) -> Mapping[str, Gap]:
+        """The gap that each pipe's letter and size stand in."""
+        return self.labelling.gaps
+
+    @property
+    def obstacles(self) -> Obstacles:
+        """All that a further label or mark should not lie on."""
+        return self.labelling.obstacles
+
+    def update(self, drawing: Drawing, *, passing: bool = False) -> Changes:
+        """Take on another drawing. `passing`: while a gesture lasts labels go along with their parts."""
+        before, self.drawing = self.drawing, drawing
+        old, new = things(before), things(drawing)
+        parts, gone = _changed(old, new)
+        pipes, gone_pipes = _changed(before.pipes, drawing.pipes)
+        rejoined = {end.part for id in pipes | gone_pipes for end in _joints(before, drawing, id)}
+        for id in gone:
+            self._forget_part(id)
+        for id in gone_pipes:
+            self.lines.pop(id, None)
+        self._place_symbols(new, parts)
+        parts |= self._find_open_ports(parts | rejoined)
+        rerouted = self._reroute() | gone_pipes
+        pipes |= rerouted | self._rehop(rerouted)
+        reserved = self._renew_services(passing=passing)
+        parts |= rejoined | {end.part for id in reserved for end in drawing.pipes[id].joints}
+        parts &= new.keys()
+        pipes = (pipes | reserved) & drawing.pipes.keys()
+        if passing:
+            parts |= self.labelling.carry(old, new, parts)
+        else:
+            parts |= self.labelling.place(new, self.boxes, parts, rerouted)
+        pipes |= self._letter(pipes, passing=passing)
+        return Changes(frozenset(parts), frozenset(pipes), frozenset(gone | gone_pipes))
+
+    def keep_clear(self, around: Mapping[str, float], boxes: Iterable[Rect]) -> None:
+        """Keep labels out of these boxes, and those of these parts so many px further off than else."""
+        near = self.labelling.keep_clear(around, boxes)
+        known = things(self.drawing)
+        self.labelling.place(known, self.boxes, near & known.keys(), ())
+        self._letter(frozenset(), passing=False)
+
+    @property
+    def routes(self) -> Mapping[str, tuple[Point, ...]]:
+        """Each pipe's line in squares; the mapping stays as it is when the layout goes on."""
+        return {} if self._routes is None else self._routes
+
+    def routed(self, pipe: str) -> tuple[Point, ...]:
+        """A pipe's line in squares; empty where it is not placed."""
+        return self.routes.get(pipe, ())
+
+    def caption(self, pipe: str) -> str:
+        """Letter and size of a pipe."""
+        return self.labelling.captions.get(pipe, "")
+
+    def bounds(self) -> Rect | None:
+        """The box round all symbols, labels and lines; None on an empty sheet."""
+        found: Rect | None = None
+        for box in self._all_boxes():
+            found = box if found is None else _union(found, box)
+        return found
+
+    def lowest(self, left: float, right: float) -> float:
+        """The lowest edge of all that lies between two uprights, in px; minus infinity for nothing."""
+        edges = (box[3] for box in self._all_boxes() if box[0] < right and left < box[2])
+        return max(edges, default=float("-inf"))
+
+    def _all_boxes(self) -> Iterator[Rect]:
+        yield from self.boxes.values()
+        yield from (label.box for label in self.labels.values())
+        for line in self.lines.values():
+            xs, ys = [x for x, _ in line], [y for _, y in line]
+            yield min(xs), min(ys), max(xs), max(ys)
+
+    def _forget_part(self, id: str) -> None:
+        self.boxes.pop(id, None)
+        self.open_ports.pop(id, None)
+        self.labelling.forget(id)
+
+    def _place_symbols(self, known: Mapping[str, Component | Control], parts: set[str]) -> None:
+        for id in parts:
+            box = symbol_box(known[id])
+            if box is None:
+                self._forget_part(id)
+            else:
+                self.boxes[id] = box
+                self.obstacles.put(f"part {id}", (box,))
+
+    def _find_open_ports(self, parts: set[str]) -> set[str]:
+        """Find the ports that need a pipe, and keep labels off their marks. Returns whose are others."""
+        changed = set()
+        for id in parts & self.drawing.components.keys():
+            part = self.drawing.components[id]
+            found = tuple(
+                ((at.x * SQUARE_PX, at.y * SQUARE_PX), part.port_faces(port))
+                for port in depiction.open_ports(self.drawing, part)
+                if (at := part.port_at(port)) is not None
+            )
+            if found != self.open_ports.get(id, ()):
+                changed.add(id)
+            self.open_ports[id] = found
+            self.obstacles.put(f"stub {id}", [extent(open_port_mark(*at, faces)) for at, faces in found])
+        return changed
+
+    def _reroute(self) -> set[str]:
+        """Route anew. Returns the pipes whose line is another, those that lost theirs included."""
+        old = self._routes
+        new = self._routes = routes(self.drawing, old)
+        asked = [id for id, line in new.items() if old is None or old.get(id) is not line]
+        changed = {id for id in asked if self.lines.get(id) != in_px(new[id])}
+        lost = {id for id in self.lines if id not in new}
+        for id in changed:
+            self.lines[id] = in_px(new[id])
+        for id in lost:
+            del self.lines[id]
+        for id in changed | lost:
+            self.obstacles.put(f"pipe {id}", runs_of(self.lines.get(id, ()), PIPE_HALF_PX))
+        return changed | lost
+
+    def _renew_services(self, *, passing: bool) -> set[str]:
+        """The pipes whose service is another; read anew only where the circuit is another."""
+        if passing and len(self.drawing.pipes) > SMALL_DRAWING:
+            return set()
+        if self._served is not None and same_circuit(self._served, self.drawing):
+            return set()
+        new = self.read_services(self.drawing)
+        changed = {id for id in self.drawing.pipes if self.service.get(id) != new.get(id)}
+        self.service, self._served = new, self.drawing
+        return changed
+
+    def _rehop(self, rerouted: set[str]) -> set[str]:
+        """The pipes whose hops are others."""
+        asked = set(rerouted)
+        for id in rerouted:
+            line = self.routed(id)
+            asked |= self._crossings.put(id, line) if line else self._crossings.remove(id)
+        changed = set()
+        for id in asked:
+            hops = in_px(self._crossings.hops(id))
+            if hops != self.hops.pop(id, ()):
+                changed.add(id)
+            if hops:
+                self.hops[id] = hops
+        return changed
+
+    def _letter(self, pipes: Set[str], *, passing: bool) -> set[str]:
+        small = len(self.drawing.components) <= SMALL_DRAWING and not passing
+        asked = self.drawing.pipes.keys() if small else pipes
+        return self.labelling.letter(self.drawing, self.lines, self.hops, self.service, asked)
+
+
+def things(drawing: Drawing) -> Mapping[str, Component | Control]:
+    """All that has a symbol: the parts, and the controls that are placed."""
+    if not drawing.controls:
+        return drawing.components
+    return {**drawing.components, **{c.id: c for c in drawing.controls.values() if c.at is not None}}
+
+
+def symbol_box(thing: Component | Control) -> Rect | None:
+    """The box of a thing's symbol as drawn, in px of the sheet; None where it is not placed."""
+    if thing.at is None:
+        return None
+    turn, mirrored = (thing.turn, thing.mirrored) if isinstance(thing, Component) else (0, False)
+    left, top, right, low = extent(symbol(thing.kind.name, depiction.states(thing), turn, mirrored))
+    x, y = thing.at.x * SQUARE_PX, thing.at.y * SQUARE_PX
+    return x + left, y + top, x + right, y + low
+
+
+def same_circuit(a: Drawing, b: Drawing) -> bool:
+    """Whether the two differ only in where things stand and what they are called."""
+    if a.pipes.keys() != b.pipes.keys() or a.components.keys() != b.components.keys():
+        return False
+    for id, pipe in b.pipes.items():
+        old = a.pipes[id]
+        if old is not pipe and [_where(e) for e in old.ends] != [_where(e) for e in pipe.ends]:
+            return False
+    return all(
+        (was := a.components[id]) is part or (was.kind is part.kind and was.data == part.data)
+        for id, part in b.components.items()
+    )
+
+
+def _where(end: Joint | Point) -> Joint | None:
+    return end if isinstance(end, Joint) else None
+
+
+def _changed(old: Mapping[str, object], new: Mapping[str, object]) -> tuple[set[str], set[str]]:
+    """The ids that are new or not what they were, and those that are gone."""
+    if old is new:
+        return set(), set()
+    return {id for id, value in new.items() if old.get(id) is not value}, set(old) - set(new)
+
+
+def _joints(before: Drawing, after: Drawing, pipe: str) -> Iterator[Joint]:
+    for drawing in (before, after):
+        if pipe in drawing.pipes:
+            yield from drawing.pipes[pipe].joints
+
+
+def runs_of(line: tuple[Place, ...], h: float) -> list[Rect]:
+    """Each run of a line as a box, `h` px to each side of it."""
+    return [
+        (min(a[0], b[0]) - h, min(a[1], b[1]) - h, max(a[0], b[0]) + h, max(a[1], b[1]) + h)
+        for a, b in pairwise(line)
+    ]
+
+
+def _union(a: Rect, b: Rect) -> Rect:
+    return min(a[0], b[0]), min(a[1], b[1]), max(a[2], b[2]), max(a[3], b[3])

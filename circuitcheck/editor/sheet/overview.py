@@ -1,0 +1,97 @@
+"""The sheet from far off: one item paints all, where walking the items would cost too much."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPainterPath, QPen
+from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
+
+from circuitcheck.editor.sheet.part_item import Lens, PartItem, PartView
+from circuitcheck.editor.sheet.pipe_item import PipeItem, PipeView
+from circuitcheck.picture.pipes import LINES
+
+FAR_SCALE = 0.35
+"""Below this zoom the overview stands for the items."""
+
+LINE_PX = 4.0
+
+
+class OverviewItem(QGraphicsItem):
+    """All lines by colour in one path each, all symbols as pixmaps; no labels, letters or hops."""
+
+    def __init__(self, lens: Lens) -> None:
+        super().__init__()
+        self._lens = lens
+        self._parts: Iterable[PartItem] = ()
+        self._pipes: Iterable[PipeItem] = ()
+        self._is_stale = True
+        self._views: list[PartView] = []
+        self._lines: list[tuple[QPen, QPainterPath]] = []
+        self._bounds = QRectF()
+        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
+
+    def show_items(self, parts: Iterable[PartItem], pipes: Iterable[PipeItem]) -> None:
+        """Show these parts and pipes; read only when next painted, or asked for the box."""
+        self.prepareGeometryChange()
+        self._parts, self._pipes, self._is_stale = parts, pipes, True
+        self.update()
+
+    def boundingRect(self) -> QRectF:
+        """All it paints."""
+        self._read()
+        return self._bounds
+
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
+        """Paint the lines, then the symbols that lie in what is exposed."""
+        self._read()
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        for pen, path in self._lines:
+            painter.setPen(pen)
+            painter.drawPath(path)
+        place = painter.worldTransform()
+        zoom, ratio = place.m11(), painter.device().devicePixelRatioF()
+        exposed = option.exposedRect.adjusted(-64, -64, 64, 64)
+        left, top, right, low = exposed.left(), exposed.top(), exposed.right(), exposed.bottom()
+        pixmaps, settled = self._lens.pixmaps, self._lens.settled
+        dx, dy = place.dx(), place.dy()
+        painter.save()
+        painter.resetTransform()
+        for view in self._views:
+            x, y = view.at
+            if left < x < right and top < y < low:
+                picture = pixmaps.get(view.look, view.palette, zoom * ratio, settled=settled)
+                corner = QPointF(dx + (x + picture.origin.x()) * zoom, dy + (y + picture.origin.y()) * zoom)
+                across, down = picture.size_px
+                target = QRectF(corner.x(), corner.y(), across * zoom, down * zoom)
+                painter.drawPixmap(target, picture.pixmap, picture.whole)
+        painter.restore()
+
+    def _read(self) -> None:
+        """Take in what the items show."""
+        if not self._is_stale:
+            return
+        self._is_stale = False
+        self._views = [item.view for item in self._parts]
+        by_colour: dict[tuple[str, tuple[object, ...]], tuple[PipeView, QPainterPath]] = {}
+        bounds = QRectF()
+        for item in self._pipes:
+            view = item.view
+            key = (LINES[view.service].role, view.palette.key)
+            if key not in by_colour:
+                by_colour[key] = (view, QPainterPath())
+            path = by_colour[key][1]
+            path.moveTo(*view.line[0])
+            for x, y in view.line[1:]:
+                path.lineTo(x, y)
+        self._lines = []
+        for (role, _), (view, path) in by_colour.items():
+            self._lines.append((QPen(view.palette.colour(role), LINE_PX), path))
+            bounds = bounds.united(path.boundingRect())
+        for part in self._views:
+            left, top, right, low = part.box
+            bounds = bounds.united(QRectF(left, top, right - left, low - top))
+        self._bounds = bounds.adjusted(-64, -64, 64, 64)

@@ -1,0 +1,111 @@
+"""Moving the paper under the view: by hand, and gently to bring something into view."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEasingCurve, QPoint, QPointF, QRectF, QSizeF, Qt, QVariantAnimation
+from PySide6.QtWidgets import QGraphicsView, QStyle
+
+BRING_MS = 220
+MARGIN_PX = 48.0
+
+
+class Scroller:
+    """Scrolls a view whose paper ends one screen beyond all that is drawn."""
+
+    def __init__(self, view: QGraphicsView) -> None:
+        self._view = view
+        self._from = QPointF()
+        self._to = QPointF()
+        self._box = QRectF()
+        self._animation = QVariantAnimation(view, startValue=0.0, endValue=1.0)
+        self._animation.setEasingCurve(QEasingCurve.Type.OutCubic)
+        self._animation.valueChanged.connect(self._go)
+        self._bars = (view.horizontalScrollBar(), view.verticalScrollBar())
+        for bar in self._bars:
+            bar.valueChanged.connect(self._scrolled)
+
+    def show_bars(self) -> None:
+        """Show a scroll bar only where something drawn lies out of view."""
+        seen = self.seen()
+        for hidden, set_policy in (
+            (
+                self._box.left() < seen.left() or self._box.right() > seen.right(),
+                self._view.setHorizontalScrollBarPolicy,
+            ),
+            (
+                self._box.top() < seen.top() or self._box.bottom() > seen.bottom(),
+                self._view.setVerticalScrollBarPolicy,
+            ),
+        ):
+            set_policy(
+                Qt.ScrollBarPolicy.ScrollBarAlwaysOn
+                if hidden and not self._box.isNull()
+                else Qt.ScrollBarPolicy.ScrollBarAlwaysOff
+            )
+
+    def by(self, off: QPoint) -> None:
+        """Scroll by px of the screen."""
+        across, down = self._bars
+        across.setValue(across.value() + off.x())
+        down.setValue(down.value() + off.y())
+
+    def widen(self, drawn: QRectF | None = None) -> None:
+        """Let the paper reach one screen beyond what is drawn, and never end within the view."""
+        if drawn is not None:
+            self._box = drawn
+        seen = self.seen()
+        about = self._box.united(seen) if not self._box.isNull() else seen.united(QRectF(-1, -1, 2, 2))
+        self._view.setSceneRect(about.adjusted(-seen.width(), -seen.height(), seen.width(), seen.height()))
+        self.show_bars()
+
+    def seen(self) -> QRectF:
+        """What of the sheet is in view, in px of the sheet."""
+        place, _ = self._view.viewportTransform().inverted()
+        # As if there were no bars, so that a bar that comes never makes another come or go.
+        return place.mapRect(QRectF(QPointF(0, 0), QSizeF(self._view.contentsRect().size())))
+
+    def _scrolled(self) -> None:
+        # Not while a bar is dragged: its range would change under the hand.
+        if not any(bar.isSliderDown() for bar in self._bars):
+            self.widen()
+
+    def bring(self, box: QRectF) -> None:
+        """Scroll just so far that the box is in view, never more than one screen's way is shown."""
+        seen = self.seen()
+        margin = MARGIN_PX / max(self._view.transform().m11(), 0.01)
+        wanted = box.adjusted(-margin, -margin, margin, margin)
+        if seen.contains(wanted):
+            return
+        x = _shift(seen.left(), seen.right(), wanted.left(), wanted.right())
+        y = _shift(seen.top(), seen.bottom(), wanted.top(), wanted.bottom())
+        self._to = seen.center() + QPointF(x, y)
+        far = QPointF(max(-seen.width(), min(seen.width(), x)), max(-seen.height(), min(seen.height(), y)))
+        self._from = self._to - far
+        self._animation.stop()
+        duration = self._view.style().styleHint(
+            QStyle.StyleHint.SH_Widget_Animation_Duration, None, self._view
+        )
+        if duration <= 0 or not self._view.isVisible():
+            self._go(1.0)
+            return
+        self._animation.setDuration(BRING_MS)
+        self._animation.start()
+
+    def finish(self) -> None:
+        """Be there at once."""
+        if self._animation.state() == QVariantAnimation.State.Running:
+            self._animation.stop()
+            self._go(1.0)
+
+    def _go(self, share: float) -> None:
+        middle = self._from + (self._to - self._from) * share
+        self._view.centerOn(middle)
+
+
+def _shift(low: float, high: float, least: float, most: float) -> float:
+    """How far a window must go to hold a stretch, or the start of one that is longer."""
+    if most - least > high - low:
+        return (least + most) / 2 - (low + high) / 2
+    if least < low:
+        return least - low
+    return max(0.0, most - high)

@@ -1,0 +1,72 @@
+"""The status line: what the keys do now, where the pointer is, and the zoom."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QHBoxLayout, QStatusBar, QToolButton, QWidget
+
+from circuitcheck.editor import plain
+
+REST = "Press on a port and drag to draw a pipe; drop a valve on a pipe to cut it in."
+
+
+class StatusLine(QStatusBar):
+    """A hint to the left; place and zoom to the right."""
+
+    def __init__(self, zoom_out: QAction, zoom_reset: QAction, zoom_in: QAction) -> None:
+        super().__init__()
+        self.setSizeGripEnabled(False)
+        self._hint = plain.label(REST, "second")
+        self._hint.setContentsMargins(12, 0, 0, 0)
+        self._place = plain.label("", "second")
+        self._place.setMinimumWidth(88)
+        self._place.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        right = QWidget()
+        line = QHBoxLayout(right)
+        line.setContentsMargins(0, 0, 8, 0)
+        line.setSpacing(2)
+        line.addWidget(self._place)
+        line.addSpacing(12)
+        line.addWidget(_button(zoom_out, "−", "Zoom out"))
+        self._zoom = _button(zoom_reset, "100 %", "Zoom")
+        self._zoom.setMinimumWidth(62)
+        line.addWidget(self._zoom)
+        line.addWidget(_button(zoom_in, "+", "Zoom in"))
+        self.addWidget(self._hint, 1)
+        self.addPermanentWidget(right)
+
+    def show_hint(self, text: str) -> None:
+        """What the keys and the pointer do now; empty: what they do at rest."""
+        self._hint.setText(text or REST)
+
+    def show_place(self, place: object) -> None:
+        """Where the pointer is, in squares; None: not on the sheet."""
+        if isinstance(place, tuple) and len(place) == 2:
+            self._place.setText(f"x {place[0]:.0f}   y {place[1]:.0f}")
+        else:
+            self._place.setText("")
+
+    def show_zoom(self, factor: float) -> None:
+        """How large the sheet is shown."""
+        self._zoom.setText(f"{factor * 100:.0f} %")
+        self._zoom.setAccessibleName(f"Zoom {factor * 100:.0f} percent; press for 100")
+
+    @property
+    def hint(self) -> str:
+        """What is shown to the left."""
+        return self._hint.text()
+
+    @property
+    def zoom(self) -> str:
+        """The zoom as it is shown."""
+        return self._zoom.text()
+
+
+def _button(action: QAction, text: str, name: str) -> QToolButton:
+    button = QToolButton()
+    button.setText(text)
+    button.setAccessibleName(name)
+    button.setMinimumWidth(32)
+    button.clicked.connect(action.trigger)
+    return button

@@ -1,0 +1,381 @@
+"""The main window: one drawing, its parts to the left, details and findings to the right."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QSettings, QTimer, Qt
+from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QDockWidget, QMainWindow, QMenu, QSplitter, QVBoxLayout, QWidget
+
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor import remembered
+from circuitcheck.editor.about import about_box
+from circuitcheck.editor.actions import Actions, refill
+from circuitcheck.editor.appearance import Appearance, Appearances
+from circuitcheck.editor.bar import UNTITLED, Bar
+from circuitcheck.editor.document import ENDING, Document
+from circuitcheck.editor.files import Files
+from circuitcheck.editor.panels.details import DetailsPanel
+from circuitcheck.editor.panels.finding_text import is_empty
+from circuitcheck.editor.panels.findings import FindingsPanel
+from circuitcheck.editor.panels.parts_list import PartsList
+from circuitcheck.editor.panels.section import Section
+from circuitcheck.editor.panels.shelf import STRIP_PX, Shelf
+from circuitcheck.editor.sheet import SheetView
+from circuitcheck.editor.status import StatusLine
+from circuitcheck.editor.theme import Theme
+from circuitcheck.finding import Finding, Grade
+from circuitcheck.parts.catalogue import kinds
+
+if TYPE_CHECKING:
+    from circuitcheck.analysis import Analysis
+
+SHELF_PX, SIDE_PX = 224, 320
+FOLD_BELOW_PX = 1200
+FIRST_PART = "heat_source"
+BUSY_MS = 250
+"""How long an old answer stands before the bar says that the new one is being worked out."""
+
+
+class MainWindow(QMainWindow):
+    """Joins the document to what shows it; holds no state of the drawing itself."""
+
+    def __init__(self, document: Document, settings: QSettings, appearances: Appearances) -> None:
+        super().__init__()
+        self.document = document
+        self._settings = settings
+        self._appearances = appearances
+        self.actions_ = Actions(self)
+        self.sheet = SheetView()
+        self.shelf = Shelf()
+        self.details = DetailsPanel()
+        self.findings = FindingsPanel()
+        self.parts_list = PartsList()
+        self.files = Files(document, self, settings)
+        self.bar = Bar(self.actions_.undo, self.actions_.redo)
+        self.status = StatusLine(self.actions_.zoom_out, self.actions_.zoom_reset, self.actions_.zoom_in)
+        self._busy = QTimer(self, interval=BUSY_MS, singleShot=True)
+        self._lay_out()
+        self._fill_menus()
+        self._connect_document()
+        self._connect_panels()
+        self._connect_actions()
+        self.setAcceptDrops(True)
+        self._show_theme(appearances.theme)
+        self._show_drawing(Drawing(), document.drawing, "")
+        remembered.restore_geometry(settings, self, self._splitters)
+
+    def _lay_out(self) -> None:
+        self.details_section = Section("Details", self.details)
+        self.findings_section = Section("Findings", self.findings, note_right=True)
+        side = QSplitter(Qt.Orientation.Vertical)
+        side.addWidget(self.details_section)
+        side.addWidget(self.findings_section)
+        side.setSizes([430, 380])
+        side.setMinimumWidth(260)
+        across = QSplitter(Qt.Orientation.Horizontal)
+        for widget in (self.shelf, self.sheet, side):
+            across.addWidget(widget)
+        across.setStretchFactor(1, 1)
+        across.setSizes([SHELF_PX, 1440 - SHELF_PX - SIDE_PX - 2, SIDE_PX])
+        self._splitters = {"across": across, "side": side}
+        for splitter in self._splitters.values():
+            splitter.setHandleWidth(1)
+            splitter.setChildrenCollapsible(False)
+        centre = QWidget()
+        column = QVBoxLayout(centre)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.bar)
+        column.addWidget(across, 1)
+        self.setCentralWidget(centre)
+        self.setStatusBar(self.status)
+        self._dock = QDockWidget("Parts list", self)
+        self._dock.setObjectName("parts list")
+        self._dock.setWidget(self.parts_list)
+        self.addDockWidget(Qt.DockWidgetArea.LeftDockWidgetArea, self._dock)
+        self._dock.hide()
+        for first, second in zip(self._tab_order(), self._tab_order()[1:], strict=False):
+            QWidget.setTabOrder(first, second)
+
+    def _tab_order(self) -> list[QWidget]:
+        return [self.sheet, self.shelf.find, self.shelf.tree, self.details, self.findings]
+
+    def _fill_menus(self) -> None:
+        self._recent_menu = QMenu("Open &recent", self)
+        self._samples_menu = QMenu("Open a sa&mple", self)
+        self._parts_list_action = self._dock.toggleViewAction()
+        self._parts_list_action.setText("Parts &list")
+        self._parts_list_action.setShortcut("Ctrl+L")
+        self.actions_.fill(
+            self.menuBar(),
+            recent=self._recent_menu,
+            samples=self._samples_menu,
+            parts_list=self._parts_list_action,
+        )
+        refill(self._samples_menu, self.files.samples(), "No samples are installed")
+        self._fill_recent()
+
+    def _connect_document(self) -> None:
+        self.document.changed.connect(self._show_drawing)
+        self.document.analysed.connect(self._show_analysis)
+        self.document.saved_state_changed.connect(self._show_saved_state)
+        self.files.opened.connect(self._opened)
+        self.files.recent_changed.connect(self._fill_recent)
+        self._busy.timeout.connect(self._show_busy)
+
+    def _connect_panels(self) -> None:
+        self.sheet.edited.connect(self.document.do)
+        self.sheet.selection_changed.connect(self._selected_on_sheet)
+        self.sheet.hint.connect(self.status.show_hint)
+        self.sheet.zoom_changed.connect(self.status.show_zoom)
+        self.sheet.pointer_at.connect(self.status.show_place)
+        self.sheet.place_heat_source.connect(self._place_first)
+        self.sheet.open_drawing.connect(self.files.open)
+        self.sheet.open_sample.connect(self._offer_samples)
+        self.shelf.placing.connect(self.sheet.begin_placing)
+        self.details.edited.connect(self.document.do)
+        self.details.heading_changed.connect(self.details_section.set_note)
+        self.findings.chosen.connect(self._finding_chosen)
+        self.findings.part_wanted.connect(self._show_part)
+        self.findings.field_wanted.connect(self._show_field)
+        self.findings.note_changed.connect(self.findings_section.set_note)
+        self.parts_list.selected.connect(self._selected_in_list)
+        self.bar.grade_wanted.connect(self._choose_first_of)
+        self._appearances.theme_changed.connect(self._show_theme)
+
+    def _connect_actions(self) -> None:
+        actions = self.actions_
+        actions.new.triggered.connect(self.files.new)
+        actions.open.triggered.connect(self.files.open)
+        actions.save.triggered.connect(self.files.save)
+        actions.save_as.triggered.connect(self.files.save_as)
+        actions.quit.triggered.connect(self.close)
+        self._recent_menu.triggered.connect(self._open_recent)
+        self._samples_menu.triggered.connect(self._open_sample)
+        actions.undo.triggered.connect(self.document.undo)
+        actions.redo.triggered.connect(self.document.redo)
+        actions.delete.triggered.connect(self.sheet.remove_selection)
+        actions.select_all.triggered.connect(self.sheet.select_all)
+        actions.turn.triggered.connect(self.sheet.turn_selection)
+        actions.mirror.triggered.connect(self.sheet.mirror_selection)
+        actions.find.triggered.connect(self._find_part)
+        actions.zoom_in.triggered.connect(self.sheet.zoom_in)
+        actions.zoom_out.triggered.connect(self.sheet.zoom_out)
+        actions.zoom_reset.triggered.connect(self.sheet.zoom_reset)
+        actions.fit.triggered.connect(self.sheet.fit)
+        actions.next_finding.triggered.connect(self._next_finding)
+        actions.previous_finding.triggered.connect(self._previous_finding)
+        actions.leave_finding.triggered.connect(self._leave_finding)
+        actions.about.triggered.connect(self._about)
+        actions.give_to_sheet(self.sheet)
+        for appearance, action in actions.appearances.items():
+            action.setChecked(appearance is self._appearances.choice)
+            action.triggered.connect(self._choose_appearance)
+
+    # The document.
+
+    def _show_drawing(self, before: Drawing, after: Drawing, step: str) -> None:
+        """Another drawing is the present one."""
+        self.sheet.set_drawing(after)
+        if step and not self.sheet.selected_ids():
+            # What undo or redo brings back is selected, as it would be had it just been made.
+            self.sheet.select(_new_ids(before, after))
+        self.details.show_selection(after, self._selection())
+        self.parts_list.show_drawing(after)
+        self.actions_.show_steps(self.document.undo_text, self.document.redo_text)
+        self._busy.start()
+        self._show_saved_state()
+
+    def _show_analysis(self, analysis: Analysis) -> None:
+        self._busy.stop()
+        self.bar.show_analysis(analysis)
+        self.findings.show_analysis(analysis)
+        self.sheet.set_findings(analysis.findings)
+        has_findings = bool(analysis.findings)
+        self.actions_.next_finding.setEnabled(has_findings)
+        self.actions_.previous_finding.setEnabled(has_findings)
+
+    def _show_busy(self) -> None:
+        if self.document.analysis is None:
+            empty = is_empty(self.document.drawing)
+            self.bar.show_busy(empty=empty)
+            self.findings_section.set_note("" if empty else "judging…")
+
+    def _show_saved_state(self) -> None:
+        path, unsaved = self.document.path, self.document.is_unsaved
+        title = self.document.drawing.title or (path.stem if path else "")
+        state = "unsaved changes" if unsaved else "saved" if path else ""
+        self.bar.show_name(title, state)
+        # A name of the file is no place for the mark of what is unsaved.
+        name = (title or UNTITLED).replace("[*]", "[*][*]")
+        self.setWindowTitle(f"{name}[*] – circuitcheck")
+        self.setWindowModified(unsaved)
+        if path is not None:
+            self.setWindowFilePath(str(path))
+
+    def _opened(self) -> None:
+        self.findings.choose(None)
+        self.sheet.select(())
+        self.sheet.fit()
+
+    # The selection.
+
+    def _selection(self) -> tuple[str, ...]:
+        """What is selected, in the order of the drawing, so that the first of several is always the same."""
+        ids, drawing = self.sheet.selected_ids(), self.document.drawing
+        if len(ids) < 2:
+            return tuple(ids)
+        everything = (*drawing.components, *drawing.pipes, *drawing.controls)
+        return tuple(id for id in everything if id in ids)
+
+    def _selected_on_sheet(self, ids: Iterable[str]) -> None:
+        chosen = self._selection()
+        self.details.show_selection(self.document.drawing, chosen)
+        self.parts_list.show_selection(chosen)
+        if chosen:
+            self.details_section.set_folded(False)
+
+    def _selected_in_list(self, ids: frozenset[str]) -> None:
+        if ids != self.sheet.selected_ids():
+            self.sheet.select(ids)
+            self.sheet.bring_into_view(ids)
+
+    def _show_part(self, id: str) -> None:
+        self.sheet.select((id,))
+        self.sheet.bring_into_view((id,))
+
+    def _show_field(self, id: str, field: str) -> None:
+        """Bring up the field whose number a finding misses, with the caret in it."""
+        self.sheet.select(() if id in ("design", "sheet") else (id,))
+        self.details_section.set_folded(False)
+        self.details.show_selection(self.document.drawing, self._selection())
+        self.details.focus_field(field)
+
+    # Findings.
+
+    def _finding_chosen(self, finding: Finding | None) -> None:
+        self.sheet.set_finding(finding)
+        self.actions_.leave_finding.setEnabled(finding is not None)
+        if finding is None:
+            self.status.show_hint("")
+            return
+        self.details_section.set_folded(True)
+        self.findings_section.set_folded(False)
+        found = self.findings.findings
+        self.status.show_hint(
+            f"Finding {found.index(finding) + 1} of {len(found)}.  F8 next, Shift F8 back, Escape leaves it."
+        )
+
+    def _next_finding(self) -> None:
+        self.findings.step(1)
+
+    def _previous_finding(self) -> None:
+        self.findings.step(-1)
+
+    def _leave_finding(self) -> None:
+        self.findings.choose(None)
+
+    def _choose_first_of(self, grade: Grade) -> None:
+        self.findings.choose(next((each for each in self.findings.findings if each.grade is grade), None))
+
+    # Files.
+
+    def _fill_recent(self) -> None:
+        refill(self._recent_menu, self.files.recent(), "No files yet")
+
+    def _open_recent(self, action: QAction) -> None:
+        if isinstance(path := action.data(), Path):
+            self.files.open_path(path)
+
+    def _open_sample(self, action: QAction) -> None:
+        if isinstance(path := action.data(), Path):
+            self.files.open_sample(path)
+
+    def _offer_samples(self) -> None:
+        self._samples_menu.popup(self.sheet.mapToGlobal(self.sheet.rect().center()))
+
+    # The rest.
+
+    def _place_first(self) -> None:
+        self.sheet.begin_placing(kinds()[FIRST_PART])
+
+    def _find_part(self) -> None:
+        self._fold_shelf(strip=False)
+        self.shelf.find.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        self.shelf.find.selectAll()
+
+    def _choose_appearance(self) -> None:
+        action = self.sender()
+        for appearance, each in self.actions_.appearances.items():
+            if each is action:
+                self._appearances.choose(Appearance(appearance))
+
+    def _show_theme(self, theme: Theme) -> None:
+        self.sheet.set_theme(theme)
+        self.shelf.set_theme(theme)
+        self.findings.set_theme(theme)
+        self.bar.set_theme(theme)
+
+    def _about(self) -> None:
+        about_box(self).exec()
+
+    def _fold_shelf(self, *, strip: bool) -> None:
+        if self.shelf.is_strip == strip:
+            return
+        self.shelf.set_strip(strip)
+        across = self._splitters["across"]
+        left, total, right = STRIP_PX if strip else SHELF_PX, sum(across.sizes()), across.sizes()[2]
+        across.setSizes([left, total - left - right, right])
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """A narrow window keeps the parts as a strip of symbols."""
+        super().resizeEvent(event)
+        if event.oldSize().width() != event.size().width():
+            self._fold_shelf(strip=event.size().width() < FOLD_BELOW_PX)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Escape, where nothing else took it, leaves the finding."""
+        if event.key() == Qt.Key.Key_Escape and self.findings.finding is not None:
+            self._leave_finding()
+        else:
+            super().keyPressEvent(event)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """A drawing's file may be dropped anywhere."""
+        if _dropped_file(event):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Open the file that was dropped."""
+        if path := _dropped_file(event):
+            event.acceptProposedAction()
+            # The drag has to end before a dialog may ask about unsaved changes.
+            QTimer.singleShot(0, self, lambda: self.files.open_path(path))
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Ask about unsaved changes; then stop what runs beside the window before anything goes."""
+        if not self.files.may_leave():
+            event.ignore()
+            return
+        remembered.save_geometry(self._settings, self, self._splitters)
+        self._busy.stop()
+        self.document.changed.disconnect(self._show_drawing)
+        self.document.analysed.disconnect(self._show_analysis)
+        self.document.close()
+        event.accept()
+
+
+def _dropped_file(event: QDropEvent) -> Path | None:
+    urls = event.mimeData().urls()
+    if len(urls) == 1 and urls[0].isLocalFile() and urls[0].toLocalFile().endswith(ENDING):
+        return Path(urls[0].toLocalFile())
+    return None
+
+
+def _new_ids(before: Drawing, after: Drawing) -> set[str]:
+    """The parts and pipes that are in the one and not in the other."""
+    return (after.components.keys() - before.components.keys()) | (after.pipes.keys() - before.pipes.keys())

@@ -1,0 +1,89 @@
+"""How steps, fields and values are said in the window. No Qt."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+from circuitcheck.drawing.fields import CONTROL_FIELDS, DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor.panels.numbers import shown
+from circuitcheck.parts.kind import Field, FieldType
+
+MOST_LETTERS = 40
+
+
+def spoken(value: str) -> str:
+    """A value of the file in words: `hot_water` is `hot water`."""
+    return value.replace("_", " ")
+
+
+def lower(text: str) -> str:
+    """The text with its first letter lower-case: for the middle of a sentence."""
+    return text[:1].lower() + text[1:]
+
+
+def upper(text: str) -> str:
+    """The text with its first letter upper-case: for the beginning of a sentence."""
+    return text[:1].upper() + text[1:]
+
+
+def short(text: str) -> str:
+    """The text on one line, cut where it grows too long for a menu."""
+    line = " ".join(text.split())
+    return line if len(line) <= MOST_LETTERS else f"{line[: MOST_LETTERS - 1].rstrip()}…"
+
+
+def possessive(name: str) -> str:
+    """`pump's`."""
+    return f"{short(name)}’s"
+
+
+def set_step(drawing: Drawing, ids: Iterable[str], field: Field) -> str:
+    """What the step of setting a field is called: `Set pump's shut-off head`."""
+    known = tuple(ids)
+    if not known:
+        return f"Set {lower(field.label)}"
+    if len(known) == 1:
+        return f"Set {possessive(drawing.name(known[0]))} {lower(field.label)}"
+    return f"Set {lower(field.label)} of {len(known)}"
+
+
+def value_words(field: Field, value: Any, decimal: str = ".", drawing: Drawing | None = None) -> str:
+    """A field's value in words, its unit with it."""
+    if value is None:
+        return "not known"
+    match field.type:
+        case FieldType.NUMBER:
+            return f"{shown(value, decimal)} {field.unit}".rstrip()
+        case FieldType.SWITCH:
+            return "yes" if value else "no"
+        case FieldType.CHOICES:
+            return ", ".join(spoken(each) for each in value) or "none"
+        case FieldType.REFERENCE if drawing is not None and value in drawing.components:
+            return drawing.name(value)
+        case _:
+            return spoken(str(value))
+
+
+def fields_of(drawing: Drawing, id: str) -> tuple[Field, ...]:
+    """The data fields of a part, a pipe or a control, or of `design` or `sheet`. Raises KeyError."""
+    if id in drawing.components:
+        return drawing.components[id].kind.fields
+    if id in drawing.pipes:
+        return PIPE_FIELDS
+    if id in drawing.controls:
+        return CONTROL_FIELDS
+    return {"design": DESIGN_FIELDS, "sheet": SHEET_FIELDS}[id]
+
+
+def missing_words(drawing: Drawing, name: str) -> str:
+    """What an unanswered finding needs, `id.field`, in words: `Pump: shut-off head`."""
+    id, _, field = name.rpartition(".")
+    try:
+        label = next(each.label for each in fields_of(drawing, id) if each.name == field)
+    except (KeyError, StopIteration):
+        return spoken(name)
+    if id in ("design", "sheet"):
+        return f"The drawing’s {lower(label)}"
+    return f"{upper(drawing.name(id))}: {lower(label)}"

@@ -1,0 +1,52 @@
+"""The title block and the key of the services, as they lie on the sheet."""
+
+from __future__ import annotations
+
+from circuitcheck.picture.lettering import fitted, width
+from circuitcheck.picture.marks import Mark, TextMark
+from circuitcheck.picture.pipes import LINES, pipe_marks
+
+TITLE_SIZE, TITLE_WEIGHT = 22.0, 600
+COLUMN_PX = 144.0
+ROW_PX = 24.0
+SAMPLE_PX = 48.0
+MOST_WIDE = 560.0
+
+KEY = (("flow", "return", "cold"), ("hot", "discharge", "vent"))
+NAMES = {
+    "flow": "flow",
+    "return": "return",
+    "cold": "cold",
+    "hot": "hot",
+    "discharge": "discharge",
+    "vent": "vent and feed",
+}
+"""What the key calls each service."""
+
+
+def title_block(title: str, subtitle: str) -> tuple[Mark, ...]:
+    """The drawing's name, what kind of plant it is, and the key below, from the top left corner 0,0."""
+    marks: list[Mark] = [
+        TextMark(fitted(title, TITLE_SIZE, TITLE_WEIGHT, MOST_WIDE), 0, 20, "ink", 22, 600, "start"),
+        TextMark(fitted(subtitle, 13, 400, MOST_WIDE), 0, 41, "ink_2", 13, 400, "start"),
+    ]
+    for row, names in enumerate(KEY):
+        for column, service in enumerate(names):
+            marks += _entry(service, column * COLUMN_PX, 66 + row * ROW_PX)
+    return tuple(marks)
+
+
+def size(title: str) -> tuple[float, float]:
+    """How wide and high the block is, in px."""
+    return max(2 * COLUMN_PX + 144, min(width(title, TITLE_SIZE, TITLE_WEIGHT), MOST_WIDE)), 100.0
+
+
+def _entry(service: str, x: float, y: float) -> list[Mark]:
+    """A sample of the line, its letter and its name."""
+    style = LINES[service]
+    sample = ((x, y), (x + SAMPLE_PX, y))
+    return [
+        *pipe_marks(sample, service),
+        TextMark(style.letter, x + SAMPLE_PX + 8, y + 4.5, style.role, 13, 700, "start"),
+        TextMark(NAMES[service], x + SAMPLE_PX + 22, y + 4.5, "ink", 13, 400, "start"),
+    ]

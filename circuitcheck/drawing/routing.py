@@ -9,7 +9,7 @@ from circuitcheck.drawing.ground import CONTACT, TOO_CLOSE_A_SQUARE, Box, Ground
 from circuitcheck.drawing.leaving import Leaving
 from circuitcheck.drawing.search import cheapest_line
 from circuitcheck.drawing.shapes import Line, own_cost, simple_shapes, straight, way_of
-from circuitcheck.drawing.sides import Leave, opposite
+from circuitcheck.drawing.sides import Leave
 from circuitcheck.drawing.value import Component, Drawing, Joint, Pipe
 from circuitcheck.geometry import Point
 

@@ -46,9 +46,7 @@ class CrashHook:
         """Give the hooks back."""
         sys.excepthook, threading.excepthook = self._before
 
-    def take(
-        self, kind: type[BaseException], error: BaseException, trace: TracebackType | None
-    ) -> None:
+    def take(self, kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
         """Log, rescue, tell once, end with a status that says so."""
         if issubclass(kind, KeyboardInterrupt):
             QApplication.exit(130)

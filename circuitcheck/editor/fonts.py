@@ -22,7 +22,9 @@ def sheet_family() -> str:
     loaded = [QFontDatabase.addApplicationFont(str(file)) for file in files]
     families = [family for id in loaded if id >= 0 for family in QFontDatabase.applicationFontFamilies(id)]
     if not families:
-        raise FileNotFoundError("The font that ships with circuitcheck cannot be read. Install the program again.")
+        raise FileNotFoundError(
+            "The font that ships with circuitcheck cannot be read. Install the program again."
+        )
     return min(families, key=len)
 
 

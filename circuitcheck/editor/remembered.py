@@ -72,7 +72,11 @@ def on_screen(frame: QRect, screens: list[QRect]) -> QRect:
     """The frame where enough of it can be seen to be dragged, else one that fits on the first screen."""
     for screen in screens:
         seen = screen.intersected(frame)
-        if seen.width() >= LEAST_VISIBLE_PX and seen.height() >= LEAST_VISIBLE_PX and frame.top() >= screen.top():
+        if (
+            seen.width() >= LEAST_VISIBLE_PX
+            and seen.height() >= LEAST_VISIBLE_PX
+            and frame.top() >= screen.top()
+        ):
             return frame
     first = screens[0]
     size = frame.size().boundedTo(first.size())

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSettings, QTimer, Qt
+from PySide6.QtCore import QSettings, Qt, QTimer
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QDockWidget, QMainWindow, QMenu, QSplitter, QVBoxLayout, QWidget
 
@@ -102,7 +102,7 @@ class MainWindow(QMainWindow):
             QWidget.setTabOrder(first, second)
 
     def _tab_order(self) -> list[QWidget]:
-        return [self.sheet, self.shelf.find, self.shelf.tree, self.details, self.findings]
+        return [self.sheet, self.shelf.find_box, self.shelf.tree, self.details, self.findings]
 
     def _fill_menus(self) -> None:
         self._recent_menu = QMenu("Open &recent", self)
@@ -305,8 +305,8 @@ class MainWindow(QMainWindow):
 
     def _find_part(self) -> None:
         self._fold_shelf(strip=False)
-        self.shelf.find.setFocus(Qt.FocusReason.ShortcutFocusReason)
-        self.shelf.find.selectAll()
+        self.shelf.find_box.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        self.shelf.find_box.selectAll()
 
     def _choose_appearance(self) -> None:
         action = self.sender()

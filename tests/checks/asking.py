@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from dataclasses import dataclass
 
 from circuitcheck.checks.answering import Answer, answer
@@ -16,7 +17,7 @@ def way(*texts: str) -> str:
     lines = []
     for text in texts:
         stops = text.split()
-        for start, finish in zip(stops, stops[1:], strict=False):
+        for start, finish in itertools.pairwise(stops):
             part, _, ports = start.partition(".")
             leaves = f"{part}.{ports.rpartition(':')[2]}"
             lines.append(f"{leaves} - {finish.partition(':')[0]}")

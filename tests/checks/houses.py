@@ -52,7 +52,7 @@ def pumped(
     """A pumped plant by its ways; `hs` and `pu` are a heat source and a pump unless told otherwise."""
     text = way(*ways)
     usual: dict[str, Part] = {"hs": "heat_source", "pu": "pump"}
-    usual |= {name: "tee" for name in _tees(text)}
+    usual |= dict.fromkeys(_tees(text), "tee")
     return made(
         {**{id: kind for id, kind in usual.items() if f"{id}." in text}, **parts},
         text,
@@ -87,7 +87,10 @@ def store_discharge(
     }
     lines = ["us.relief - tr.inlet"]
     data: dict[str, Mapping[str, Any]] = {}
-    for mark, pieces, start, finish in (("b", before, "tr.outlet", "tu.inlet"), ("a", after, "tu.outlet", "de.inlet")):
+    for mark, pieces, start, finish in (
+        ("b", before, "tr.outlet", "tu.inlet"),
+        ("a", after, "tu.outlet", "de.inlet"),
+    ):
         here = start
         for number, piece in enumerate(pieces, start=1):
             last = number == len(pieces)

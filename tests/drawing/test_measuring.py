@@ -16,14 +16,18 @@ TEE = component_kinds()["tee"]
 Via = tuple[Point, ...] | None
 
 
-def drawing(via: Via, data: Mapping[str, Any] = EMPTY, *, scale: float | None = 0.5, placed: bool = True) -> Drawing:
+def drawing(
+    via: Via, data: Mapping[str, Any] = EMPTY, *, scale: float | None = 0.5, placed: bool = True
+) -> Drawing:
     """A pipe from a tee at (0, 0) to one at (6, 8)."""
     parts = {
         "t1": Component("t1", TEE, at=Point(0, 0)),
         "t2": Component("t2", TEE, at=Point(6, 8) if placed else None),
     }
     pipe = Pipe("p1", (Joint("t1", "b"), Joint("t2", "a")), via=via, data=data)
-    return Drawing(sheet={} if scale is None else {"metres_per_square": scale}, components=parts, pipes={"p1": pipe})
+    return Drawing(
+        sheet={} if scale is None else {"metres_per_square": scale}, components=parts, pipes={"p1": pipe}
+    )
 
 
 def measured(of: Drawing) -> tuple[Measure | None, Measure | None]:
@@ -94,7 +98,9 @@ def test_bends_along_a_line(line: list[tuple[float, float]], count: int) -> None
     assert count_bends([Point(*each) for each in line]) == count
 
 
-@pytest.mark.parametrize(("degrees", "count"), [(29.9, 0), (30, 1), (30.1, 1), (45, 1), (-30, 1), (-29.9, 0), (180, 1)])
+@pytest.mark.parametrize(
+    ("degrees", "count"), [(29.9, 0), (30, 1), (30.1, 1), (45, 1), (-30, 1), (-29.9, 0), (180, 1)]
+)
 def test_thirty_degrees_or_more_is_a_bend(degrees: float, count: int) -> None:
     from math import cos, radians, sin
 

@@ -55,7 +55,13 @@ TABLE: dict[str, tuple[str, Mapping[str, Any]]] = {
     "cap": ("connection", {}),
     "radiator": (
         "flow return",
-        {"output_w": None, "water_content_l": None, "thermostatic": True, "valves": True, "hand_wheel": False},
+        {
+            "output_w": None,
+            "water_content_l": None,
+            "thermostatic": True,
+            "valves": True,
+            "hand_wheel": False,
+        },
     ),
     "heating_zone": (
         "flow return",
@@ -272,7 +278,9 @@ def test_passages_by_default(name: str) -> None:
         ),
     ],
 )  # fmt: skip
-def test_passages_by_their_data(kind: str, data: dict[str, Any], ways: set[tuple[str, str, str, str]]) -> None:
+def test_passages_by_their_data(
+    kind: str, data: dict[str, Any], ways: set[tuple[str, str, str, str]]
+) -> None:
     assert told(kind, data) == ways
 
 

@@ -50,7 +50,13 @@ def store(outlet_mm: float, d1_mm: float, d2_mm: float, length_m: float, bends: 
 
 def dangers(drawing: Drawing) -> dict[str, Finding]:
     """What the whole program says of the discharge."""
-    names = {"discharge-too-long", "discharge-bore-too-small", "tundish-too-far", "discharge-absent", "tundish-absent"}
+    names = {
+        "discharge-too-long",
+        "discharge-bore-too-small",
+        "tundish-too-far",
+        "discharge-absent",
+        "tundish-absent",
+    }
     analysis = analyse(drawing)
     assert not names & set(analysis.not_judged)
     return {finding.check: finding for finding in analysis.findings if finding.check in names}

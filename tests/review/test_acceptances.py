@@ -43,7 +43,10 @@ def test_it_holds_up_to_and_on_its_day(until: str | None, expected: bool) -> Non
 
 def test_a_later_one_holds_where_an_earlier_one_has_run_out() -> None:
     ids = ("t1", "iv", "p2")
-    old, new = Acceptance("open-end", ids, until="2031-01-01"), Acceptance("open-end", ids, reason="Still so.")
+    old, new = (
+        Acceptance("open-end", ids, until="2031-01-01"),
+        Acceptance("open-end", ids, reason="Still so."),
+    )
     assert acceptance_of(FOUND, Drawing(acceptances=(old, new)), TODAY) is new
 
 

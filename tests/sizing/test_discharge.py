@@ -88,7 +88,9 @@ def test_exactly_a_limit_passes_and_a_step_over_does_not(value: float, limit: fl
 @given(st.sampled_from(OUTLETS), st.floats(0, 60), st.integers(0, 40))
 def test_the_answer_carries_the_run_and_no_smaller_size_does(outlet: int, length: float, bends: int) -> None:
     found = smallest_d2(outlet, length, bends)
-    carrying = [each for each in rows(outlet) if length + bends * each.bend_m <= each.limit_m + 1e-9 * each.limit_m]
+    carrying = [
+        each for each in rows(outlet) if length + bends * each.bend_m <= each.limit_m + 1e-9 * each.limit_m
+    ]
     assert found == (carrying[0] if carrying else None)
 
 

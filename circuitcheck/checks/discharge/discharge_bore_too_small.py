@@ -81,9 +81,7 @@ def _first_fault(
     return next((fault for stretch in stretches if (fault := _fault(case, stretch)) is not None), None)
 
 
-def _unknown(
-    case: Case, discharge: Discharge, missing: Sequence[str], pipes: tuple[str, ...]
-) -> Finding:
+def _unknown(case: Case, discharge: Discharge, missing: Sequence[str], pipes: tuple[str, ...]) -> Finding:
     return unanswered(
         NAME,
         "Whether the discharge of {thing} is large enough is not known: {missing}.",

@@ -102,9 +102,7 @@ def _row(case: Case, discharge: Discharge, run: Run) -> tuple[tuple[str, ...], R
     return tuple(missing), found
 
 
-def _unknown(
-    case: Case, discharge: Discharge, pipes: tuple[str, ...], missing: tuple[str, ...]
-) -> Finding:
+def _unknown(case: Case, discharge: Discharge, pipes: tuple[str, ...], missing: tuple[str, ...]) -> Finding:
     return unanswered(
         NAME,
         "Whether the discharge of {thing} is short enough for its bore is not known: {missing}.",

@@ -202,7 +202,9 @@ class ChecksEditor(QWidget):
     def show_row(self, row: Row) -> None:
         """Show what the drawing holds."""
         self._held = row.held
-        entries = list(row.options) or [(each, spoken(each)) for each in self._field.choices]
+        entries: list[tuple[object, str]] = [*row.options]
+        if not entries:
+            entries = [(each, spoken(each)) for each in self._field.choices]
         names_parts = self._field in (ACTS_ON, SAME_ROOM)
         if not names_parts:
             entries += [(Left.OUT, "none (usual)"), ((), "none, for certain"), (None, "not known")]
@@ -245,7 +247,9 @@ class ChecksEditor(QWidget):
                 self.committed.emit(value)
                 return
             now = self._held.value if isinstance(self._held.value, tuple | list) else ()
-            chosen = [each for each in self._boxes if isinstance(each, str) and (each in now) != (each == value)]
+            chosen = [
+                each for each in self._boxes if isinstance(each, str) and (each in now) != (each == value)
+            ]
             self.committed.emit(tuple(chosen) or Left.OUT)
 
         return commit

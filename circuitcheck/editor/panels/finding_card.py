@@ -134,5 +134,7 @@ def height_at(card: QWidget, width: int) -> int:
     layout = card.layout()
     if layout is None:
         return card.sizeHint().height()
-    high = layout.totalHeightForWidth(width) if layout.hasHeightForWidth() else layout.totalSizeHint().height()
+    high = (
+        layout.totalHeightForWidth(width) if layout.hasHeightForWidth() else layout.totalSizeHint().height()
+    )
     return max(high, layout.totalMinimumSize().height())

@@ -109,8 +109,8 @@ class FindingDelegate(QStyledItemDelegate):
         """Paint one finding."""
         if index.row() in self.heights:
             return
-        rect: QRect = option.rect  # type: ignore[attr-defined]  # left out of the stub
-        state: QStyle.StateFlag = option.state  # type: ignore[attr-defined]  # left out of the stub
+        rect: QRect = option.rect
+        state: QStyle.StateFlag = option.state
         painter.save()
         if state & QStyle.StateFlag.State_MouseOver:
             painter.fillRect(rect, wash(self.theme, 0.10))
@@ -138,7 +138,7 @@ class FindingDelegate(QStyledItemDelegate):
 
     def updateEditorGeometry(self, editor: QWidget, option: QStyleOptionViewItem, index: Index) -> None:
         """A widget in a row has the whole row."""
-        editor.setGeometry(option.rect)  # type: ignore[attr-defined]  # left out of the stub
+        editor.setGeometry(option.rect)
 
     def _fonts(self, font: QFont) -> tuple[QFont, QFont]:
         return scaled(font, 1.0, strong=True), scaled(font, 0.93)

@@ -106,10 +106,8 @@ class FindingsPanel(QListView):
         found = self.findings
         if not found:
             return
-        if self._chosen in found:
-            at = found.index(self._chosen) + by
-        else:
-            at = 0 if by > 0 else -1
+        first = 0 if by > 0 else -1
+        at = found.index(self._chosen) + by if self._chosen in found else first
         self.choose(found[at % len(found)])
 
     def _rebuild(self) -> None:

@@ -34,10 +34,10 @@ class PartsList(QWidget):
         self._drawing = Drawing()
         self._ids: frozenset[str] = frozenset()
         self._is_stale = True
-        self.find = QLineEdit()
-        self.find.setPlaceholderText("Find in the drawing")
-        self.find.setAccessibleName("Find in the drawing")
-        self.find.setClearButtonEnabled(True)
+        self.find_box = QLineEdit()
+        self.find_box.setPlaceholderText("Find in the drawing")
+        self.find_box.setAccessibleName("Find in the drawing")
+        self.find_box.setClearButtonEnabled(True)
         self.tree = QTreeWidget()
         self.tree.setAccessibleName("Parts, pipes and controls of the drawing")
         self.tree.setHeaderLabels(["Name", "What it is"])
@@ -49,9 +49,9 @@ class PartsList(QWidget):
         self.tree.sortByColumn(0, Qt.SortOrder.AscendingOrder)
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 8, 12, 8)
-        column.addWidget(self.find)
+        column.addWidget(self.find_box)
         column.addWidget(self.tree, 1)
-        self.find.textChanged.connect(self._filter)
+        self.find_box.textChanged.connect(self._filter)
         self.tree.itemSelectionChanged.connect(self._tell)
 
     def show_drawing(self, drawing: Drawing) -> None:
@@ -80,7 +80,7 @@ class PartsList(QWidget):
             self.tree.clear()
             self.tree.addTopLevelItems([_item(*entry) for entry in _entries(self._drawing)])
             self.tree.setSortingEnabled(True)
-        self._filter(self.find.text())
+        self._filter(self.find_box.text())
         self._mark()
 
     def _mark(self) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-
 from PySide6.QtCore import QEvent, QMimeData, QObject, QSize, Qt, Signal
 from PySide6.QtGui import QIcon, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
@@ -83,26 +82,26 @@ class Shelf(QWidget):
         self.setObjectName("panel")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._is_strip = False
-        self.find = QLineEdit()
-        self.find.setPlaceholderText("Find a part")
-        self.find.setAccessibleName("Find a part")
-        self.find.setClearButtonEnabled(True)
-        self._glass = self.find.addAction(QIcon(), QLineEdit.ActionPosition.LeadingPosition)
+        self.find_box = QLineEdit()
+        self.find_box.setPlaceholderText("Find a part")
+        self.find_box.setAccessibleName("Find a part")
+        self.find_box.setClearButtonEnabled(True)
+        self._glass = self.find_box.addAction(QIcon(), QLineEdit.ActionPosition.LeadingPosition)
         self.tree = Tree()
         column = QVBoxLayout(self)
         column.setContentsMargins(4, 12, 0, 0)
         column.setSpacing(8)
         margin = QVBoxLayout()
         margin.setContentsMargins(8, 0, 12, 0)
-        margin.addWidget(self.find)
+        margin.addWidget(self.find_box)
         column.addLayout(margin)
         column.addWidget(self.tree, 1)
         self._fill()
         self.tree.placed.connect(self.placing)
         self.tree.itemExpanded.connect(self._show_counts)
         self.tree.itemCollapsed.connect(self._show_counts)
-        self.find.textChanged.connect(self._filter)
-        self.find.installEventFilter(self)
+        self.find_box.textChanged.connect(self._filter)
+        self.find_box.installEventFilter(self)
 
     def set_theme(self, theme: Theme) -> None:
         """Paint the symbols anew."""
@@ -115,11 +114,11 @@ class Shelf(QWidget):
         if strip == self._is_strip:
             return
         self._is_strip = strip
-        self.find.setVisible(not strip)
+        self.find_box.setVisible(not strip)
         self.tree.setIndentation(0 if strip else INDENT_PX)
         self.tree.setRootIsDecorated(not strip)
         if strip:
-            self.find.clear()
+            self.find_box.clear()
             self.setFixedWidth(STRIP_PX)
         else:
             self.setMinimumWidth(150)
@@ -146,13 +145,13 @@ class Shelf(QWidget):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """In the find box Enter takes the first kind found and the down key goes to the list."""
-        if watched is self.find and isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress:
-            if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.find.text().strip():
+        if watched is self.find_box and isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress:
+            if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.find_box.text().strip():
                 if found := self.shown():
                     self.placing.emit(kinds()[found[0]])
                 return True
-            if event.key() == Qt.Key.Key_Escape and self.find.text():
-                self.find.clear()
+            if event.key() == Qt.Key.Key_Escape and self.find_box.text():
+                self.find_box.clear()
                 return True
             if event.key() == Qt.Key.Key_Down:
                 self._enter_list()
@@ -228,7 +227,8 @@ def _kind_item(kind: Kind) -> QTreeWidgetItem:
 
 
 def _children(group: QTreeWidgetItem) -> list[QTreeWidgetItem]:
-    return [group.child(index) for index in range(group.childCount())]
+    children = (group.child(index) for index in range(group.childCount()))
+    return [child for child in children if child is not None]
 
 
 def _kind_of(item: QTreeWidgetItem) -> Kind | None:

@@ -15,7 +15,9 @@ from tests.made import made
 NAME = "discharge-bore-too-small"
 
 
-def sizes(before: tuple[float | None, ...], after: tuple[float | None, ...], outlet: float | None = 15) -> Drawing:
+def sizes(
+    before: tuple[float | None, ...], after: tuple[float | None, ...], outlet: float | None = 15
+) -> Drawing:
     """A store's discharge by its sizes before and after the tundish."""
 
     def pieces(all: tuple[float | None, ...]) -> tuple[Mapping[str, Any], ...]:
@@ -76,7 +78,9 @@ def test_does_not_fire(drawing: Drawing) -> None:
     assert (answer.findings, answer.status) == ((), "judged")
 
 
-@pytest.mark.parametrize(("drawing", "valve", "pipe", "size", "least"), TOO_SMALL.values(), ids=TOO_SMALL.keys())
+@pytest.mark.parametrize(
+    ("drawing", "valve", "pipe", "size", "least"), TOO_SMALL.values(), ids=TOO_SMALL.keys()
+)
 def test_fires(drawing: Drawing, valve: str, pipe: str, size: float, least: float) -> None:
     finding = only(NAME, drawing)
     assert (finding.grade.value, finding.components, finding.pipes) == ("danger", (valve,), (pipe,))

@@ -12,7 +12,9 @@ from tests.made import Part, made
 NAME = "tundish-absent"
 
 
-def straight(store: Part = ("unvented_store", {"volume_l": 150}), valve: str = "temperature_relief_valve") -> Drawing:
+def straight(
+    store: Part = ("unvented_store", {"volume_l": 150}), valve: str = "temperature_relief_valve"
+) -> Drawing:
     """A store's valve that discharges straight to its end."""
     return made(
         {"us": store, "tr": valve, "de": "discharge_end"},
@@ -82,18 +84,23 @@ def test_built_in_valves_too(built_in: str) -> None:
     without = made({"us": store, "de": "discharge_end"}, way("us.relief_outlet de.inlet"))
     assert only(NAME, without).components == ("us", "de")
     with_one = made(
-        {"us": store, "tu": "tundish", "de": "discharge_end"}, way("us.relief_outlet tu.inlet:outlet de.inlet")
+        {"us": store, "tu": "tundish", "de": "discharge_end"},
+        way("us.relief_outlet tu.inlet:outlet de.inlet"),
     )
     assert found(NAME, with_one) == ()
 
 
 def test_a_built_in_safety_valve_of_a_heat_source_needs_none() -> None:
     drawing = made(
-        {"hs": ("heat_source", {"built_in": ["safety_valve"]}), "de": "discharge_end"}, way("hs.relief de.inlet")
+        {"hs": ("heat_source", {"built_in": ["safety_valve"]}), "de": "discharge_end"},
+        way("hs.relief de.inlet"),
     )
     assert found(NAME, drawing) == ()
 
 
 def test_no_discharge_at_all_is_another_checks() -> None:
-    drawing = made({"us": ("unvented_store", {"volume_l": 150}), "tr": "temperature_relief_valve"}, way("us.relief tr.inlet"))
+    drawing = made(
+        {"us": ("unvented_store", {"volume_l": 150}), "tr": "temperature_relief_valve"},
+        way("us.relief tr.inlet"),
+    )
     assert asked(NAME, drawing).status == "not applicable"

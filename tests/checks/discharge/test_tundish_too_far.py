@@ -95,7 +95,11 @@ def test_each_of_two_valves_into_one_tundish_has_its_own_distance() -> None:
 
 def test_nothing_is_said_where_there_is_no_tundish() -> None:
     drawing = made(
-        {"us": ("unvented_store", {"volume_l": 150}), "tr": "temperature_relief_valve", "de": "discharge_end"},
+        {
+            "us": ("unvented_store", {"volume_l": 150}),
+            "tr": "temperature_relief_valve",
+            "de": "discharge_end",
+        },
         way("us.relief tr.inlet", "tr.outlet de.inlet"),
     )
     assert asked(NAME, drawing).status == "not applicable"

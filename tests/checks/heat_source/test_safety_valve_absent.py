@@ -12,7 +12,9 @@ NAME = "safety-valve-absent"
 
 SOUND: dict[str, Drawing] = {
     "on the flow": sealed(),
-    "on the return": sealed("t2.branch t3.a:b sv.inlet", safety="", vessel="t3.branch ev.connection", t3="tee"),
+    "on the return": sealed(
+        "t2.branch t3.a:b sv.inlet", safety="", vessel="t3.branch ev.connection", t3="tee"
+    ),
     "built in": sealed(safety="", hs=("heat_source", {"built_in": ["safety_valve"]})),
     "built into a combination heat source": sealed(
         safety="", hs=("combination_heat_source", {"built_in": ["safety_valve"]})
@@ -27,9 +29,7 @@ SOUND: dict[str, Drawing] = {
 
 ABSENT: dict[str, Drawing] = {
     "none drawn": sealed(safety=""),
-    "a store's relief valve in its place": sealed(
-        safety="t1.branch xr.inlet", xr="expansion_relief_valve"
-    ),
+    "a store's relief valve in its place": sealed(safety="t1.branch xr.inlet", xr="expansion_relief_valve"),
     "joined by its outlet": sealed(safety="t1.branch sv.outlet"),
     "a vessel built in and no safety valve": sealed(safety="", hs=("heat_source", {"built_in": ["vessel"]})),
     "on the far side of an exchanger": sealed(
@@ -56,7 +56,12 @@ def test_fires(drawing: Drawing) -> None:
 
 @pytest.mark.parametrize(
     ("kind", "ports"),
-    [("check_valve", "in:out"), ("check_valve", "out:in"), ("bypass_valve", "in:out"), ("pressure_reducing_valve", "in:out")],
+    [
+        ("check_valve", "in:out"),
+        ("check_valve", "out:in"),
+        ("bypass_valve", "in:out"),
+        ("pressure_reducing_valve", "in:out"),
+    ],
 )
 def test_names_the_part_that_cannot_serve(kind: str, ports: str) -> None:
     drawing = sealed(safety=f"t1.branch xx.{ports} sv.inlet", xx=kind)

@@ -37,9 +37,7 @@ SOUND: dict[str, Drawing] = {
 
 ABSENT: dict[str, Drawing] = {
     "feed only": vented(vent=""),
-    "feed only, combined not allowed": vented(
-        vent="", hs=("heat_source", {"combined_feed_and_vent": False})
-    ),
+    "feed only, combined not allowed": vented(vent="", hs=("heat_source", {"combined_feed_and_vent": False})),
     "an air vent in its place": vented(vent="t1.branch av.connection", av="air_vent"),
 }
 

@@ -5,9 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
-from types import MappingProxyType
-
-NOTHING: Mapping[str, float] = MappingProxyType({})
 
 
 class Grade(StrEnum):
@@ -70,7 +67,7 @@ class Finding:
     components: tuple[str, ...] = ()
     pipes: tuple[str, ...] = ()
     witness: Witness | None = None
-    numbers: Mapping[str, float] = field(default_factory=lambda: NOTHING)
+    numbers: Mapping[str, float] = field(default_factory=dict)
     missing: tuple[str, ...] = ()
     would_be: Grade | None = None
     cut_off_components: tuple[str, ...] = ()

@@ -75,9 +75,12 @@ def cut_off(circuit: Circuit, start: int, targets: Iterable[int]) -> Cut | None:
     if shut is None:
         return None
     edges = circuit.edges
+    # Where the smallest set of all has several members, no passage does it alone.
+    some_secured = any(edge.secured for edge in search.edges.values())
+    alone = search.alone() if len(shut) == 1 or some_secured else set()
     return Cut(
         shut=tuple(edges[place].label for place in sorted(shut)),
-        alone=tuple(edges[place].label for place in sorted(search.alone())),
+        alone=tuple(edges[place].label for place in sorted(alone)),
         by_secured_only=by_secured_only,
         beyond=search.beyond(shut),
     )
@@ -135,18 +138,23 @@ class _Search:
                 continue
             seen.add(state)
             held = weights if not held_open else {**weights, **dict.fromkeys(held_open, ENDLESS)}
-            weight, near, far = self._lightest_cut(held)
+            weight, flow, near = self._lightest_cut(held)
             if weight >= best_weight:
                 continue
-            offending = None
-            for cut in (near, far):
-                offending = next((pair for pair in self.pairs if cut.issuperset(pair)), None)
-                if offending is None:
-                    best, best_weight = cut, weight
-                    break
+            offending = self._offending(near)
+            if offending is not None:
+                # As light a cut nearest the goals may keep the rule where this one does not.
+                near = self._boundary(self._reaching_goal(held, flow))
+                offending = self._offending(near)
+            if offending is None:
+                best, best_weight = near, weight
             if offending is not None:
                 todo.extend(held_open | {leg} for leg in offending)
         return best
+
+    def _offending(self, cut: set[int]) -> tuple[int, int] | None:
+        """A three-port valve both of whose legs are in the cut."""
+        return next((pair for pair in self.pairs if cut.issuperset(pair)), None)
 
     def _state(self, weights: dict[int, int], held_open: frozenset[int]) -> tuple[object, ...] | None:
         """What is left once held-open ways are joined: equal states have equal answers.
@@ -178,8 +186,8 @@ class _Search:
                     joined.join(one.a, one.b)
                     changed = True
 
-    def _lightest_cut(self, weights: dict[int, int]) -> tuple[int, set[int], set[int]]:
-        """The lightest cut's weight, the cut nearest the start and the one nearest the goals.
+    def _lightest_cut(self, weights: dict[int, int]) -> tuple[int, dict[int, int], set[int]]:
+        """The lightest cut's weight, the flow that proves it, and the cut nearest the start.
 
         The weight is ENDLESS or more where no cut is light enough to exist.
         """
@@ -189,9 +197,7 @@ class _Search:
             came = self._reachable(weights, flow)
             goal = next((goal for goal in self.goals if goal in came), None)
             if goal is None:
-                near = self._boundary(frozenset(came))
-                far = self._boundary(self._reaching_goal(weights, flow))
-                return total, near, far
+                return total, flow, self._boundary(frozenset(came))
             path = []
             water = goal
             while water != self.start:
@@ -201,7 +207,7 @@ class _Search:
             for place, water in path:
                 flow[place] += push if self.edges[place].a == water else -push
             total += push
-        return total, set(), set()
+        return total, flow, set()
 
     def _spare(self, place: int, start: int, weights: dict[int, int], flow: dict[int, int]) -> int:
         along = flow[place] if self.edges[place].a == start else -flow[place]

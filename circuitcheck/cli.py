@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import io
 import sys
 from collections.abc import Callable, Iterator, Sequence
 from datetime import date
@@ -81,7 +82,7 @@ def _check(parsed: argparse.Namespace) -> int:
     if not files:
         return FAILED
     checked = _checked(files, parsed.on or date.today(), parsed.jobs)
-    sys.stdout.write(_shown(checked, parsed.form))
+    _print(_shown(checked, parsed.form))
     _say(_summary(checked))
     if faults or any(each.error or each.crashed for each in checked):
         return FAILED
@@ -93,26 +94,35 @@ def _drawings(paths: Sequence[Path]) -> tuple[list[Path], list[str]]:
     files: list[Path] = []
     faults: list[str] = []
     for path in paths:
-        if path.is_dir():
-            inside = list(_walk(path))
-            files += inside
-            if not inside:
-                faults.append(f"{path}: no drawing (*{ENDING}) in this folder")
-        elif path.exists():
-            files.append(path)
-        else:
-            faults.append(f"{path}: no such file or folder")
+        try:
+            if path.is_dir():
+                inside = list(_walk(path, faults))
+                files += inside
+                if not inside:
+                    faults.append(f"{path}: no drawing (*{ENDING}) in this folder")
+            elif path.exists():
+                files.append(path)
+            else:
+                faults.append(f"{path}: no such file or folder")
+        except OSError as error:
+            faults.append(f"{path}: {error.strerror or error}")
     return files, faults
 
 
-def _walk(folder: Path) -> Iterator[Path]:
-    """Drawings in a folder and below, sorted; links and hidden files are passed over."""
-    for path in sorted(folder.iterdir()):
+def _walk(folder: Path, faults: list[str]) -> Iterator[Path]:
+    """Drawings in a folder and below, sorted; links and hidden files are passed over. A folder that
+    cannot be looked into is added to the faults."""
+    try:
+        inside = sorted(folder.iterdir())
+    except OSError as error:
+        faults.append(f"{folder}: {error.strerror or error}")
+        return
+    for path in inside:
         if path.name.startswith(".") or path.is_symlink():
             continue
         if path.is_dir():
-            yield from _walk(path)
-        elif path.suffix == ENDING:
+            yield from _walk(path, faults)
+        elif path.suffix == ENDING and path.is_file():
             yield path
 
 
@@ -190,12 +200,12 @@ def _explain(parsed: argparse.Namespace) -> int:
 
     known = checks()
     if parsed.check is None:
-        sys.stdout.write(listed(known))
+        _print(listed(known))
         return SOUND
     if parsed.check not in known:
         _say(f"no check is called {parsed.check!r}; 'circuitcheck explain' lists them")
         return FAILED
-    sys.stdout.write(explained(known[parsed.check].lesson))
+    _print(explained(known[parsed.check].lesson))
     return SOUND
 
 
@@ -203,7 +213,7 @@ def _samples(parsed: argparse.Namespace) -> int:
     from circuitcheck.report.samples import copy_samples, list_samples
 
     if parsed.to is None:
-        sys.stdout.write(list_samples())
+        _print(list_samples())
         return SOUND
     try:
         copied = copy_samples(parsed.to)
@@ -211,8 +221,18 @@ def _samples(parsed: argparse.Namespace) -> int:
         _say(f"{parsed.to}: {error.strerror or error}")
         return FAILED
     for path in copied:
-        sys.stdout.write(f"{path}\n")
+        _print(f"{path}\n")
     return SOUND
+
+
+def _print(text: str) -> None:
+    """Write a result. Sent to a file or a pipe it is UTF-8 whatever the machine's habit; a terminal
+    that has no such letter shows its code."""
+    out = sys.stdout
+    if isinstance(out, io.TextIOWrapper):
+        encoding = out.encoding if out.isatty() else "utf-8"
+        out.reconfigure(encoding=encoding, errors="backslashreplace")
+    out.write(text)
 
 
 def _say(text: str) -> None:

@@ -30,7 +30,7 @@ class Leave:
 
 
 class Seen(NamedTuple):
-    """The far end of a pipe as its near end sees it: where it is, and how the pipe leaves it (None: any way)."""
+    """The far end of a pipe as its near end sees it; `faces` None: the pipe may leave it any way."""
 
     at: Point
     faces: Way | None

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
 
 BAR_PX = 48
+MOST_LETTERS = 72
 UNTITLED = "Untitled drawing"
 
 
@@ -62,7 +63,7 @@ class Bar(QWidget):
 
     def show_name(self, title: str, state: str) -> None:
         """The drawing's name, and whether it is saved."""
-        self._name.setText(short(title) or UNTITLED)
+        self._name.setText(short(title, MOST_LETTERS) or UNTITLED)
         self._state.setText(state)
 
     def show_busy(self, *, empty: bool = False) -> None:

@@ -6,7 +6,7 @@ from enum import Enum
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QSettings, Signal
+from PySide6.QtCore import QMimeData, QObject, QSettings, Signal
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
 from circuitcheck.editor import plain, remembered
@@ -224,3 +224,11 @@ class Files(QObject):
         letters = (letter if letter.isalnum() else "-" for letter in self._document.drawing.title.lower())
         name = "-".join(filter(None, "".join(letters).split("-")))[:60]
         return self._folder() / f"{name or 'drawing'}{ENDING}"
+
+
+def dropped_file(data: QMimeData) -> Path | None:
+    """The one drawing's file that a drag from another program carries; None for anything else."""
+    urls = data.urls()
+    if len(urls) == 1 and urls[0].isLocalFile() and urls[0].toLocalFile().endswith(ENDING):
+        return Path(urls[0].toLocalFile())
+    return None

@@ -58,3 +58,8 @@ class History:
         step = self.next
         self._done += step is not None
         return step
+
+
+def new_ids(before: Drawing, after: Drawing) -> set[str]:
+    """The parts and pipes that a step brought, or that undoing one brought back."""
+    return (after.components.keys() - before.components.keys()) | (after.pipes.keys() - before.pipes.keys())

@@ -3,28 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSettings, Qt, QTimer
-from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent, QResizeEvent
-from PySide6.QtWidgets import QDockWidget, QMainWindow, QMenu, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QMainWindow
 
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.editor import remembered
 from circuitcheck.editor.about import about_box
-from circuitcheck.editor.actions import Actions, refill
+from circuitcheck.editor.actions import Actions
 from circuitcheck.editor.appearance import Appearance, Appearances
 from circuitcheck.editor.bar import UNTITLED, Bar
-from circuitcheck.editor.document import ENDING, Document
-from circuitcheck.editor.files import Files
-from circuitcheck.editor.panels.details import DetailsPanel
+from circuitcheck.editor.document import Document
+from circuitcheck.editor.file_menus import FileMenus
+from circuitcheck.editor.files import Files, dropped_file
+from circuitcheck.editor.history import new_ids
 from circuitcheck.editor.panels.finding_text import is_empty
-from circuitcheck.editor.panels.findings import FindingsPanel
-from circuitcheck.editor.panels.parts_list import PartsList
-from circuitcheck.editor.panels.section import Section
-from circuitcheck.editor.panels.shelf import STRIP_PX, Shelf
-from circuitcheck.editor.sheet import SheetView
+from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.status import StatusLine
 from circuitcheck.editor.theme import Theme
 from circuitcheck.finding import Finding, Grade
@@ -33,8 +28,6 @@ from circuitcheck.parts.catalogue import kinds
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
 
-SHELF_PX, SIDE_PX = 224, 320
-FOLD_BELOW_PX = 1200
 FIRST_PART = "heat_source"
 BUSY_MS = 250
 """How long an old answer stands before the bar says that the new one is being worked out."""
@@ -49,11 +42,7 @@ class MainWindow(QMainWindow):
         self._settings = settings
         self._appearances = appearances
         self.actions_ = Actions(self)
-        self.sheet = SheetView()
-        self.shelf = Shelf()
-        self.details = DetailsPanel()
-        self.findings = FindingsPanel()
-        self.parts_list = PartsList()
+        self._panes = Panes(self)
         self.files = Files(document, self, settings)
         self.bar = Bar(self.actions_.undo, self.actions_.redo)
         self.status = StatusLine(self.actions_.zoom_out, self.actions_.zoom_reset, self.actions_.zoom_in)
@@ -66,65 +55,30 @@ class MainWindow(QMainWindow):
         self.setAcceptDrops(True)
         self._show_theme(appearances.theme)
         self._show_drawing(Drawing(), document.drawing, "")
-        remembered.restore_geometry(settings, self, self._splitters)
+        self._panes.restore(settings)
 
     def _lay_out(self) -> None:
-        self.details_section = Section("Details", self.details)
-        self.findings_section = Section("Findings", self.findings, note_right=True)
-        side = QSplitter(Qt.Orientation.Vertical)
-        side.addWidget(self.details_section)
-        side.addWidget(self.findings_section)
-        side.setSizes([430, 380])
-        side.setMinimumWidth(260)
-        across = QSplitter(Qt.Orientation.Horizontal)
-        for widget in (self.shelf, self.sheet, side):
-            across.addWidget(widget)
-        across.setStretchFactor(1, 1)
-        across.setSizes([SHELF_PX, 1440 - SHELF_PX - SIDE_PX - 2, SIDE_PX])
-        self._splitters = {"across": across, "side": side}
-        for splitter in self._splitters.values():
-            splitter.setHandleWidth(1)
-            splitter.setChildrenCollapsible(False)
-        centre = QWidget()
-        column = QVBoxLayout(centre)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        column.addWidget(self.bar)
-        column.addWidget(across, 1)
-        self.setCentralWidget(centre)
+        panes = self._panes
+        self.sheet, self.shelf, self.details = panes.sheet, panes.shelf, panes.details
+        self.findings, self.parts_list = panes.findings, panes.parts_list
+        self.details_section, self.findings_section = panes.details_section, panes.findings_section
+        self.setCentralWidget(panes.below(self.bar))
         self.setStatusBar(self.status)
-        self._dock = QDockWidget("Parts list", self)
-        self._dock.setObjectName("parts list")
-        self._dock.setWidget(self.parts_list)
-        self.addDockWidget(Qt.DockWidgetArea.LeftDockWidgetArea, self._dock)
-        self._dock.hide()
-        for first, second in zip(self._tab_order(), self._tab_order()[1:], strict=False):
-            QWidget.setTabOrder(first, second)
-
-    def _tab_order(self) -> list[QWidget]:
-        return [self.sheet, self.shelf.find_box, self.shelf.tree, self.details, self.findings]
 
     def _fill_menus(self) -> None:
-        self._recent_menu = QMenu("Open &recent", self)
-        self._samples_menu = QMenu("Open a sa&mple", self)
-        self._parts_list_action = self._dock.toggleViewAction()
-        self._parts_list_action.setText("Parts &list")
-        self._parts_list_action.setShortcut("Ctrl+L")
+        self._menus = FileMenus(self.files, self)
+        parts_list = self._panes.dock.toggleViewAction()
+        parts_list.setText("Parts &list")
+        parts_list.setShortcut("Ctrl+L")
         self.actions_.fill(
-            self.menuBar(),
-            recent=self._recent_menu,
-            samples=self._samples_menu,
-            parts_list=self._parts_list_action,
+            self.menuBar(), recent=self._menus.recent, samples=self._menus.samples, parts_list=parts_list
         )
-        refill(self._samples_menu, self.files.samples(), "No samples are installed")
-        self._fill_recent()
 
     def _connect_document(self) -> None:
         self.document.changed.connect(self._show_drawing)
         self.document.analysed.connect(self._show_analysis)
         self.document.saved_state_changed.connect(self._show_saved_state)
         self.files.opened.connect(self._opened)
-        self.files.recent_changed.connect(self._fill_recent)
         self._busy.timeout.connect(self._show_busy)
 
     def _connect_panels(self) -> None:
@@ -138,11 +92,9 @@ class MainWindow(QMainWindow):
         self.sheet.open_sample.connect(self._offer_samples)
         self.shelf.placing.connect(self.sheet.begin_placing)
         self.details.edited.connect(self.document.do)
-        self.details.heading_changed.connect(self.details_section.set_note)
         self.findings.chosen.connect(self._finding_chosen)
         self.findings.part_wanted.connect(self._show_part)
         self.findings.field_wanted.connect(self._show_field)
-        self.findings.note_changed.connect(self.findings_section.set_note)
         self.parts_list.selected.connect(self._selected_in_list)
         self.bar.grade_wanted.connect(self._choose_first_of)
         self._appearances.theme_changed.connect(self._show_theme)
@@ -154,8 +106,6 @@ class MainWindow(QMainWindow):
         actions.save.triggered.connect(self.files.save)
         actions.save_as.triggered.connect(self.files.save_as)
         actions.quit.triggered.connect(self.close)
-        self._recent_menu.triggered.connect(self._open_recent)
-        self._samples_menu.triggered.connect(self._open_sample)
         actions.undo.triggered.connect(self.document.undo)
         actions.redo.triggered.connect(self.document.redo)
         actions.delete.triggered.connect(self.sheet.remove_selection)
@@ -183,7 +133,7 @@ class MainWindow(QMainWindow):
         self.sheet.set_drawing(after)
         if step and not self.sheet.selected_ids():
             # What undo or redo brings back is selected, as it would be had it just been made.
-            self.sheet.select(_new_ids(before, after))
+            self.sheet.select(new_ids(before, after))
         self.details.show_selection(after, self._selection())
         self.parts_list.show_drawing(after)
         self.actions_.show_steps(self.document.undo_text, self.document.redo_text)
@@ -282,29 +232,16 @@ class MainWindow(QMainWindow):
     def _choose_first_of(self, grade: Grade) -> None:
         self.findings.choose(next((each for each in self.findings.findings if each.grade is grade), None))
 
-    # Files.
-
-    def _fill_recent(self) -> None:
-        refill(self._recent_menu, self.files.recent(), "No files yet")
-
-    def _open_recent(self, action: QAction) -> None:
-        if isinstance(path := action.data(), Path):
-            self.files.open_path(path)
-
-    def _open_sample(self, action: QAction) -> None:
-        if isinstance(path := action.data(), Path):
-            self.files.open_sample(path)
+    # The rest.
 
     def _offer_samples(self) -> None:
-        self._samples_menu.popup(self.sheet.mapToGlobal(self.sheet.rect().center()))
-
-    # The rest.
+        self._menus.offer_samples(self.sheet.mapToGlobal(self.sheet.rect().center()))
 
     def _place_first(self) -> None:
         self.sheet.begin_placing(kinds()[FIRST_PART])
 
     def _find_part(self) -> None:
-        self._fold_shelf(strip=False)
+        self._panes.fold_shelf(strip=False)
         self.shelf.find_box.setFocus(Qt.FocusReason.ShortcutFocusReason)
         self.shelf.find_box.selectAll()
 
@@ -315,27 +252,17 @@ class MainWindow(QMainWindow):
                 self._appearances.choose(Appearance(appearance))
 
     def _show_theme(self, theme: Theme) -> None:
-        self.sheet.set_theme(theme)
-        self.shelf.set_theme(theme)
-        self.findings.set_theme(theme)
+        self._panes.set_theme(theme)
         self.bar.set_theme(theme)
 
     def _about(self) -> None:
         about_box(self).exec()
 
-    def _fold_shelf(self, *, strip: bool) -> None:
-        if self.shelf.is_strip == strip:
-            return
-        self.shelf.set_strip(strip)
-        across = self._splitters["across"]
-        left, total, right = STRIP_PX if strip else SHELF_PX, sum(across.sizes()), across.sizes()[2]
-        across.setSizes([left, total - left - right, right])
-
     def resizeEvent(self, event: QResizeEvent) -> None:
         """A narrow window keeps the parts as a strip of symbols."""
         super().resizeEvent(event)
         if event.oldSize().width() != event.size().width():
-            self._fold_shelf(strip=event.size().width() < FOLD_BELOW_PX)
+            self._panes.fit_to(event.size().width())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Escape, where nothing else took it, leaves the finding."""
@@ -346,12 +273,12 @@ class MainWindow(QMainWindow):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """A drawing's file may be dropped anywhere."""
-        if _dropped_file(event):
+        if dropped_file(event.mimeData()):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
         """Open the file that was dropped."""
-        if path := _dropped_file(event):
+        if path := dropped_file(event.mimeData()):
             event.acceptProposedAction()
             # The drag has to end before a dialog may ask about unsaved changes.
             QTimer.singleShot(0, self, lambda: self.files.open_path(path))
@@ -361,21 +288,9 @@ class MainWindow(QMainWindow):
         if not self.files.may_leave():
             event.ignore()
             return
-        remembered.save_geometry(self._settings, self, self._splitters)
+        self._panes.remember(self._settings)
         self._busy.stop()
         self.document.changed.disconnect(self._show_drawing)
         self.document.analysed.disconnect(self._show_analysis)
         self.document.close()
         event.accept()
-
-
-def _dropped_file(event: QDropEvent) -> Path | None:
-    urls = event.mimeData().urls()
-    if len(urls) == 1 and urls[0].isLocalFile() and urls[0].toLocalFile().endswith(ENDING):
-        return Path(urls[0].toLocalFile())
-    return None
-
-
-def _new_ids(before: Drawing, after: Drawing) -> set[str]:
-    """The parts and pipes that are in the one and not in the other."""
-    return (after.components.keys() - before.components.keys()) | (after.pipes.keys() - before.pipes.keys())

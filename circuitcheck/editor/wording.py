@@ -28,10 +28,10 @@ def upper(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
-def short(text: str) -> str:
-    """The text on one line, cut where it grows too long for a menu."""
+def short(text: str, most: int = MOST_LETTERS) -> str:
+    """The text on one line, cut where it grows longer than so many letters: as a menu can hold."""
     line = " ".join(text.split())
-    return line if len(line) <= MOST_LETTERS else f"{line[: MOST_LETTERS - 1].rstrip()}…"
+    return line if len(line) <= most else f"{line[: most - 1].rstrip()}…"
 
 
 def possessive(name: str) -> str:

@@ -8,7 +8,7 @@ from xml.etree import ElementTree
 
 from circuitcheck.geometry import turned
 from circuitcheck.picture import paths
-from circuitcheck.picture.marks import Fill, Mark, Path, Stroke, TextMark, moved_path, turned_path
+from circuitcheck.picture.marks import Fill, Mark, Path, Stroke, TextMark, extent, moved_path, turned_path
 from circuitcheck.shipped import data_path
 
 ROLES: Mapping[str, str] = {
@@ -54,6 +54,14 @@ def symbol(
     ValueError where the file holds what a symbol may not.
     """
     return tuple(_marks(_root(kind), states, {}, _Place(turn, mirrored)))
+
+
+@cache
+def symbol_extent(
+    kind: str, states: frozenset[str] = NO_STATES, turn: int = 0, mirrored: bool = False
+) -> tuple[float, float, float, float]:
+    """The box round a symbol as drawn, about its centre: left, top, right, bottom in px."""
+    return extent(symbol(kind, states, turn, mirrored))
 
 
 @cache

@@ -12,7 +12,12 @@ def plain(text: str) -> str:
     """The text with every control, format and direction character shown as its code, `<U+202E>`."""
     if text.isprintable():
         return text
-    return "".join(f"<U+{ord(each):04X}>" if unicodedata.category(each) in _UNSEEN else each for each in text)
+    return "".join(f"<U+{ord(each):04X}>" if is_unseen(each) else each for each in text)
+
+
+def is_unseen(character: str) -> bool:
+    """Whether a character is none that is seen: control, format, direction, or no character at all."""
+    return unicodedata.category(character) in _UNSEEN
 
 
 def cell(text: str) -> str:

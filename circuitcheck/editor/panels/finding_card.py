@@ -82,7 +82,8 @@ class FindingCard(QFrame):
             line.addStretch(1)
             line.addWidget(plain.label(each.how, "second"))
             self._column.addLayout(line)
-        if said := alone(self._drawing, finding):
+        # Many messages say it themselves.
+        if "alone" not in finding.message and (said := alone(self._drawing, finding)):
             self._column.addWidget(plain.label(said, "second", wrap=True))
 
     def _missing(self, finding: Finding) -> None:

@@ -12,7 +12,7 @@ from circuitcheck.editor.sheet import depiction
 from circuitcheck.editor.sheet.labelling import Labelling
 from circuitcheck.editor.sheet.layout import Layout, Services, symbol_box, things
 from circuitcheck.editor.sheet.marks_item import MarksItem
-from circuitcheck.editor.sheet.overview import OverviewItem
+from circuitcheck.editor.sheet.overview import FAR_SCALE, OverviewItem
 from circuitcheck.editor.sheet.painting import Palette, Tone
 from circuitcheck.editor.sheet.part_item import Lens, PartItem, PartView, rect_of
 from circuitcheck.editor.sheet.pipe_item import PipeItem, PipeView
@@ -39,6 +39,7 @@ class Content:
         self.far_scene = QGraphicsScene()
         self.layout = Layout(services, Labelling(decimal))
         self.lens = Lens(Pixmaps())
+        self.is_far = False
         self.parts: dict[str, PartItem] = {}
         self.pipes: dict[str, PipeItem] = {}
         self._theme = theme
@@ -79,7 +80,7 @@ class Content:
         self._refresh(changes.parts, changes.pipes)
         if not passing:
             self._place_title()
-        if changes.parts or changes.pipes or changes.gone:
+        if self.is_far and (changes.parts or changes.pipes or changes.gone):
             self._overview.show_items(self.parts.values(), self.pipes.values())
 
     def set_theme(self, theme: Theme) -> None:
@@ -114,8 +115,15 @@ class Content:
         """Make the view of every part and pipe anew."""
         self._refresh(frozenset(things(self.drawing)), frozenset(self.drawing.pipes))
         self._place_title()
-        self._overview.show_items(self.parts.values(), self.pipes.values())
-        self._overview.update()
+        if self.is_far:
+            self._overview.show_items(self.parts.values(), self.pipes.values())
+
+    def seen_from(self, zoom: float) -> QGraphicsScene:
+        """The scene to look at from this near: the items, or from far off the overview of them."""
+        was_far, self.is_far = self.is_far, zoom < FAR_SCALE
+        if self.is_far and not was_far:
+            self._overview.show_items(self.parts.values(), self.pipes.values())
+        return self.far_scene if self.is_far else self.scene
 
     def bounds(self) -> QRectF:
         """The box round all that is drawn, the title block included; null on an empty sheet."""

@@ -16,7 +16,7 @@ from circuitcheck.picture.grades import open_port_mark
 from circuitcheck.picture.labels import Label, Obstacles, Rect
 from circuitcheck.picture.marks import SQUARE_PX, extent
 from circuitcheck.picture.pipes import Gap, Place, in_px
-from circuitcheck.picture.symbols import symbol
+from circuitcheck.picture.symbols import symbol_extent
 
 PIPE_HALF_PX = 3.0
 
@@ -80,9 +80,10 @@ class Layout:
             self._forget_part(id)
         for id in gone_pipes:
             self.lines.pop(id, None)
+            self.obstacles.put(f"pipe {id}", ())
         self._place_symbols(new, parts)
         parts |= self._find_open_ports(parts | rejoined)
-        rerouted = self._reroute() | gone_pipes
+        rerouted = self._reroute(parts | rejoined, pipes) | gone_pipes
         pipes |= rerouted | self._rehop(rerouted)
         reserved = self._renew_services(passing=passing)
         parts |= rejoined | {end.part for id in reserved for end in drawing.pipes[id].joints}
@@ -164,20 +165,27 @@ class Layout:
             self.obstacles.put(f"stub {id}", [extent(open_port_mark(*at, faces)) for at, faces in found])
         return changed
 
-    def _reroute(self) -> set[str]:
-        """Route anew. Returns the pipes whose line is another, those that lost theirs included."""
-        old = self._routes
-        new = self._routes = routes(self.drawing, old)
-        asked = [id for id, line in new.items() if old is None or old.get(id) is not line]
-        changed = {id for id in asked if self.lines.get(id) != in_px(new[id])}
-        lost = {id for id in self.lines if id not in new}
-        for id in changed:
-            self.lines[id] = in_px(new[id])
-        for id in lost:
-            del self.lines[id]
-        for id in changed | lost:
-            self.obstacles.put(f"pipe {id}", runs_of(self.lines.get(id, ()), PIPE_HALF_PX))
-        return changed | lost
+    def _reroute(self, parts: set[str], pipes: set[str]) -> set[str]:
+        """Route anew; only pipes that changed, or whose parts did, can run another way.
+
+        Returns the pipes whose line is another, those that lost theirs included.
+        """
+        new = self._routes = routes(self.drawing, self._routes)
+        asked = set(pipes)
+        for id in parts & self.drawing.components.keys():
+            asked.update(self.drawing.pipes_of(id))
+        changed = set()
+        for id in asked:
+            line = in_px(new[id]) if id in new else None
+            if line == self.lines.get(id):
+                continue
+            changed.add(id)
+            if line is None:
+                del self.lines[id]
+            else:
+                self.lines[id] = line
+            self.obstacles.put(f"pipe {id}", () if line is None else runs_of(line, PIPE_HALF_PX))
+        return changed
 
     def _renew_services(self, *, passing: bool) -> set[str]:
         """The pipes whose service is another; read anew only where the circuit is another."""
@@ -223,7 +231,7 @@ def symbol_box(thing: Component | Control) -> Rect | None:
     if thing.at is None:
         return None
     turn, mirrored = (thing.turn, thing.mirrored) if isinstance(thing, Component) else (0, False)
-    left, top, right, low = extent(symbol(thing.kind.name, depiction.states(thing), turn, mirrored))
+    left, top, right, low = symbol_extent(thing.kind.name, depiction.states(thing), turn, mirrored)
     x, y = thing.at.x * SQUARE_PX, thing.at.y * SQUARE_PX
     return x + left, y + top, x + right, y + low
 

@@ -25,7 +25,6 @@ from circuitcheck.editor.sheet.hands import Hands
 from circuitcheck.editor.sheet.hits import snapped
 from circuitcheck.editor.sheet.invitation import Invitation
 from circuitcheck.editor.sheet.keyboard import ENTER
-from circuitcheck.editor.sheet.overview import FAR_SCALE
 from circuitcheck.editor.sheet.stage import Pointer, Stage
 from circuitcheck.editor.theme import Theme, light
 from circuitcheck.finding import Finding
@@ -308,7 +307,7 @@ class SheetView(Canvas):
 
     def _show_scene(self) -> None:
         """From far off show the overview in place of the items."""
-        scene = self._content.far_scene if self.zoom < FAR_SCALE else self._content.scene
+        scene = self._content.seen_from(self.zoom)
         if self.scene() is not scene:
             self._stage.overlay.adopt(scene)
             self._stage.findings.adopt(scene)

@@ -1,0 +1,42 @@
+"""The menus that list files: those opened last, and the drawings that ship with the program."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QObject, QPoint
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QMenu, QWidget
+
+from circuitcheck.editor.actions import refill
+from circuitcheck.editor.files import Files
+
+
+class FileMenus(QObject):
+    """Keeps the recent files up to date and opens what is chosen."""
+
+    def __init__(self, files: Files, window: QWidget) -> None:
+        super().__init__(window)
+        self._files = files
+        self.recent = QMenu("Open &recent", window)
+        self.samples = QMenu("Open a sa&mple", window)
+        self.recent.triggered.connect(self._open_recent)
+        self.samples.triggered.connect(self._open_sample)
+        files.recent_changed.connect(self._fill_recent)
+        refill(self.samples, files.samples(), "No samples are installed")
+        self._fill_recent()
+
+    def offer_samples(self, at: QPoint) -> None:
+        """Show the samples as a menu at a place of the screen."""
+        self.samples.popup(at)
+
+    def _fill_recent(self) -> None:
+        refill(self.recent, self._files.recent(), "No files yet")
+
+    def _open_recent(self, action: QAction) -> None:
+        if isinstance(path := action.data(), Path):
+            self._files.open_path(path)
+
+    def _open_sample(self, action: QAction) -> None:
+        if isinstance(path := action.data(), Path):
+            self._files.open_sample(path)

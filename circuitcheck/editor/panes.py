@@ -1,0 +1,111 @@
+"""The panes of the window: parts to the left, the sheet, details over findings to the right."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from PySide6.QtCore import QSettings, Qt
+from PySide6.QtWidgets import QDockWidget, QMainWindow, QSplitter, QVBoxLayout, QWidget
+
+from circuitcheck.editor import remembered
+from circuitcheck.editor.panels.details import DetailsPanel
+from circuitcheck.editor.panels.findings import FindingsPanel
+from circuitcheck.editor.panels.parts_list import PartsList
+from circuitcheck.editor.panels.section import Section
+from circuitcheck.editor.panels.shelf import STRIP_PX, Shelf
+from circuitcheck.editor.sheet import SheetView
+from circuitcheck.editor.theme import Theme
+
+SHELF_PX, SIDE_PX = 224, 320
+FIRST_WIDE_PX = 1440
+LEAST_SIDE_PX = 260
+DETAILS_PX, FINDINGS_PX = 430, 380
+FOLD_BELOW_PX = 1200
+
+
+class Panes:
+    """Makes the panes and keeps how wide they are; what they say to one another is the window's."""
+
+    def __init__(self, window: QMainWindow) -> None:
+        self._window = window
+        self.sheet = SheetView()
+        self.shelf = Shelf()
+        self.details = DetailsPanel()
+        self.findings = FindingsPanel()
+        self.parts_list = PartsList()
+        self.details_section = Section("Details", self.details)
+        self.findings_section = Section("Findings", self.findings, note_right=True)
+        self.details.heading_changed.connect(self.details_section.set_note)
+        self.findings.note_changed.connect(self.findings_section.set_note)
+        self._side = QSplitter(Qt.Orientation.Vertical)
+        self._across = QSplitter(Qt.Orientation.Horizontal)
+        self._split()
+        self.dock = QDockWidget("Parts list", window)
+        self.dock.setObjectName("parts list")
+        self.dock.setWidget(self.parts_list)
+        window.addDockWidget(Qt.DockWidgetArea.LeftDockWidgetArea, self.dock)
+        self.dock.hide()
+
+    def below(self, bar: QWidget) -> QWidget:
+        """The window's centre: the bar, and the panes below it."""
+        centre = QWidget()
+        column = QVBoxLayout(centre)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(bar)
+        column.addWidget(self._across, 1)
+        order: list[QWidget] = [
+            self.sheet,
+            self.shelf.find_box,
+            self.shelf.tree,
+            self.details,
+            self.findings,
+        ]
+        for first, second in pairwise(order):
+            QWidget.setTabOrder(first, second)
+        return centre
+
+    def set_theme(self, theme: Theme) -> None:
+        """Paint all of them in a theme."""
+        self.sheet.set_theme(theme)
+        self.shelf.set_theme(theme)
+        self.findings.set_theme(theme)
+
+    def fold_shelf(self, *, strip: bool) -> None:
+        """Show the parts as a strip of symbols, or with their names."""
+        if self.shelf.is_strip == strip:
+            return
+        self.shelf.set_strip(strip)
+        sizes = self._across.sizes()
+        left, right = STRIP_PX if strip else SHELF_PX, sizes[2]
+        self._across.setSizes([left, sum(sizes) - left - right, right])
+
+    def fit_to(self, width: int) -> None:
+        """Fold the parts in a narrow window, unfold them in a wide one."""
+        self.fold_shelf(strip=width < FOLD_BELOW_PX)
+
+    def remember(self, settings: QSettings) -> None:
+        """Keep the window's place and the widths of the panes."""
+        remembered.save_geometry(settings, self._window, self._splitters)
+
+    def restore(self, settings: QSettings) -> None:
+        """Put the window and the panes where they were."""
+        remembered.restore_geometry(settings, self._window, self._splitters)
+
+    @property
+    def _splitters(self) -> dict[str, QSplitter]:
+        # Folded to a strip the parts have no width of their own to remember.
+        return {"side": self._side} if self.shelf.is_strip else {"across": self._across, "side": self._side}
+
+    def _split(self) -> None:
+        self._side.addWidget(self.details_section)
+        self._side.addWidget(self.findings_section)
+        self._side.setSizes([DETAILS_PX, FINDINGS_PX])
+        self._side.setMinimumWidth(LEAST_SIDE_PX)
+        for widget in (self.shelf, self.sheet, self._side):
+            self._across.addWidget(widget)
+        self._across.setStretchFactor(1, 1)
+        self._across.setSizes([SHELF_PX, FIRST_WIDE_PX - SHELF_PX - SIDE_PX - 2, SIDE_PX])
+        for splitter in (self._side, self._across):
+            splitter.setHandleWidth(1)
+            splitter.setChildrenCollapsible(False)

@@ -5,9 +5,10 @@ from math import dist
 import pytest
 
 from circuitcheck.picture import paths
+from circuitcheck.picture.marks import Path
 
 
-def ends(path: paths.Path) -> list[tuple[float, float]]:
+def ends(path: Path) -> list[tuple[float, float]]:
     return [(values[-2], values[-1]) for _, values in path if values]
 
 

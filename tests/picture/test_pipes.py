@@ -135,7 +135,9 @@ def test_a_change_names_the_pipes_it_touches_and_no_others() -> None:
 
 
 def test_the_grid_finds_what_comparing_all_pairs_finds() -> None:
-    lines = {f"p{i}": [(i % 7, i), (i % 7 + 9, i), (i % 7 + 9, i - 20 + 3 * (i % 5))] for i in range(-20, 20)}
+    lines: dict[str, list[tuple[float, float]]] = {
+        f"p{i}": [(i % 7, i), (i % 7 + 9, i), (i % 7 + 9, i - 20 + 3 * (i % 5))] for i in range(-20, 20)
+    }
     made = crossings(**lines)
     for id, points in lines.items():
         expected = set()

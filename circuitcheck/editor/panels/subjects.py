@@ -10,7 +10,7 @@ from typing import Any
 from circuitcheck.drawing import edits
 from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
 from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe
-from circuitcheck.editor.wording import possessive, set_step, upper
+from circuitcheck.editor.wording import possessive, set_step, spoken, upper
 from circuitcheck.parts.kind import Field, FieldType, Role, Way
 
 Ids = tuple[str, ...]
@@ -69,7 +69,8 @@ def heading(drawing: Drawing, ids: Ids) -> str:
 def remark(drawing: Drawing, ids: Ids) -> str:
     """A line under the heading: what a pipe joins, or that several things share no field."""
     if len(ids) == 1 and ids[0] in drawing.pipes:
-        return " to ".join(upper(_end_words(drawing, end)) for end in drawing.pipes[ids[0]].ends)
+        start, finish = (_end_words(drawing, end) for end in drawing.pipes[ids[0]].ends)
+        return f"From {start} to {finish}."
     if len(ids) > 1 and not rows(drawing, ids):
         return "These have no field in common."
     return ""
@@ -77,7 +78,7 @@ def remark(drawing: Drawing, ids: Ids) -> str:
 
 def _end_words(drawing: Drawing, end: object) -> str:
     if isinstance(end, Joint):
-        return f"{drawing.name(end.part)}, {end.port.replace('_', ' ')}"
+        return f"{drawing.name(end.part)} ({spoken(end.port)})"
     return "a free end"
 
 

@@ -206,7 +206,7 @@ class TestShowing:
                 monkeypatch.setattr(
                     item,
                     "show_view",
-                    lambda view, id=item.id, kept=kept: shown.append(id) or kept(view),  # type: ignore[func-returns-value]
+                    lambda view, id=item.id, kept=kept: shown.append(id) or kept(view),  # type: ignore[func-returns-value, redundant-expr]
                 )
         worked.view.set_drawing(move(worked.drawing, ["ev1"], 2, 0))
         assert shown == ["ev1"]

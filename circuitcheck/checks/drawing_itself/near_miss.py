@@ -16,7 +16,7 @@ from itertools import pairwise
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Verdict
-from circuitcheck.checks.open_ports import open_ports
+from circuitcheck.checks.open_ports import unjoined_ports
 from circuitcheck.checks.wording import upper
 from circuitcheck.drawing.routing import routes
 from circuitcheck.drawing.value import Drawing, Joint
@@ -78,7 +78,7 @@ def _free_ports(drawing: Drawing) -> Iterator[_Loose]:
     for part in drawing.components.values():
         if part.at is None:
             continue
-        must_join = {*open_ports(drawing, part), *part.kind.outlets}
+        must_join = unjoined_ports(drawing, part)
         for port in part.kind.ports:
             at = part.port_at(port.name)
             if at is not None and Joint(part.id, port.name) not in drawing.joined:

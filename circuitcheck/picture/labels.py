@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from math import floor
 
-from circuitcheck.picture.lettering import fitted, width
+from circuitcheck.picture.lettering import fitted, width, wrapped
 from circuitcheck.picture.marks import Mark, TextMark
 
 NAME_SIZE, NAME_WEIGHT = 13.0, 600
@@ -26,12 +26,16 @@ Rect = tuple[float, float, float, float]
 
 @dataclass(frozen=True, slots=True)
 class Label:
-    """A part's lines, the name first, and where they stand: the anchor of each line and the box of all."""
+    """A part's lines, the name first, and where they stand: the anchor of each line and the box of all.
+
+    `heads`: how many of the lines are the name's.
+    """
 
     lines: tuple[str, ...]
     box: Rect
     anchor: str
     is_inside: bool = False
+    heads: int = 1
 
     @property
     def x(self) -> float:
@@ -87,9 +91,9 @@ def grown(box: Rect, by: float) -> Rect:
     return box[0] - by, box[1] - by, box[2] + by, box[3] + by
 
 
-def size_of(lines: Sequence[str]) -> tuple[float, float]:
-    """How wide and high a label is."""
-    widths = [width(line, *_face(index)) for index, line in enumerate(lines)]
+def size_of(lines: Sequence[str], heads: int = 1) -> tuple[float, float]:
+    """How wide and high a label is whose first lines are the name's."""
+    widths = [width(line, *_face(index, heads)) for index, line in enumerate(lines)]
     return max(widths, default=0.0), ASCENT + PITCH * (len(lines) - 1) + DESCENT
 
 
@@ -110,10 +114,13 @@ def placed(
     return best[1]
 
 
-def inside(lines: Sequence[str], x: float, top: float) -> Label:
-    """The label centred on `x`, its first line at the top of what it stands in."""
-    wide, high = size_of(lines)
-    return Label(tuple(lines), (x - wide / 2, top, x + wide / 2, top + high), "middle", True)
+def inside(lines: Sequence[str], x: float, top: float, most_wide: float) -> Label:
+    """The label centred on `x`, its first line at the top of what it stands in, broken to be no wider."""
+    name = wrapped(lines[0], NAME_SIZE, NAME_WEIGHT, most_wide)
+    figures = [part for line in lines[1:] for part in wrapped(line, FIGURE_SIZE, FIGURE_WEIGHT, most_wide)]
+    wide, high = size_of([*name, *figures], len(name))
+    box = (x - wide / 2, top, x + wide / 2, top + high)
+    return Label((*name, *figures), box, "middle", True, len(name))
 
 
 def marks_of(label: Label) -> tuple[Mark, ...]:
@@ -123,8 +130,8 @@ def marks_of(label: Label) -> tuple[Mark, ...]:
             line,
             label.x,
             label.box[1] + ASCENT + PITCH * index,
-            "ink_2" if index else "ink",
-            *_face(index),
+            "ink" if index < label.heads else "ink_2",
+            *_face(index, label.heads),
             label.anchor,
             0 if label.is_inside else HALO,
         )
@@ -155,8 +162,8 @@ def _slots(lines: tuple[str, ...], around: Rect) -> Iterator[Label]:
         yield Label(lines, (beyond + off, y - high / 2, beyond + off + wide, y + high / 2), "start")
 
 
-def _face(index: int) -> tuple[float, int]:
-    return (FIGURE_SIZE, FIGURE_WEIGHT) if index else (NAME_SIZE, NAME_WEIGHT)
+def _face(index: int, heads: int = 1) -> tuple[float, int]:
+    return (NAME_SIZE, NAME_WEIGHT) if index < heads else (FIGURE_SIZE, FIGURE_WEIGHT)
 
 
 def _cells(box: Rect) -> Iterator[tuple[int, int]]:

@@ -100,7 +100,7 @@ def test_the_name_is_first_and_heavier() -> None:
 
 
 def test_a_label_inside_has_no_paper_around_it() -> None:
-    label = inside(("Store", "180 l"), 0, -50)
+    label = inside(("Store", "180 l"), 0, -50, 80)
     assert middle(label.box)[0] == 0
     assert all(isinstance(mark, TextMark) and mark.halo == 0 for mark in marks_of(label))
 

@@ -53,6 +53,7 @@ class Canvas(QGraphicsView):
 
     def zoom_to(self, zoom: float, about: QPointF | None = None) -> None:
         """Zoom so that what lies at a place of the view stays there; None: at its middle."""
+        self._scroller.stop()
         if zoom == self.zoom:
             return
         fixed = QRectF(self.viewport().rect()).center() if about is None else about

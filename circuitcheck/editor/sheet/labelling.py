@@ -9,14 +9,17 @@ from typing import TypeVar
 from circuitcheck.drawing.value import Component, Control, Drawing
 from circuitcheck.editor.sheet import depiction
 from circuitcheck.picture.labels import Label, Obstacles, Rect, grown, inside, placed
+from circuitcheck.picture.lettering import ELLIPSIS
 from circuitcheck.picture.marks import SQUARE_PX
 from circuitcheck.picture.pipes import Gap, Place, caption, gaps
 
 SMALL_DRAWING = 300
 """Up to so many parts all labels are placed anew at each step, so that a picture has no history."""
 
-EDGE_PX = 14.0
+EDGE_PX = 18.0
 """What a label inside a symbol leaves free of the symbol's width."""
+
+MOST_LINES_INSIDE = 3
 
 _Value = TypeVar("_Value")
 
@@ -147,9 +150,10 @@ class Labelling:
             return None
         if depiction.carries_label_inside(thing):
             upside_down = isinstance(thing, Component) and thing.turn == 180
-            top = box[3] - 60 if upside_down else box[1] + 30
-            label = inside(lines, (box[0] + box[2]) / 2, top)
-            if label.box[2] - label.box[0] <= box[2] - box[0] - EDGE_PX:
+            top = box[3] - 60 if upside_down else box[1] + 26
+            label = inside(lines, (box[0] + box[2]) / 2, top, box[2] - box[0] - EDGE_PX)
+            is_cut = any(line.endswith(ELLIPSIS) for line in label.lines)
+            if len(label.lines) <= MOST_LINES_INSIDE and not is_cut:
                 return label
         around = grown(box, self._around.get(thing.id, 0.0))
         return placed(lines, around, self.obstacles, frozenset({f"part {thing.id}", f"label {thing.id}"}))

@@ -45,6 +45,7 @@ class Scroller:
 
     def by(self, off: QPoint) -> None:
         """Scroll by px of the screen."""
+        self.stop()
         across, down = self._bars
         across.setValue(across.value() + off.x())
         down.setValue(down.value() + off.y())
@@ -91,6 +92,19 @@ class Scroller:
         self._animation.setDuration(BRING_MS)
         self._animation.start()
 
+    def look_at(self, middle: QPointF) -> None:
+        """Scroll so that a place comes to the middle, whether or not there are bars."""
+        self._view.centerOn(middle)
+        # A bar that went with this left the view larger: what is off by that is made good.
+        off = (middle - self.seen().center()) * self._view.transform().m11()
+        across, down = self._bars
+        across.setValue(across.value() + round(off.x()))
+        down.setValue(down.value() + round(off.y()))
+
+    def stop(self) -> None:
+        """Somebody else moves the paper now: bring nothing any further."""
+        self._animation.stop()
+
     def finish(self) -> None:
         """Be there at once."""
         if self._animation.state() == QVariantAnimation.State.Running:
@@ -98,8 +112,7 @@ class Scroller:
             self._go(1.0)
 
     def _go(self, share: float) -> None:
-        middle = self._from + (self._to - self._from) * share
-        self._view.centerOn(middle)
+        self.look_at(self._from + (self._to - self._from) * share)
 
 
 def _shift(low: float, high: float, least: float, most: float) -> float:

@@ -160,9 +160,9 @@ class SheetView(Canvas):
             self.zoom_reset()
             self.centerOn(QPointF(0, 0))
             return
-        self.zoom_to(zooming.fitting(box, self.viewport().size()))
+        self.zoom_to(zooming.fitting(box, self.contentsRect().size()))
         self._scroller.widen(box)
-        self.centerOn(box.center())
+        self._scroller.look_at(box.center())
 
     # The pointer.
 

@@ -2,8 +2,12 @@
 
 import pytest
 from PySide6.QtCore import QPointF, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
+from pytestqt.qtbot import QtBot
 
 from circuitcheck.drawing.value import Drawing, Joint
+from circuitcheck.editor.sheet import SheetView
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import kinds
 
@@ -154,6 +158,32 @@ def test_escape_leaves_the_gesture_first_and_then_the_selection(worked: Hand) ->
     worked.view.select(("zv1",))
     worked.key(Qt.Key.Key_Escape)
     assert worked.view.selected_ids() == frozenset()
+
+
+def test_tab_walks_through_the_parts_and_then_leaves_the_sheet(qtbot: QtBot, row: Drawing) -> None:
+    window = QWidget()
+    qtbot.addWidget(window)
+    column = QVBoxLayout(window)
+    before, sheet, after = QPushButton("before"), SheetView(), QPushButton("after")
+    for widget in (before, sheet, after):
+        column.addWidget(widget)
+    window.resize(900, 600)
+    with qtbot.waitActive(window):
+        window.show()
+        window.activateWindow()
+    sheet.set_drawing(row)
+    sheet.setFocus()
+    walked = []
+    for _ in range(3):
+        QTest.keyClick(sheet, Qt.Key.Key_Tab)
+        walked.append((sorted(sheet.selected_ids()), sheet._stage.overlay._focused))
+    assert walked == [(["pump1"], "pump1"), (["zv1"], "zv1"), (["ev1"], "ev1")]
+    QTest.keyClick(sheet, Qt.Key.Key_Backtab)
+    assert sheet.selected_ids() == {"zv1"}
+    QTest.keyClick(sheet, Qt.Key.Key_Tab)
+    QTest.keyClick(sheet, Qt.Key.Key_Tab)
+    assert window.focusWidget() is after
+    assert sheet._stage.overlay._focused is None
 
 
 def test_a_part_walked_to_is_brought_into_view(worked: Hand) -> None:

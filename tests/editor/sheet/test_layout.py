@@ -212,6 +212,14 @@ class TestDepiction:
         assert depiction.states(self.part("isolating_valve", secured=True).components["x"]) == {"secured"}
         assert depiction.states(self.part("pump").components["x"]) == frozenset()
 
+    def test_a_store_carries_its_label_inside(self) -> None:
+        layout = laid(self.part("unvented_store", volume_l=180))
+        label = layout.labels["x"]
+        assert label.is_inside
+        assert (label.lines, label.heads) == (("Unvented", "store", "180 l · 60 °C"), 2)
+        left, top, right, low = layout.boxes["x"]
+        assert left < label.box[0] and label.box[2] < right and top < label.box[1] and label.box[3] < low
+
     def test_a_long_name_stands_outside_a_store(self) -> None:
         drawing = relabel(self.part("unvented_store"), "x", "Store in the loft over the landing")
         assert not laid(drawing).labels["x"].is_inside

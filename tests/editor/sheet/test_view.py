@@ -6,7 +6,7 @@ import weakref
 import pytest
 import shiboken6
 from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QImage, QWheelEvent
+from PySide6.QtGui import QImage, QPainter, QWheelEvent
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton
 from pytestqt.qtbot import QtBot
 
@@ -156,6 +156,15 @@ class TestScrolling:
         worked.view._scroller.finish()
         assert worked.view.viewport().rect().contains(worked.at(20, 10))
 
+    def test_showing_all_stops_what_was_being_brought(self, worked: Hand) -> None:
+        worked.view.fit()
+        fitted = worked.view.zoom, worked.at(10, 10)
+        worked.view.centerOn(QPointF(20000, 20000))
+        worked.view.bring_into_view(("zv1",))
+        worked.view.fit()
+        worked.view._scroller.finish()
+        assert (worked.view.zoom, worked.at(10, 10)) == fitted
+
     def test_bringing_what_is_not_there_does_nothing(self, worked: Hand) -> None:
         before = worked.at(0, 0)
         worked.view.bring_into_view(("nothing",))
@@ -249,6 +258,16 @@ class TestShowing:
         worked.view.set_drawing(move(worked.drawing, ["zv1", "pump1", "ev1"], 3, 3))
         painted(worked.view)
         assert len(worked.view._content.lens.pixmaps) == made
+
+    def test_a_dense_screen_gets_pixmaps_of_its_own(self, worked: Hand) -> None:
+        painted(worked.view)
+        made = len(worked.view._content.lens.pixmaps)
+        image = QImage(1800, 1200, QImage.Format.Format_ARGB32_Premultiplied)
+        image.setDevicePixelRatio(2.0)
+        painter = QPainter(image)
+        worked.view.render(painter)
+        painter.end()
+        assert len(worked.view._content.lens.pixmaps) == 2 * made
 
 
 def painted_with_label(hand: Hand, label: str) -> QImage:

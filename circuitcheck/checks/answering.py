@@ -14,6 +14,7 @@ from typing import Any
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Check, Verdict
+from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.plan import other_values
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, Grade, Says
@@ -34,12 +35,23 @@ def answer(check: Check, case: Case) -> Answer:
     """What the check says of the case. Never raises."""
     try:
         verdict = _over_unknowns(check, case)
+    except TooLargeError:
+        return Answer((_beyond_the_bound(check),), "not judged")
     except Exception as error:
         return Answer((_crash(check.name, error),), "not judged", crashed=True)
     if not verdict.findings and not verdict.sound:
         return Answer((), "not applicable")
     decided = verdict.sound or any(each.grade is not Grade.UNANSWERED for each in verdict.findings)
     return Answer(verdict.findings, "judged" if decided else "not judged")
+
+
+def _beyond_the_bound(check: Check) -> Finding:
+    return Finding(
+        check.name,
+        Grade.UNANSWERED,
+        Says("{title}? The ways are too many to prove.", {"title": check.lesson.title}),
+        would_be=Grade.DANGER,
+    )
 
 
 def _crash(name: str, error: Exception) -> Finding:

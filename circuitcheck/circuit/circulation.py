@@ -185,6 +185,15 @@ class PumpRound:
         return always_open(self.flow, self.pump)
 
     @cached_property
+    def stands_in_a_ring(self) -> bool:
+        """Whether pipes lead round from its outlet to its inlet at all, whichever way water can go."""
+        edges = [
+            edge if self.pump in edge.pumps else edge._replace(forward=True, back=True)
+            for edge in self.flow.as_drawn(self.pump)
+        ]
+        return find_loop(Ways(edges), self.pump) is not None
+
+    @cached_property
     def way(self) -> WayRound:
         """Its loops."""
         return WayRound(self.flow.around(self.pump), self.pump)

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from collections import deque
 from dataclasses import dataclass
 
+from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.joining import Circuit, Placed
 from circuitcheck.drawing.value import Joint
 from circuitcheck.parts.kind import Role, Way
 
-AGAINST_THE_ARROW = frozenset({Way.ONE_WAY, Way.SPRING, Way.REDUCING})
+SEARCH_BOUND = 20_000
+
+NOT_AGAINST_THE_ARROW = frozenset({Way.ONE_WAY, Way.SPRING, Way.REDUCING})
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,40 +84,59 @@ def discharges(circuit: Circuit) -> tuple[Discharge, ...]:
 
 
 def _trace(circuit: Circuit, valve: Placed, for_store: bool) -> Discharge:
-    """Breadth first from the outlet; each port is entered once, so each end is reached the nearest way."""
-    drawing = circuit.drawing
-    first = Joint(valve.part, valve.device.other)
-    came: dict[Joint, tuple[Joint, str]] = {}  # port entered -> port left before it, pipe between
-    through: dict[Joint, Joint] = {}  # port left -> port of the same part it was entered by
-    runs: list[Run] = []
-    stops: list[str] = []
-    todo = deque([first])
-    seen = {first}
-    while todo:
-        leaving = todo.popleft()
+    """Every way from the outlet to an end that enters no port twice: water takes them all, so one
+    that passes no tundish counts beside one that does. Raises TooLargeError beyond the bound."""
+    search = _Search(circuit)
+    search.follow(Joint(valve.part, valve.device.other), (), ())
+    runs = sorted(search.runs, key=lambda run: len(run.steps))
+    return Discharge(valve, for_store, tuple(runs), () if runs else tuple(dict.fromkeys(search.stops)))
+
+
+class _Search:
+    """Depth first from one outlet, with what was found on the way."""
+
+    def __init__(self, circuit: Circuit) -> None:
+        self.circuit = circuit
+        self.runs: list[Run] = []
+        self.stops: list[str] = []
+        self.taken = 0
+
+    def follow(self, leaving: Joint, pipes: tuple[str, ...], steps: tuple[Step, ...]) -> None:
+        """Go on from a port, having come by these pipes and parts; longer ways wait in a list."""
+        todo = [(leaving, pipes, steps)]
+        while todo:
+            leaving, pipes, steps = todo.pop()
+            self.taken += 1
+            if self.taken > SEARCH_BOUND:
+                raise TooLargeError
+            todo += reversed(self._onward(leaving, pipes, steps))
+
+    def _onward(
+        self, leaving: Joint, pipes: tuple[str, ...], steps: tuple[Step, ...]
+    ) -> list[tuple[Joint, tuple[str, ...], tuple[Step, ...]]]:
+        drawing = self.circuit.drawing
         pipe = drawing.joined.get(leaving)
         if pipe is None:
-            stops.append(leaving.part)
-            continue
+            self.stops.append(leaving.part)
+            return []
         entered = next((end for end in drawing.pipes[pipe].joints if end != leaving), None)
         if entered is None:
-            stops.append(pipe)
-            continue
-        if entered in came:
-            continue
-        came[entered] = (leaving, pipe)
-        if any(device.role is Role.ENDS_DISCHARGE for device in circuit.plans[entered.part].devices):
-            runs.append(_run(circuit, first, entered, came, through))
-            continue
-        onward = [Joint(entered.part, port) for port in _ways_on(circuit, entered)]
-        if not onward:
-            stops.append(entered.part)
-        for port in onward:
-            if port not in seen:
-                seen.add(port)
-                through[port] = entered
-                todo.append(port)
-    return Discharge(valve, for_store, tuple(runs), () if runs else tuple(dict.fromkeys(stops)))
+            self.stops.append(pipe)
+            return []
+        used = {port for step in steps if step.part == entered.part for port in (step.came_by, step.left_by)}
+        if entered.port in used:
+            return []
+        came = (*pipes, pipe)
+        if any(device.role is Role.ENDS_DISCHARGE for device in self.circuit.plans[entered.part].devices):
+            self.runs.append(_run(self.circuit, came, (*steps, Step(entered.part, entered.port, ""))))
+            return []
+        ways = [port for port in _ways_on(self.circuit, entered) if port not in used]
+        if not ways:
+            self.stops.append(entered.part)
+        return [
+            (Joint(entered.part, port), came, (*steps, Step(entered.part, entered.port, port)))
+            for port in ways
+        ]
 
 
 def _ways_on(circuit: Circuit, entered: Joint) -> list[str]:
@@ -126,7 +147,7 @@ def _ways_on(circuit: Circuit, entered: Joint) -> list[str]:
         here = todo.pop()
         for passage in circuit.plans[entered.part].passages:
             ends = [(passage.a, passage.b)]
-            if passage.way not in AGAINST_THE_ARROW and not passage.gap:
+            if passage.way not in NOT_AGAINST_THE_ARROW and not passage.gap:
                 ends.append((passage.b, passage.a))
             for start, finish in ends:
                 if start == here and finish not in reached:
@@ -136,25 +157,7 @@ def _ways_on(circuit: Circuit, entered: Joint) -> list[str]:
     return [name for name in names if name in reached and name != entered.port]
 
 
-def _run(
-    circuit: Circuit,
-    first: Joint,
-    end: Joint,
-    came: dict[Joint, tuple[Joint, str]],
-    through: dict[Joint, Joint],
-) -> Run:
-    pipes: list[str] = []
-    steps: list[Step] = [Step(end.part, end.port, "")]
-    entered = end
-    while True:
-        left, pipe = came[entered]
-        pipes.append(pipe)
-        if left == first:
-            break
-        entered = through[left]
-        steps.append(Step(left.part, entered.port, left.port))
-    pipes.reverse()
-    steps.reverse()
+def _run(circuit: Circuit, pipes: tuple[str, ...], steps: tuple[Step, ...]) -> Run:
     tundish = next(
         (
             place
@@ -163,4 +166,4 @@ def _run(
         ),
         None,
     )
-    return Run(tuple(pipes), tuple(steps), tundish)
+    return Run(pipes, steps, tundish)

@@ -2,7 +2,8 @@
 
 Flags: Some position of the motor valves and thermostatic heads leaves a running pump with no loop at
     all to drive water round. A pump that a control acts on is judged in the positions in which the
-    valves of that control are open. Excused as the run-on is, where end switches stop the pump.
+    valves of that control are open. Excused as the run-on is, where end switches stop the pump. A
+    pump in drinking water that is part of no ring, as a booster is, is not meant here.
 Why: A pump with nowhere to drive water churns what is inside it until that is hot; it wears, hums
     and in the end seizes, and the pressure it makes finds the weakest joint or pushes a valve open.
 Remedy: Give the pump an automatic bypass valve from its delivery to its suction side that nothing
@@ -32,6 +33,8 @@ def judge(case: Case) -> Verdict:
     findings, sound = [], 0
     for place in case.circuit.devices(Role.PUMPS):
         pump = place.part
+        if _boosts(case, pump, case.bodies.of(place.other)):
+            continue
         case.rests_on_water_ways(case.bodies.of(place.other))
         try:
             ruling = _ruling(case, pump)
@@ -43,6 +46,13 @@ def judge(case: Case) -> Verdict:
         else:
             findings.append(_finding(case, pump, ruling))
     return Verdict(tuple(findings), sound)
+
+
+def _boosts(case: Case, pump: str, body: int) -> bool:
+    """Whether it drives drinking water on to where it is drawn: that is no ring, and is meant so."""
+    if body not in case.bodies.drinking or case.flow.heats_with(pump):
+        return False
+    return not PumpRound(case.flow, pump).stands_in_a_ring
 
 
 def _ruling(case: Case, pump: str) -> Ruling | None:

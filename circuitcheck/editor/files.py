@@ -192,8 +192,14 @@ class Files(QObject):
         return True
 
     def _write(self, path: Path, *, over_changes: bool = False) -> bool:
+        from circuitcheck.storage.faults import DrawingError
+
         try:
             self._document.save(path, over_changes=over_changes)
+        except DrawingError as error:
+            # Written so, the file could not be read again; the old one stands.
+            self._say_faults(path, error, "cannot be saved.")
+            return False
         except OSError as error:
             self._say(str(error), "The drawing here is as it was. Save it elsewhere, or try again.")
             return False
@@ -201,13 +207,13 @@ class Files(QObject):
         self.recent_changed.emit()
         return True
 
-    def _say_faults(self, path: Path, error: DrawingError) -> None:
+    def _say_faults(self, path: Path, error: DrawingError, what: str = "cannot be read.") -> None:
         messages = [fault.message for fault in error.faults]
         first, details = messages[0], ""
         if len(messages) > 1:
             first = f"{len(messages)} things are wrong with it. The first: {first}"
             details = "\n".join(messages)
-        self._say(f"{path.name} cannot be read.", first, details)
+        self._say(f"{path.name} {what}", first, details)
 
     def _say(self, text: str, more: str, details: str = "") -> None:
         plain.message(self._window, text, more, icon=QMessageBox.Icon.Warning, details=details).exec()

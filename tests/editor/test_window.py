@@ -11,6 +11,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from circuitcheck.drawing.edits import relabel
 from circuitcheck.drawing.value import Joint
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
@@ -180,3 +181,15 @@ def test_a_file_that_is_no_drawing_is_told_and_nothing_is_lost(
     bad.write_text('{"wetcircuit": 1, "components": [{"id": "x", "kind": "kettle"}]}')
     assert not window.files.read(bad)
     assert told and window.document.drawing is drawing
+
+
+def test_a_drawing_that_could_not_be_read_again_is_not_saved_and_told(
+    window: MainWindow, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = opened(window, qtbot, "cottage", tmp_path)
+    before = path.read_bytes()
+    told: list[object] = []
+    monkeypatch.setattr(window.files, "_say", lambda *texts: told.append(texts))
+    window.document.do("Name the pump", relabel(window.document.drawing, "pump", "x" * 1_001))
+    assert not window.files.save()
+    assert told and window.document.is_unsaved and path.read_bytes() == before

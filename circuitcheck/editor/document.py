@@ -117,9 +117,10 @@ class Document(QObject):
     def save(self, path: Path | None = None, *, over_changes: bool = False) -> None:
         """Save to `path`, or to the drawing's own file.
 
-        Raises OSError, and FileChangedError where the own file's content is not what was read or
+        Raises DrawingError for a drawing that could not be read again, OSError, and FileChangedError where the own file's content is not what was read or
         saved here last, unless `over_changes`. Raises ValueError where there is no file yet.
         """
+        from circuitcheck.storage.reading import parse
         from circuitcheck.storage.saver import save_bytes
         from circuitcheck.storage.writing import dump
 
@@ -129,6 +130,8 @@ class Document(QObject):
         if target == self._path and not over_changes and self._is_changed_on_disk():
             raise FileChangedError(target)
         data = dump(self.drawing)
+        # A good file is never replaced by one that will not open.
+        parse(data, str(target))
         save_bytes(target, data)
         self._path, self._digest, self._saved = target, _digest(data), self.drawing
         self.saved_state_changed.emit()

@@ -117,8 +117,9 @@ class Document(QObject):
     def save(self, path: Path | None = None, *, over_changes: bool = False) -> None:
         """Save to `path`, or to the drawing's own file.
 
-        Raises DrawingError for a drawing that could not be read again, OSError, and FileChangedError where the own file's content is not what was read or
-        saved here last, unless `over_changes`. Raises ValueError where there is no file yet.
+        Raises OSError, DrawingError for a drawing that could not be read again, and FileChangedError
+        where the own file's content is not what was read or saved here last, unless
+        `over_changes`. Raises ValueError where there is no file yet.
         """
         from circuitcheck.storage.reading import parse
         from circuitcheck.storage.saver import save_bytes

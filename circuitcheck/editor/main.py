@@ -15,7 +15,12 @@ from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.crash import CrashHook, folder, log_to_file
 from circuitcheck.editor.document import ENDING, Document
 from circuitcheck.editor.fonts import use_window_font
+from circuitcheck.editor.icons import kind_icon
+from circuitcheck.editor.theme import light
 from circuitcheck.editor.window import MainWindow
+
+EMBLEM = "heat_source"
+"""The kind whose symbol stands for the program."""
 
 
 def run(argv: list[str]) -> int:
@@ -35,6 +40,7 @@ def run(argv: list[str]) -> int:
         settings = remembered.settings()
         appearances = Appearances(settings, application)
         appearances.apply()
+        application.setWindowIcon(kind_icon(EMBLEM, light()))
         window = MainWindow(document, settings, appearances)
         window.show()
         if argv:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSettings, Qt, QTimer
+from PySide6.QtCore import QEvent, QObject, QSettings, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QMainWindow
 
@@ -19,6 +19,7 @@ from circuitcheck.editor.file_menus import FileMenus
 from circuitcheck.editor.files import Files, dropped_file
 from circuitcheck.editor.history import new_ids
 from circuitcheck.editor.panels.finding_text import is_empty
+from circuitcheck.editor.panels.subjects import in_order
 from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.status import StatusLine
 from circuitcheck.editor.theme import Theme
@@ -41,6 +42,7 @@ class MainWindow(QMainWindow):
         self.document = document
         self._settings = settings
         self._appearances = appearances
+        self._is_closed = False
         self.actions_ = Actions(self)
         self._panes = Panes(self)
         self.files = Files(document, self, settings)
@@ -53,6 +55,7 @@ class MainWindow(QMainWindow):
         self._connect_panels()
         self._connect_actions()
         self.setAcceptDrops(True)
+        self.sheet.installEventFilter(self)
         self._show_theme(appearances.theme)
         self._show_drawing(Drawing(), document.drawing, "")
         self._panes.restore(settings)
@@ -117,11 +120,13 @@ class MainWindow(QMainWindow):
         actions.zoom_out.triggered.connect(self.sheet.zoom_out)
         actions.zoom_reset.triggered.connect(self.sheet.zoom_reset)
         actions.fit.triggered.connect(self.sheet.fit)
-        actions.next_finding.triggered.connect(self._next_finding)
-        actions.previous_finding.triggered.connect(self._previous_finding)
-        actions.leave_finding.triggered.connect(self._leave_finding)
+        actions.next_finding.triggered.connect(self.findings.choose_next)
+        actions.previous_finding.triggered.connect(self.findings.choose_previous)
+        actions.leave_finding.triggered.connect(self.findings.leave)
         actions.about.triggered.connect(self._about)
         actions.give_to_sheet(self.sheet)
+        for action in (actions.next_finding, actions.previous_finding, actions.leave_finding):
+            action.setEnabled(False)
         for appearance, action in actions.appearances.items():
             action.setChecked(appearance is self._appearances.choice)
             action.triggered.connect(self._choose_appearance)
@@ -175,12 +180,7 @@ class MainWindow(QMainWindow):
     # The selection.
 
     def _selection(self) -> tuple[str, ...]:
-        """What is selected, in the order of the drawing, so that the first of several is always the same."""
-        ids, drawing = self.sheet.selected_ids(), self.document.drawing
-        if len(ids) < 2:
-            return tuple(ids)
-        everything = (*drawing.components, *drawing.pipes, *drawing.controls)
-        return tuple(id for id in everything if id in ids)
+        return in_order(self.document.drawing, self.sheet.selected_ids())
 
     def _selected_on_sheet(self, ids: Iterable[str]) -> None:
         chosen = self._selection()
@@ -220,15 +220,6 @@ class MainWindow(QMainWindow):
             f"Finding {found.index(finding) + 1} of {len(found)}.  F8 next, Shift F8 back, Escape leaves it."
         )
 
-    def _next_finding(self) -> None:
-        self.findings.step(1)
-
-    def _previous_finding(self) -> None:
-        self.findings.step(-1)
-
-    def _leave_finding(self) -> None:
-        self.findings.choose(None)
-
     def _choose_first_of(self, grade: Grade) -> None:
         self.findings.choose(next((each for each in self.findings.findings if each.grade is grade), None))
 
@@ -267,9 +258,19 @@ class MainWindow(QMainWindow):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Escape, where nothing else took it, leaves the finding."""
         if event.key() == Qt.Key.Key_Escape and self.findings.finding is not None:
-            self._leave_finding()
+            self.findings.leave()
         else:
             super().keyPressEvent(event)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """On the sheet Escape first leaves what is in hand, then the selection, then the finding."""
+        if watched is self.sheet and event.type() is QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
+            at_rest = self.sheet.viewport().cursor().shape() is Qt.CursorShape.ArrowCursor
+            idle = at_rest and not self.sheet.selected_ids() and self.findings.finding is not None
+            if idle and event.key() == Qt.Key.Key_Escape:
+                self.findings.leave()
+                return True
+        return super().eventFilter(watched, event)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """A drawing's file may be dropped anywhere."""
@@ -285,9 +286,13 @@ class MainWindow(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Ask about unsaved changes; then stop what runs beside the window before anything goes."""
+        if self._is_closed:
+            event.accept()
+            return
         if not self.files.may_leave():
             event.ignore()
             return
+        self._is_closed = True
         self._panes.remember(self._settings)
         self._busy.stop()
         self.document.changed.disconnect(self._show_drawing)

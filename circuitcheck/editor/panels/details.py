@@ -12,6 +12,7 @@ from circuitcheck.drawing.edits import EditError
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.panels.field_editors import ChecksEditor, NoteEditor, editor_for
+from circuitcheck.editor.panels.number_field import NumberField
 from circuitcheck.editor.panels.subjects import TITLE, Row, heading, put, remark, rows
 
 INSET_PX = 16
@@ -101,6 +102,7 @@ class DetailsPanel(QScrollArea):
         # The old body is deleted with its editors; one that holds the focus may still be committing.
         old = self.takeWidget()
         self.setWidget(body)
+        self.verticalScrollBar().setValue(0)
         if old is not None:
             old.setParent(None)
             old.deleteLater()
@@ -124,8 +126,20 @@ class DetailsPanel(QScrollArea):
             grid.addWidget(cell, at, 1)
         grid.addWidget(line.fault, grid.rowCount(), 0, 1, 2)
         line.editor.committed.connect(self._committer(row.key))
-        if hasattr(line.editor, "refused"):
-            line.editor.refused.connect(line.say)
+        if isinstance(line.editor, NumberField):
+            line.editor.refused.connect(self._refuser(line))
+
+    def _refuser(self, line: _Line) -> Callable[[str], None]:
+        return lambda sentence: self._refuse(line, sentence)
+
+    def _refuse(self, line: _Line, sentence: str) -> None:
+        """Say why, where it is seen: also below the lower edge."""
+        line.say(sentence)
+        body = self.widget()
+        if body is not None and (layout := body.layout()) is not None:
+            layout.activate()
+            body.adjustSize()
+        self.ensureWidgetVisible(line.fault, 0, INSET_PX)
 
     def _committer(self, key: str) -> Callable[[object], None]:
         ids = self._ids
@@ -141,7 +155,7 @@ class DetailsPanel(QScrollArea):
             step, after = put(self._drawing, ids, key, value)
         except EditError as error:
             if line is not None:
-                line.say(f"{error} {line.editor.kept()}".rstrip())
+                self._refuse(line, f"{error} {line.editor.kept()}".rstrip())
                 self._refresh(key)
             return
         except KeyError:

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any, Protocol
 
-from PySide6.QtCore import QPointF, QSignalBlocker, QSize, Qt, Signal, SignalInstance
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPaintEvent, QPalette, QPen, QWheelEvent
-from PySide6.QtWidgets import QCheckBox, QComboBox, QGridLayout, QLineEdit, QPlainTextEdit, QWidget
+from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal, SignalInstance
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QWheelEvent
+from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPlainTextEdit, QWidget
 
 from circuitcheck.editor import plain
+from circuitcheck.editor.panels.edged import ArrowedComboBox, EdgedCheckBox
 from circuitcheck.editor.panels.number_field import NumberField
 from circuitcheck.editor.panels.subjects import ACTS_ON, ONE_LINE, SAME_ROOM, Held, Left, Row
 from circuitcheck.editor.wording import spoken, value_words
@@ -111,7 +112,7 @@ class NoteEditor(QPlainTextEdit):
             self.committed.emit(text or Left.OUT)
 
 
-class ChoiceEditor(QComboBox):
+class ChoiceEditor(ArrowedComboBox):
     """One of several: the usual one left unsaid, each of them, and not known."""
 
     committed = Signal(object)
@@ -139,18 +140,6 @@ class ChoiceEditor(QComboBox):
     def kept(self) -> str:
         """Nothing: what can be chosen is not refused."""
         return ""
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """The platform's box, and an arrow in the ink of its text."""
-        super().paintEvent(event)
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        pen = QPen(self.palette().color(QPalette.ColorRole.Text), 1.5)
-        pen.setCapStyle(Qt.PenCapStyle.RoundCap)
-        painter.setPen(pen)
-        x, y = self.width() - 15.0, self.height() / 2 + 2
-        painter.drawPolyline([QPointF(x - 4, y - 4), QPointF(x, y), QPointF(x + 4, y - 4)])
-        painter.end()
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """A wheel over it scrolls the panel and changes nothing."""
@@ -192,7 +181,7 @@ class ChecksEditor(QWidget):
     def __init__(self, field: Field) -> None:
         super().__init__()
         self._field = field
-        self._boxes: dict[Any, QCheckBox] = {}
+        self._boxes: dict[Any, EdgedCheckBox] = {}
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 4)
         self._grid.setHorizontalSpacing(8)
@@ -235,7 +224,7 @@ class ChecksEditor(QWidget):
         if not entries:
             self._grid.addWidget(plain.label("none drawn yet", "second"), 0, 0)
         for place, (value, words) in enumerate(entries):
-            box = QCheckBox(plain.action_text(words))
+            box = EdgedCheckBox(plain.action_text(words))
             box.setAccessibleName(f"{self._field.label}: {words}")
             box.clicked.connect(self._committer(value))
             self._boxes[value] = box

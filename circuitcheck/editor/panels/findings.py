@@ -101,6 +101,18 @@ class FindingsPanel(QListView):
             QTimer.singleShot(0, self, self._show_chosen)
         self.chosen.emit(finding)
 
+    def leave(self) -> None:
+        """Close the open finding."""
+        self.choose(None)
+
+    def choose_next(self) -> None:
+        """Choose the next finding."""
+        self.step(1)
+
+    def choose_previous(self) -> None:
+        """Choose the finding before."""
+        self.step(-1)
+
     def step(self, by: int) -> None:
         """Choose the next (1) or the previous (-1) finding; beyond the last comes the first."""
         found = self.findings
@@ -122,7 +134,7 @@ class FindingsPanel(QListView):
         self._card = None
         if self._chosen is not None and self._chosen in self.findings:
             self._card = FindingCard(self._analysis.drawing, self._chosen, self._theme)
-            self._card.left.connect(self._leave)
+            self._card.left.connect(self.leave)
             self._card.part_wanted.connect(self.part_wanted)
             self._card.field_wanted.connect(self.field_wanted)
             self.setIndexWidget(self._rows.index(self.findings.index(self._chosen)), self._card)
@@ -148,9 +160,6 @@ class FindingsPanel(QListView):
         if self._chosen in self.findings and self._chosen is not None:
             index = self._rows.index(self.findings.index(self._chosen))
             self.scrollTo(index, QAbstractItemView.ScrollHint.PositionAtTop)
-
-    def _leave(self) -> None:
-        self.choose(None)
 
     def _clicked(self, index: QModelIndex) -> None:
         finding = index.data(FINDING)

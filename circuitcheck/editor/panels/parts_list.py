@@ -9,6 +9,7 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
+    QHeaderView,
     QLineEdit,
     QTreeWidget,
     QTreeWidgetItem,
@@ -44,6 +45,8 @@ class PartsList(QWidget):
         self.tree.setFrameShape(QFrame.Shape.NoFrame)
         self.tree.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.tree.setRootIsDecorated(False)
+        self.tree.header().setStretchLastSection(False)
+        self.tree.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.tree.setUniformRowHeights(True)
         self.tree.setSortingEnabled(True)
         self.tree.sortByColumn(0, Qt.SortOrder.AscendingOrder)

@@ -8,6 +8,8 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QToolButton, QVBoxLayout
 from circuitcheck.editor import plain
 
 HEAD_PX = 40
+NO_BOUND_PX = 16_777_215
+"""Qt's own bound of a widget's size: none at all."""
 
 
 class Section(QWidget):
@@ -55,7 +57,7 @@ class Section(QWidget):
         if folded == self.is_folded:
             return
         self._body.setVisible(not folded)
-        self.setMaximumHeight(HEAD_PX if folded else 16777215)
+        self.setMaximumHeight(HEAD_PX if folded else NO_BOUND_PX)
         self._show_arrow()
         self.folded_changed.emit(folded)
 

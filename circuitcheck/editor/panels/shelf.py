@@ -18,6 +18,7 @@ from circuitcheck.editor import plain
 from circuitcheck.editor.dragging import mime_of
 from circuitcheck.editor.fonts import scaled
 from circuitcheck.editor.icons import SHELF_PX, find_icon, kind_icon
+from circuitcheck.editor.panels.section import NO_BOUND_PX
 from circuitcheck.editor.theme import Theme
 from circuitcheck.parts.catalogue import kinds, shelf
 from circuitcheck.parts.kind import Group, Kind
@@ -25,7 +26,7 @@ from circuitcheck.parts.kind import Group, Kind
 KIND = Qt.ItemDataRole.UserRole
 TITLE = Qt.ItemDataRole.UserRole + 1
 ROW_PX, GROUP_PX, INDENT_PX = 32, 30, 12
-GAP_PX = 10
+GAP_PX, LEAST_PX = 10, 150
 STRIP_PX = 56
 OPEN_AT_FIRST = frozenset({Group.HEAT, Group.MOVING, Group.SAFETY})
 
@@ -121,15 +122,14 @@ class Shelf(QWidget):
             self.find_box.clear()
             self.setFixedWidth(STRIP_PX)
         else:
-            self.setMinimumWidth(150)
-            self.setMaximumWidth(16777215)
+            self.setMinimumWidth(LEAST_PX)
+            self.setMaximumWidth(NO_BOUND_PX)
         off, on = Qt.ScrollBarPolicy.ScrollBarAlwaysOff, Qt.ScrollBarPolicy.ScrollBarAsNeeded
         self.tree.setVerticalScrollBarPolicy(off if strip else on)
         for group in self._groups():
             group.setHidden(False)
             group.setSizeHint(0, QSize(0, GAP_PX if strip else GROUP_PX))
-            if strip:
-                group.setExpanded(True)
+            group.setExpanded(strip or group.data(0, TITLE) in OPEN_AT_FIRST)
         for item in self._kind_items():
             item.setText(0, "" if strip else item.data(0, TITLE))
         self._show_counts()
@@ -147,7 +147,7 @@ class Shelf(QWidget):
         """In the find box Enter takes the first kind found and the down key goes to the list."""
         if watched is self.find_box and isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress:
             if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.find_box.text().strip():
-                if found := self.shown():
+                if found := found_by(self.find_box.text()):
                     self.placing.emit(kinds()[found[0]])
                 return True
             if event.key() == Qt.Key.Key_Escape and self.find_box.text():
@@ -178,21 +178,12 @@ class Shelf(QWidget):
         self._show_counts()
 
     def _filter(self, typed: str) -> None:
-        words = typed.casefold().split()
+        found = found_by(typed)
         for group in self._groups():
-            any_left = False
             for item in _children(group):
-                name = str(item.data(0, TITLE)).casefold()
-                summary = kinds()[item.data(0, KIND)].summary.casefold()
-                left = all(word in name or (len(word) > 2 and word in summary) for word in words)
-                item.setHidden(not left)
-                any_left = any_left or left
-            group.setHidden(not any_left)
-            if words:
-                group.setExpanded(True)
-        if not words:
-            for group in self._groups():
-                group.setExpanded(group.data(0, TITLE) in OPEN_AT_FIRST)
+                item.setHidden(item.data(0, KIND) not in found)
+            group.setHidden(all(item.isHidden() for item in _children(group)))
+            group.setExpanded(bool(typed.strip()) or group.data(0, TITLE) in OPEN_AT_FIRST)
         self._show_counts()
 
     def _show_counts(self) -> None:
@@ -213,6 +204,19 @@ class Shelf(QWidget):
         """Keep the one column as wide as the shelf."""
         super().resizeEvent(event)
         self.tree.setColumnWidth(0, self.tree.viewport().width())
+
+
+def found_by(typed: str) -> list[str]:
+    """The kinds whose name holds all the words typed, the likeliest first; else those that do such a thing."""
+    words = typed.casefold().split()
+    in_name = [kind for kind in kinds().values() if all(word in kind.title.casefold() for word in words)]
+    if not in_name:
+        told = [(kind, f"{kind.title} {kind.summary}".casefold()) for kind in kinds().values()]
+        in_name = [kind for kind, text in told if all(word in text for word in words)]
+    in_name.sort(
+        key=lambda kind: (not kind.title.casefold().startswith(typed.casefold().strip()), kind.title)
+    )
+    return [kind.name for kind in in_name]
 
 
 def _kind_item(kind: Kind) -> QTreeWidgetItem:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from typing import Any
@@ -54,6 +54,14 @@ SET_C = Field("set_c", "Set", FieldType.NUMBER, "°C", least=-50, most=300)
 ACTS_ON = Field("acts_on", "Acts on", FieldType.CHOICES)
 SAME_ROOM = Field("in_same_room_as", "In one room with", FieldType.CHOICES)
 ONE_LINE = frozenset({"label", "title"})
+
+
+def in_order(drawing: Drawing, ids: Collection[str]) -> Ids:
+    """The ids in the order of the drawing, so that the first of several is always the same."""
+    if len(ids) < 2:
+        return tuple(ids)
+    everything = (*drawing.components, *drawing.pipes, *drawing.controls)
+    return tuple(id for id in everything if id in ids)
 
 
 def heading(drawing: Drawing, ids: Ids) -> str:

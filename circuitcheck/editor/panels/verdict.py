@@ -35,14 +35,14 @@ class Fold(QWidget):
         column.setSpacing(3)
         for line in lines:
             column.addWidget(plain.label(line, "second", wrap=True))
-        self._body.setVisible(is_open)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.setSpacing(0)
         outer.addWidget(self._button, 0, Qt.AlignmentFlag.AlignLeft)
         outer.addWidget(self._body)
-        self._button.toggled.connect(self._toggle)
+        # Shown before it stands in anything it would be a window of its own, and take the focus.
         self._toggle(is_open)
+        self._button.toggled.connect(self._toggle)
 
     def _toggle(self, is_open: bool) -> None:
         self._button.setArrowType(Qt.ArrowType.DownArrow if is_open else Qt.ArrowType.RightArrow)

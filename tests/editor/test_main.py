@@ -1,0 +1,54 @@
+"""The program as it is started: with a file, and with one that cannot be read."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from circuitcheck.shipped import data_path
+
+CODE = """
+import sys
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication, QMessageBox
+from circuitcheck.editor import main
+QMessageBox.exec = lambda box: print("told:", box.text())
+application = QApplication([])
+def look():
+    (window,) = [each for each in application.topLevelWidgets() if each.isWindow() and each.isVisible()]
+    print("title:", window.windowTitle(), "| icon:", not window.windowIcon().isNull())
+    window.close()
+QTimer.singleShot(700, look)
+sys.exit(main.run(sys.argv[1:]))
+"""
+
+
+def start(home: Path, *arguments: str) -> subprocess.CompletedProcess[str]:
+    homes = {name: str(home) for name in ("HOME", "XDG_DATA_HOME", "XDG_CONFIG_HOME")}
+    environment = {**os.environ, **homes, "QT_QPA_PLATFORM": "offscreen"}
+    return subprocess.run(
+        [sys.executable, "-c", CODE, *arguments],
+        env=environment,
+        capture_output=True,
+        text=True,
+        timeout=60,
+        check=False,
+    )
+
+
+@pytest.mark.parametrize(
+    ("name", "said"),
+    [
+        ("cottage.wetcircuit", "title: Larch Cottage, store room[*] – circuitcheck | icon: True"),
+        ("absent.wetcircuit", "told: absent.wetcircuit cannot be opened."),
+        (None, "title: Untitled drawing[*] – circuitcheck | icon: True"),
+    ],
+)
+def test_it_starts_and_ends_well(tmp_path: Path, name: str | None, said: str) -> None:
+    done = start(tmp_path, *([str(data_path("samples") / name)] if name else []))
+    assert said in done.stdout
+    assert (done.returncode, "Traceback" in done.stderr) == (0, False)

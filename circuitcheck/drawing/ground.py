@@ -78,11 +78,13 @@ class Ground:
         `own_points` are the parts without extent (tees and caps) that the pipe itself ends on.
         """
         mine = frozenset(own_points)
+        left, top, right, bottom = region
         boxes: dict[str, Box] = {}
         found: dict[Run, None] = {}
         for cell in _cells(*region):
             for part, box in self._boxes.get(cell, ()):
-                if part not in mine:
+                outside = box[2] < left or box[0] > right or box[3] < top or box[1] > bottom
+                if not outside and part not in mine:
                     boxes[part] = box
             for run in self._runs.get(cell, ()):
                 if run[4] != pipe:
@@ -96,93 +98,108 @@ class Surroundings:
     def __init__(
         self, region: Box, boxes: tuple[Box, ...], found: tuple[Run, ...], ends: tuple[Point, Point]
     ) -> None:
-        self.region = region
-        self.boxes = boxes
-        self.uprights = [(across, low, high) for upright, across, low, high, _ in found if upright]
-        self.levels = [(across, low, high) for upright, across, low, high, _ in found if not upright]
-        self._boxes_across = [(top, left, bottom, right) for left, top, right, bottom in boxes]
-        self._ends = ends
-        self._ends_across = tuple(Point(end.y, end.x) for end in ends)
+        uprights = [(across, low, high) for upright, across, low, high, _ in found if upright]
+        levels = [(across, low, high) for upright, across, low, high, _ in found if not upright]
+        turned_boxes = [(top, left, bottom, right) for left, top, right, bottom in boxes]
+        self._region = region
+        self._upright = _OneWay(boxes, uprights, levels, [(end.x, end.y) for end in ends])
+        self._level = _OneWay(turned_boxes, levels, uprights, [(end.y, end.x) for end in ends])
 
     def run_cost(self, a: Point, b: Point) -> float:
         """What a straight run from `a` to `b` meets, `a` itself left out, `b` counted in."""
         if a.x == b.x:
-            return _cost(a.x, a.y, b.y, self.boxes, self.uprights, self.levels, self._ends)
-        return _cost(a.y, a.x, b.x, self._boxes_across, self.levels, self.uprights, self._ends_across)
+            return self._upright.cost(a.x, a.y, b.y)
+        return self._level.cost(a.y, a.x, b.x)
 
     def corner_cost(self, corner: Point) -> float:
         """What a bend there meets: on another pipe it would look joined."""
         x, y = corner
-        for across, low, high in self.uprights:
-            if across == x and low <= y <= high:
-                return CONTACT
-        for across, low, high in self.levels:
-            if across == y and low <= x <= high:
-                return CONTACT
-        return 0.0
+        on_a_pipe = self._upright.meets(x, y) or self._level.meets(y, x)
+        return CONTACT if on_a_pipe else 0.0
 
     def line_cost(self, line: Sequence[Point]) -> float:
         """What a square line from end to end meets."""
-        met = sum(self.run_cost(a, b) for a, b in pairwise(line))
-        return met + sum(self.corner_cost(corner) for corner in line[1:-1])
+        met = sum([self.run_cost(a, b) for a, b in pairwise(line)])
+        return met + sum([self.corner_cost(corner) for corner in line[1:-1]])
 
     def tracks(self, start: Point, finish: Point) -> tuple[list[float], list[float]]:
         """The x and the y on which a line from start to finish may want to run, each sorted."""
-        left, top, right, bottom = self.region
-        xs = _track_set(start.x, finish.x, left, right, self.boxes, self.uprights)
-        ys = _track_set(start.y, finish.y, top, bottom, self._boxes_across, self.levels)
-        return sorted(xs), sorted(ys)
+        left, top, right, bottom = self._region
+        return (
+            self._upright.tracks(start.x, finish.x, left, right),
+            self._level.tracks(start.y, finish.y, top, bottom),
+        )
 
 
-def _cost(
-    x: float,
-    start: float,
-    finish: float,
-    boxes: Sequence[Box],
-    alike: list[tuple[float, float, float]],
-    crossing: list[tuple[float, float, float]],
-    ends: Sequence[Point],
-) -> float:
-    """The cost of an upright run at `x`; for a level one everything is handed over with x and y changed."""
-    low, high = (start, finish) if start < finish else (finish, start)
-    met = 0.0
-    for left, top, right, bottom in boxes:
-        if left - CLEARANCE < x < right + CLEARANCE:
+Stretch = tuple[float, float, float]
+"""A run's fixed coordinate, its low and its high end."""
+
+
+class _OneWay:
+    """The surroundings of upright runs; those of level ones are the same with x and y changed over."""
+
+    def __init__(
+        self,
+        boxes: Sequence[Box],
+        alike: list[Stretch],
+        crossing: list[Stretch],
+        ends: list[tuple[float, float]],
+    ) -> None:
+        self._boxes = boxes
+        self._alike = alike
+        self._crossing = crossing
+        self._ends = ends
+        self._at: dict[float, tuple[list[Box], list[Stretch], list[Stretch]]] = {}
+
+    def _near(self, x: float) -> tuple[list[Box], list[Stretch], list[Stretch]]:
+        """What a run at `x` can meet at all; many runs are tried on one track."""
+        found = self._at.get(x)
+        if found is None:
+            found = self._at[x] = (
+                [box for box in self._boxes if box[0] - CLEARANCE < x < box[2] + CLEARANCE],
+                [run for run in self._alike if -CLEARANCE < run[0] - x < CLEARANCE],
+                [run for run in self._crossing if run[1] <= x <= run[2]],
+            )
+        return found
+
+    def meets(self, x: float, y: float) -> bool:
+        """Whether the place lies on an upright run."""
+        return any(run[0] == x and run[1] <= y <= run[2] for run in self._near(x)[1])
+
+    def cost(self, x: float, start: float, finish: float) -> float:
+        """What an upright run at `x` meets from `start`, left out, to `finish`, counted in."""
+        low, high = (start, finish) if start < finish else (finish, start)
+        boxes, alike, crossing = self._near(x)
+        met = 0.0
+        for left, top, right, bottom in boxes:
             close = min(high, bottom + CLEARANCE) - max(low, top - CLEARANCE)
             if close > 0:
                 met += TOO_CLOSE_A_SQUARE * close
                 through = min(high, bottom) - max(low, top)
                 if through > 0 and left < x < right:
                     met += THROUGH_A_PART + THROUGH_A_SQUARE * through
-    for across, other_low, other_high in alike:
-        if -CLEARANCE < across - x < CLEARANCE:
+        for _, other_low, other_high in alike:
             shared = min(high, other_high) - max(low, other_low)
             if shared > 0:
                 met += ALONG + ALONG_A_SQUARE * shared
-    for across, other_low, other_high in crossing:
-        if low <= across <= high and other_low <= x <= other_high and across != start:
-            if across == finish and (x, across) in ends:
-                continue
-            met += CROSSING if other_low < x < other_high else CONTACT
-    return met
+        for across, other_low, other_high in crossing:
+            if low <= across <= high and across != start:
+                if across == finish and (x, across) in self._ends:
+                    continue
+                met += CROSSING if other_low < x < other_high else CONTACT
+        return met
 
-
-def _track_set(
-    start: float,
-    finish: float,
-    least: float,
-    most: float,
-    boxes: Sequence[Box],
-    alike: list[tuple[float, float, float]],
-) -> set[float]:
-    found = {start, finish, start - 1, start + 1, finish - 1, finish + 1, float(floor((start + finish) / 2))}
-    for left, _, right, _ in boxes:
-        found.add(float(floor(left - CLEARANCE)))
-        found.add(float(-floor(-right - CLEARANCE)))
-    for across, _, _ in alike:
-        found.add(across - 1)
-        found.add(across + 1)
-    return {track for track in found if least <= track <= most}
+    def tracks(self, start: float, finish: float, least: float, most: float) -> list[float]:
+        """Where an upright run between two ends may want to lie, sorted."""
+        found = {start, finish, start - 1, start + 1, finish - 1, finish + 1}
+        found.add(float(floor((start + finish) / 2)))
+        for left, _, right, _ in self._boxes:
+            found.add(float(floor(left - CLEARANCE)))
+            found.add(float(-floor(-right - CLEARANCE)))
+        for across, _, _ in self._alike:
+            found.add(across - 1)
+            found.add(across + 1)
+        return sorted(track for track in found if least <= track <= most)
 
 
 def runs(pipe: str, line: Sequence[Point]) -> Iterator[Run]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from circuitcheck.drawing.shapes import Line, way_of
-from circuitcheck.drawing.sides import Leave, Seen, Way, best_sides, leaves
+from circuitcheck.drawing.sides import ANY_WAY, Leave, Seen, Way, leaves, side_costs
 from circuitcheck.drawing.value import Component, Drawing, End, Joint, Pipe
 from circuitcheck.parts.tee import KIND as TEE
 
@@ -19,7 +19,7 @@ class Leaving:
     def __init__(self, drawing: Drawing, lines: Mapping[str, Line]) -> None:
         self._drawing = drawing
         self._lines = lines
-        self._planned: dict[str, dict[str, Way]] = {}
+        self._planned: dict[str, dict[str, dict[Way, float]]] = {}
 
     def faces(self, end: End) -> Way | None:
         """The one way out of an end; None where it may be left any way."""
@@ -34,31 +34,22 @@ class Leaving:
         if faces is not None:
             return (Leave(faces),)
         if not isinstance(end, Joint):
-            return leaves(None, ())
+            return ANY_WAY
         tee = self._drawing.components[end.part]
-        if tee.kind is not TEE:
-            return leaves(None, ())
-        return leaves(self._plan(tee).get(end.port), self._settled(tee, pipe.id).values())
+        return leaves(self._plan(tee)[end.port]) if tee.kind is TEE else ANY_WAY
 
-    def laid(self, pipe: Pipe, line: Line) -> None:
-        """Deal the sides of a tee anew where a pipe left it otherwise than planned."""
-        ways = way_of(line[0], line[1]), way_of(line[-1], line[-2])
-        for end, way in zip(pipe.ends, ways, strict=True):
-            if isinstance(end, Joint) and self._planned.get(end.part, {}).get(end.port, way) != way:
-                del self._planned[end.part]
-
-    def forget(self, pipe: Pipe) -> None:
-        """A pipe's line was taken up again: its tees deal anew."""
+    def laid(self, pipe: Pipe) -> None:
+        """A pipe's line was laid or taken up: what its tees still offer is to be dealt anew."""
         for joint in pipe.joints:
             self._planned.pop(joint.part, None)
 
-    def _settled(self, tee: Component, but: str = "") -> dict[str, Way]:
+    def _settled(self, tee: Component) -> dict[str, Way]:
         """The sides of a tee that laid pipes leave by."""
         found = {}
         for port in tee.kind.ports:
             joint = Joint(tee.id, port.name)
             id = self._drawing.joined.get(joint)
-            line = None if id is None or id == but else self._lines.get(id)
+            line = None if id is None else self._lines.get(id)
             if id is None or line is None:
                 continue
             first = self._drawing.pipes[id].ends[0] == joint
@@ -67,7 +58,7 @@ class Leaving:
                 found[port.name] = way
         return found
 
-    def _plan(self, tee: Component) -> dict[str, Way]:
+    def _plan(self, tee: Component) -> dict[str, dict[Way, float]]:
         plan = self._planned.get(tee.id)
         if plan is None:
             settled = self._settled(tee)
@@ -77,7 +68,7 @@ class Leaving:
                 if seen is not None:
                     waiting[port.name] = seen
             at = tee.at
-            plan = {} if at is None else {**settled, **best_sides(at, settled, waiting, THROUGH)}
+            plan = {} if at is None else side_costs(at, settled, waiting, THROUGH)
             self._planned[tee.id] = plan
         return plan
 

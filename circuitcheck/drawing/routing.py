@@ -75,9 +75,8 @@ class _Router:
             self._lift(id)
         open_pipes = [id for id in stale if not self._settled(self.drawing.pipes[id])]
         self._route(open_pipes)
-        if self.lines.keys() != self.before._lines.keys():
-            self.lines = {id: self.lines[id] for id in self.drawing.pipes if id in self.lines}
-        return Routes(self.drawing, self.lines, self.boxes, self.ground)
+        lines = {id: self.lines[id] for id in self.drawing.pipes if id in self.lines}
+        return Routes(self.drawing, lines, self.boxes, self.ground)
 
     def _changed_parts(self) -> list[str]:
         """The parts that are not what they were, their boxes brought up to date."""
@@ -161,7 +160,7 @@ class _Router:
         for id in troubled:
             line = self.lines.pop(id)
             self.ground.remove_line(id, line)
-            self.leaving.forget(self.drawing.pipes[id])
+            self.leaving.laid(self.drawing.pipes[id])
             self._lay_best(id, *ends[id])
 
     def _ends(self, pipe: Pipe) -> tuple[Point, Point]:
@@ -183,7 +182,7 @@ class _Router:
                 cost, line = kept, shape
                 break
         self._lay(id, line)
-        self.leaving.laid(pipe, line)
+        self.leaving.laid(pipe)
         return cost - own_cost(line) - stubs
 
     def _points_of(self, pipe: Pipe) -> list[str]:
@@ -207,13 +206,16 @@ def _best_line(
             return own_cost(line) + met, line
     best: tuple[float, Line] | None = None
     met_least = float("inf")
-    for shape in simple_shapes(start, leaving, finish, arriving, *around.tracks(start, finish)):
-        if best is not None and shape.cost >= best[0]:
+    for least, shapes in simple_shapes(start, leaving, finish, arriving, *around.tracks(start, finish)):
+        if best is not None and least >= best[0]:
             break
-        met = around.line_cost(shape.line)
-        if best is None or shape.cost + met < best[0]:
-            best = shape.cost + met, shape.line
-            met_least = met
+        for shape in shapes:
+            if best is not None and shape.cost >= best[0]:
+                break
+            met = around.line_cost(shape.line)
+            if best is None or shape.cost + met < best[0]:
+                best = shape.cost + met, shape.line
+                met_least = met
     bound = float("inf") if best is None else best[0]
     if met_least > good_enough:
         found = cheapest_line(around, start, leaving, finish, arriving, bound)

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from itertools import pairwise
 from typing import NamedTuple
 
 from circuitcheck.drawing.ground import BEND
-from circuitcheck.drawing.sides import Leave, Way, opposite
+from circuitcheck.drawing.sides import Leave, Seen, Way, fewest_bends, opposite
 from circuitcheck.geometry import Point
 
 Line = tuple[Point, ...]
@@ -26,7 +25,13 @@ class Shape(NamedTuple):
 
 def length(line: Sequence[Point]) -> float:
     """The length of a square line, in squares."""
-    return sum(abs(a.x - b.x) + abs(a.y - b.y) for a, b in pairwise(line))
+    # A plain loop: this is asked for every shape that is tried.
+    total = 0.0
+    x, y = line[0]
+    for next_x, next_y in line:
+        total += abs(next_x - x) + abs(next_y - y)
+        x, y = next_x, next_y
+    return total
 
 
 def own_cost(line: Sequence[Point]) -> float:
@@ -60,17 +65,27 @@ def simple_shapes(
     arriving: Sequence[Leave],
     xs: Sequence[float],
     ys: Sequence[float],
-) -> list[Shape]:
-    """Simple lines between the ends, the cheapest by itself first; `xs` and `ys` are where they may run."""
-    found = []
+) -> Iterator[tuple[float, list[Shape]]]:
+    """Simple lines between the ends, by pairs of ways out; `xs` and `ys` are where they may run.
+
+    Yields what no line of the pair can cost less than, and its lines, the cheapest by itself
+    first; pairs come by that least cost.
+    """
+    straight_length = abs(start.x - finish.x) + abs(start.y - finish.y)
+    pairs: list[tuple[float, int, Leave, Leave]] = []
     for leave in leaving:
         for arrive in arriving:
-            sides = leave.cost + arrive.cost
-            for line in _lines(start, leave.way, finish, arrive.way, xs, ys):
-                cost = sides + own_cost(line) + _stubs(line) + _off_middle(line)
-                found.append(Shape(cost, line))
-    found.sort(key=lambda shape: shape.cost)
-    return found
+            bends = fewest_bends(start, leave.way, Seen(finish, arrive.way))
+            least = leave.cost + arrive.cost + straight_length + BEND * bends
+            pairs.append((least, len(pairs), leave, arrive))
+    for least, _, leave, arrive in sorted(pairs):
+        sides = leave.cost + arrive.cost
+        shapes = [
+            Shape(sides + own_cost(line) + _finesse(line), line)
+            for line in _lines(start, leave.way, finish, arrive.way, xs, ys)
+        ]
+        shapes.sort(key=lambda shape: shape.cost)
+        yield least, shapes
 
 
 def _lines(
@@ -131,15 +146,10 @@ def _bends_one_or_three(
             yield (start, Point(x, start.y), Point(x, y), Point(finish.x, y), finish)
 
 
-def _stubs(line: Line) -> float:
-    """The cost of bending too close to either end."""
+def _finesse(line: Line) -> float:
+    """The cost of bending too close to an end; and of a cross run off the middle, which is less calm."""
     if len(line) == 2:
         return 0.0
-    return SHORT_STUB * ((length(line[:2]) < 1) + (length(line[-2:]) < 1))
-
-
-def _off_middle(line: Line) -> float:
-    """Of lines alike, the one whose cross run lies in the middle is the calmest."""
-    if len(line) != 4:
-        return 0.0
-    return OFF_THE_MIDDLE * abs(length(line[:2]) - length(line[-2:]))
+    first, last = length(line[:2]), length(line[-2:])
+    short = SHORT_STUB * ((first < 1) + (last < 1))
+    return short + OFF_THE_MIDDLE * abs(first - last) if len(line) == 4 else short

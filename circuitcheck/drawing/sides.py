@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import permutations
 from typing import NamedTuple
@@ -15,9 +15,9 @@ Way = tuple[int, int]
 RIGHT, DOWN, LEFT, UP = (1, 0), (0, 1), (-1, 0), (0, -1)
 WAYS: tuple[Way, ...] = (RIGHT, DOWN, LEFT, UP)
 
-OTHER_SIDE = 5.0
-"""What it costs to leave a tee by another side than the one that suits best, in squares of length."""
+A_BEND = 4.0
 TAKEN_SIDE = 40.0
+"""What it costs to leave a tee by a side that another pipe has, in squares of length."""
 NOT_STRAIGHT_THROUGH = 1.5
 
 
@@ -64,49 +64,61 @@ def _bends(start: Point, way: Way, finish: Point, faces: Way) -> int:
     return 1 if ahead > 0 and aside * facing_aside < 0 else 3
 
 
-def best_sides(
-    at: Point, settled: Mapping[str, Way], open_ports: Mapping[str, Seen], through: tuple[str, str]
-) -> dict[str, Way]:
-    """A side of its own for each port of a tee that has none yet, the fewest bends in all.
+def side_costs(
+    at: Point, settled: Mapping[str, Way], waiting: Mapping[str, Seen], through: tuple[str, str]
+) -> dict[str, dict[Way, float]]:
+    """What it costs the other pipes of a tee if a waiting port takes a side, by port and way.
 
-    `settled` are the sides pipes have already; `through` are the two ports that should lie
-    straight through. Ties go to the earlier way in `WAYS`, port by port.
+    `settled` are the sides that laid pipes leave by; `through` are the two ports that should lie
+    straight through. For each port the cheapest side costs 0, the others as many squares more as
+    the pipes still to be laid then need for their bends. What the port's own pipe costs is left
+    to its routing. A side that is taken, or leaves too few for the rest, is not among them.
     """
-    names = list(open_ports)
+    names = tuple(waiting)
     taken = set(settled.values())
     free = [way for way in WAYS if way not in taken]
-    if len(free) < len(names):
-        free = list(WAYS)
-    wanted = {
-        (name, way): 4.0 * fewest_bends(at, way, open_ports[name]) + _detour(at, way, open_ports[name].at)
+    wanted = [
+        [A_BEND * fewest_bends(at, way, waiting[name]) + _detour(at, way, waiting[name].at) for way in free]
         for name in names
-        for way in free
-    }
-    best: tuple[float, dict[str, Way]] | None = None
-    for ways in permutations(free, len(names)):
-        chosen = dict(zip(names, ways, strict=True))
-        cost = sum(wanted[name, way] for name, way in chosen.items())
-        every = {**settled, **chosen}
-        if all(port in every for port in through):
-            one, two = (every[port] for port in through)
-            cost += 0.0 if one == opposite(two) else NOT_STRAIGHT_THROUGH
-        if best is None or cost < best[0]:
-            best = cost, chosen
-    return {} if best is None else best[1]
+    ]
+    others: dict[str, dict[Way, float]] = {name: {} for name in names}
+    for places in permutations(range(len(free)), len(names)):
+        own = [wanted[port][place] for port, place in enumerate(places)]
+        total = sum(own) + _not_through(settled, names, [free[place] for place in places], through)
+        for port, place in enumerate(places):
+            costs, way, cost = others[names[port]], free[place], total - own[port]
+            if cost < costs.get(way, cost + 1):
+                costs[way] = cost
+    for costs in others.values():
+        least = min(costs.values(), default=0.0)
+        for way in costs:
+            costs[way] -= least
+    return others
+
+
+def _not_through(
+    settled: Mapping[str, Way], names: Sequence[str], ways: Sequence[Way], through: tuple[str, str]
+) -> float:
+    """A little where both ports that should lie straight through have a side and do not."""
+    one, two = (settled.get(port) or (ways[names.index(port)] if port in names else None) for port in through)
+    return NOT_STRAIGHT_THROUGH if one is not None and two is not None and one != opposite(two) else 0.0
 
 
 def _detour(at: Point, way: Way, far: Point) -> float:
-    """A little less for the way that leads where the far end mostly lies, so that ties mean nothing."""
+    """As much as a bend for turning its back on the far end, and a trifle less the straighter it leads there."""
     dx, dy = far.x - at.x, far.y - at.y
     size = abs(dx) + abs(dy)
-    return 0.0 if size == 0 else (1 - (dx * way[0] + dy * way[1]) / size) / 2
+    if size == 0:
+        return 0.0
+    ahead = (dx * way[0] + dy * way[1]) / size
+    return (A_BEND if ahead < 0 else 0.0) + (1 - ahead) / 2
 
 
-def leaves(preferred: Way | None, taken: Iterable[Way]) -> tuple[Leave, ...]:
-    """The ways out of an end that may be left any way: the preferred one first."""
-    used = set(taken)
-    found = [
-        Leave(way, (0.0 if preferred in (None, way) else OTHER_SIDE) + (TAKEN_SIDE if way in used else 0.0))
-        for way in WAYS
-    ]
+ANY_WAY = tuple(Leave(way) for way in WAYS)
+"""The ways out of an end that may be left any way."""
+
+
+def leaves(costs: Mapping[Way, float]) -> tuple[Leave, ...]:
+    """The ways out of a tee, the cheapest first; sides not among the costs are taken."""
+    found = [Leave(way, costs.get(way, TAKEN_SIDE)) for way in WAYS]
     return tuple(sorted(found, key=lambda leave: leave.cost))

@@ -15,6 +15,8 @@ from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.positions import other_leg
 
 STEP_BOUND = 100_000
+AT_HOUSE_SIZE = 2_000
+"""Steps that settle any house; only past them is it worth asking first whether a loop can be."""
 
 
 class Loop(NamedTuple):
@@ -53,12 +55,14 @@ def _through(ways: Ways, first: WayEdge, second: WayEdge | None, must_emit: bool
     quick = _quick(ways, first, second)
     if quick is not None and (not must_emit or any(edge.emits for edge in quick.edges)):
         return quick
-    if quick is None:
-        if second is None or second.a == second.b:
-            return None  # one shortest way is proof enough either way
-        if not _apart(ways, first, second):
+    if quick is None and (second is None or second.a == second.b):
+        return None  # one shortest way is proof enough either way
+    try:
+        return _search(ways, first, second, must_emit, AT_HOUSE_SIZE)
+    except TooLargeError:
+        if quick is None and second is not None and not _apart(ways, first, second):
             return None
-    return _search(ways, first, second, must_emit)
+        return _search(ways, first, second, must_emit, STEP_BOUND)
 
 
 def _shortest(
@@ -135,7 +139,9 @@ def _apart(ways: Ways, first: WayEdge, second: WayEdge) -> bool:
     return bool(nx.maximum_flow_value(graph, "start", "goal") >= 2)
 
 
-def _search(ways: Ways, first: WayEdge, second: WayEdge | None, must_emit: bool) -> Loop | None:
+def _search(
+    ways: Ways, first: WayEdge, second: WayEdge | None, must_emit: bool, most_steps: int
+) -> Loop | None:
     """Every way from the pump's outlet back to its inlet, until one is a loop as asked."""
     steps = 0
     taken: list[WayEdge] = [first]
@@ -153,7 +159,7 @@ def _search(ways: Ways, first: WayEdge, second: WayEdge | None, must_emit: bool)
             seen.discard(taken.pop().b)
             continue
         steps += 1
-        if steps > STEP_BOUND:
+        if steps > most_steps:
             raise TooLargeError
         passed = second is None or any(_same(edge, second) for edge in (*taken, edge))
         if edge.b == goal:

@@ -15,7 +15,7 @@ from typing import Any
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Check, Verdict
 from circuitcheck.circuit.isolation import TooLargeError
-from circuitcheck.circuit.plan import other_values
+from circuitcheck.circuit.plan import every_value
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, Grade, Says
 
@@ -87,8 +87,7 @@ def unknown_ways(drawing: Drawing) -> dict[str, tuple[Any, ...]]:
     for part in drawing.components.values():
         for name in part.kind.rests_on:
             if name in part.data and part.data[name] is None:
-                field = part.kind.field(name)
-                found[f"{part.id}.{name}"] = (field.default, *other_values(field))
+                found[f"{part.id}.{name}"] = every_value(part.kind, name)
     return found
 
 
@@ -120,8 +119,7 @@ def _merged(check: Check, verdicts: list[tuple[Values, Verdict]], unknown: tuple
     for subject in subjects:
         grades = {tuple(each.grade for each in found.get(subject, ())) for _, found in told}
         if len(grades) == 1:
-            # The last variant leaves least to be shut, so its witness holds in the others too.
-            findings += told[-1][1][subject]
+            findings += _surest([found[subject] for _, found in told], unknown)
             continue
         worst = min(
             (each.would_be or each.grade for _, found in told for each in found.get(subject, ())),
@@ -129,6 +127,23 @@ def _merged(check: Check, verdicts: list[tuple[Values, Verdict]], unknown: tuple
         )
         findings.append(_unanswered(check, subject, _deciding(subject, told, unknown), worst))
     return Verdict(tuple(findings), min(verdict.sound for _, verdict in verdicts))
+
+
+def _surest(answers: list[list[Finding]], unknown: tuple[str, ...]) -> list[Finding]:
+    """The answer whose witness takes least for granted: one without a part that is not known, and
+    of those the one that has most to shut."""
+    unsure = {name.rpartition(".")[0] for name in unknown}
+
+    def sureness(findings: list[Finding]) -> tuple[bool, int]:
+        witnesses = [finding.witness for finding in findings if finding.witness]
+        named = {entry.partition(":")[0] for each in witnesses for entry in (*each.shut, *each.alone)}
+        return not named & unsure, sum(len(each.shut) for each in witnesses)
+
+    best = answers[0]
+    for each in answers[1:]:
+        if sureness(each) > sureness(best):
+            best = each
+    return best
 
 
 def _by_subject(verdict: Verdict) -> dict[Subject, list[Finding]]:

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from circuitcheck.checks.case import Case
-from circuitcheck.circuit.positions import part_of, shown
+from circuitcheck.circuit.positions import other_leg, part_of, shown
 from circuitcheck.finding import Grade, Witness
 from circuitcheck.parts.kind import Passage, Way
 
@@ -61,25 +61,38 @@ def rule(
     """What a water with these labels deserves; None where every reachable position has a way round.
 
     Excused: no run-on, no least flow, and end switches that stop heat and pump once every motor
-    valve is shut. Then only positions with a motor valve open count, and those need thermostatic
-    heads shut: advice. `shut_in` gives a smallest position, with given labels never shut; `is_open`
-    tells whether a loop is left with these labels shut.
+    valve is shut. They do not stop it while one stands open: a position in which others then leave
+    no way round is a fault all the same, and advice where it needs thermostatic heads. `shut_in`
+    gives a smallest position, with given labels never shut; `is_open` tells whether a loop is left
+    with these labels shut.
     """
     worst = shut_in(frozenset())
     if worst is None:
         return None
     motors = motor_labels(case, labels)
     excuse, missing = _excuse(case, tuple(heats)) if motors else (False, ())
-    if missing:
-        return proved(Grade.UNANSWERED, worst, labels, is_open, missing)
     if not excuse:
         return proved(Grade.FAULT, worst, labels, is_open)
-    one_kept_open = [shut_in(frozenset({motor})) for motor in sorted(motors)]
-    by_heads = [each for each in [shut_in(motors), *one_kept_open] if each is not None and each - motors]
-    if not by_heads:
-        return None
-    fewest = min(by_heads, key=lambda each: (len(each), sorted(each)))
-    return proved(Grade.ADVICE, fewest, labels - motors, is_open)
+    calling = _calling(motors)
+    by_motors = _fewest(shut_in((labels - motors) | {motor}) for motor in calling)
+    if by_motors is not None:
+        return proved(Grade.FAULT, by_motors, labels, is_open)
+    if missing:
+        return proved(Grade.UNANSWERED, worst, labels, is_open, missing)
+    by_heads = _fewest(shut_in(frozenset({motor})) for motor in calling)
+    return None if by_heads is None else proved(Grade.ADVICE, by_heads, labels - motors, is_open)
+
+
+def _calling(motors: frozenset[str]) -> list[str]:
+    """The valves whose end switches call: those with two ports; the legs of three-port valves only
+    where there is no other, since one of them stands open whether anything calls or not."""
+    two_port = sorted(label for label in motors if not other_leg(label))
+    return two_port or sorted(motors)
+
+
+def _fewest(positions: Iterable[frozenset[str] | None]) -> frozenset[str] | None:
+    known = [each for each in positions if each is not None]
+    return min(known, key=lambda each: (len(each), sorted(each)), default=None)
 
 
 def proved(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cache
+from itertools import combinations
 from typing import Any
 
 from circuitcheck.drawing.value import Component
@@ -82,6 +83,20 @@ def other_values(field: Field) -> tuple[Any, ...]:
     if field.type is FieldType.SWITCH:
         return (not field.default,)
     return tuple((option,) for option in field.choices)
+
+
+@cache
+def every_value(kind: Kind, field: str) -> tuple[Any, ...]:
+    """Every value that a field decides the ways by, its default first: for an any-of field, every
+    choice of those options that change how pressure or water can go."""
+    known = kind.field(field)
+    if known.type is FieldType.SWITCH:
+        return (known.default, *other_values(known))
+    usual = _shape(kind, {}, pressure=False)
+    deciding = [
+        option for option in known.choices if _shape(kind, {field: (option,)}, pressure=False) != usual
+    ]
+    return tuple(chosen for count in range(len(deciding) + 1) for chosen in combinations(deciding, count))
 
 
 def _shape(kind: Kind, data: dict[str, Any], *, pressure: bool) -> tuple[object, ...]:

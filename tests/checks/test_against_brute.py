@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -74,3 +76,37 @@ def test_way_round_and_pumps(drawing: Drawing) -> None:
             if expected == 1:
                 alone = {each for each in entries if all(each in way for way in ways)}
                 assert set(finding.witness.alone) == alone
+
+
+@given(st.one_of(circuits(), plants()))
+def test_the_excuse(drawing: Drawing) -> None:
+    """No run-on, no least flow, end switches: by trying every position in which a valve calls."""
+    parts = dict(drawing.components)
+    for id, part in parts.items():
+        if part.kind.name == "heat_source":
+            data = {**part.data, "pump_overrun_min": 0, "minimum_flow_lpm": 0}
+            parts[id] = replace(part, data=data)
+    drawing = replace(drawing, components=parts)
+    plant = brute.plant(drawing)
+    told = by_subject(drawing)
+    loops = brute.loops(plant)
+    entries = brute.controlled_entries(plant)
+    pumps = {way.pump for way in plant.ways if way.pump}
+    for heat in plant.heats:
+        ways = [way for pump in pumps for way in brute.counted(loops, pump, heat)]
+        motors = brute.motors_on_the_water_of(plant, heat)
+        if not motors or not ways:
+            continue
+        calling = {each for each in motors if each in drawing.components} or motors
+        unsafe = [
+            position
+            for position in brute.positions(entries)
+            if calling - position and all(way & position for way in ways)
+        ]
+        finding = told.get(("no-way-round-when-zones-shut", heat))
+        if any(position <= motors for position in unsafe):
+            assert finding is not None and finding.grade.value == "fault"
+        elif unsafe:
+            assert finding is not None and finding.grade.value == "advice"
+        else:
+            assert finding is None

@@ -21,7 +21,7 @@ from circuitcheck.finding import Finding, Grade, Says
 from tests.checks.asking import Told, asked, danger, found, only, told
 from tests.checks.houses import OPEN_RADIATOR, pumped, sealed, store_discharge, vented
 from tests.circuit.random_circuits import circuits, plants
-from tests.made import Part
+from tests.made import Part, made
 
 CUT_OFF = "vessel-can-be-cut-off"
 UNKNOWN_PUMP: Part = ("pump", {"isolating_valves": None})
@@ -312,3 +312,13 @@ def test_an_unanswered_finding_says_what_it_would_be() -> None:
         Finding("a-check", Grade.UNANSWERED, Says("?"))
     with pytest.raises(ValueError, match="a-check"):
         Finding("a-check", Grade.FAULT, Says("!"), would_be=Grade.FAULT)
+
+
+def test_what_is_built_in_is_tried_in_every_combination() -> None:
+    """With a pump alone built in it is a fault, with pump and bypass none: that is not known."""
+    drawing = made(
+        {"hs": ("heat_source", {"built_in": None}), "pu": "pump", "zv": "zone_valve", "rad": "radiator"},
+        "hs.flow - pu.in\npu.out - zv.in\nzv.out - rad.flow\nrad.return - hs.return",
+    )
+    finding = only("no-way-round-when-zones-shut", drawing)
+    assert finding.grade is Grade.UNANSWERED and finding.missing == ("hs.built_in",)

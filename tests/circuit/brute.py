@@ -321,3 +321,12 @@ def smallest_without(
 def controlled_entries(found: Plant) -> list[str]:
     """Every motor and thermostat passage."""
     return sorted({way.entry for way in found.ways if way.shut_by in ("motor", "thermostat")})
+
+
+def motors_on_the_water_of(found: Plant, heat: str) -> set[str]:
+    """The motor passages on all water that can meet the heat source's, whichever way."""
+    graph: nx.Graph[Port] = nx.Graph()
+    graph.add_edges_from(found.pipes)
+    graph.add_edges_from((way.a, way.b) for way in found.ways)
+    water = nx.node_connected_component(graph, found.heats[heat])
+    return {way.entry for way in found.ways if way.shut_by == "motor" and way.a in water}

@@ -4,7 +4,8 @@ Flags: Some position of the motor valves and thermostatic heads leaves no pump a
     round a loop through the heat source. A bypass counts only if it lets water from flow to return,
     stands before the zone valves, takes in both the pump and the heat source, and no hand valve can
     shut it. Excused where the heat source has no run-on and no least flow and the valves' end
-    switches stop heat and pump; if only thermostatic heads do it then, it is advice.
+    switches stop heat and pump: they do once every motor valve is shut, and not while one stands
+    open and another bars the way. If only thermostatic heads do it then, it is advice.
 Why: When the last zone is satisfied the burner stops, but the metal is still hot and the pump runs
     on to carry that heat away. With every valve shut there is nowhere to carry it: the water in the
     heat source boils, bangs, and trips the high limit; in time it cracks the exchanger.

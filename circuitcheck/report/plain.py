@@ -2,22 +2,12 @@
 
 from __future__ import annotations
 
-import unicodedata
+from circuitcheck.storage.faults import is_unseen
+from circuitcheck.storage.faults import visible as plain
 
-_UNSEEN = frozenset({"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"})
+__all__ = ["cell", "is_unseen", "plain"]
+
 _FORMULA = ("=", "+", "-", "@", "\t", "\r")
-
-
-def plain(text: str) -> str:
-    """The text with every control, format and direction character shown as its code, `<U+202E>`."""
-    if text.isprintable():
-        return text
-    return "".join(f"<U+{ord(each):04X}>" if is_unseen(each) else each for each in text)
-
-
-def is_unseen(character: str) -> bool:
-    """Whether a character is none that is seen: control, format, direction, or no character at all."""
-    return unicodedata.category(character) in _UNSEEN
 
 
 def cell(text: str) -> str:

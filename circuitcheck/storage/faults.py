@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
+from unicodedata import category
 
 from circuitcheck.storage.limits import MOST_FAULTS
 from circuitcheck.storage.strict_json import Unsound
 
 LONGEST_SHOWN = 60
+
+_UNSEEN = frozenset({"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,10 +90,15 @@ def place(item: str, field: str) -> str:
 
 
 def visible(text: str) -> str:
-    """The text with every character that shows nothing or turns the line about as its code, `<U+202E>`."""
+    """The text with every control, format and direction character shown as its code, `<U+202E>`."""
     if text.isprintable():
         return text
-    return "".join(letter if letter.isprintable() else f"<U+{ord(letter):04X}>" for letter in text)
+    return "".join(f"<U+{ord(each):04X}>" if is_unseen(each) else each for each in text)
+
+
+def is_unseen(character: str) -> bool:
+    """Whether a character is none that is seen: control, format, direction, or no character at all."""
+    return category(character) in _UNSEEN
 
 
 def shown(value: Any) -> str:

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from circuitcheck.parts.kind import Field, choice, number, switch
+from circuitcheck.rules.book import book_names
 
-RULE_BOOKS = ("england",)
+RULE_BOOKS = book_names()
 MATERIALS = ("copper", "plastic", "steel")
 
 SHEET_FIELDS: tuple[Field, ...] = (number("metres_per_square", "Scale", "m per square", above=0, most=1000),)

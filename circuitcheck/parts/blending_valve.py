@@ -2,15 +2,7 @@
 
 from __future__ import annotations
 
-from circuitcheck.parts.kind import (
-    Group,
-    Kind,
-    Passage,
-    Port,
-    Way,
-    number,
-    passages,
-)
+from circuitcheck.parts.kind import Device, Group, Kind, Passage, Port, Role, Way, devices, number, passages
 
 KIND = Kind(
     name="blending_valve",
@@ -24,6 +16,7 @@ KIND = Kind(
     ),
     own_fields=(number("set_temperature_c", "Set temperature", "°C", least=0, most=300),),
     passages=passages(Passage("hot", "mixed", way=Way.ONE_WAY), Passage("cold", "mixed", way=Way.ONE_WAY)),
+    devices=devices(Device(Role.BLENDS, "hot", "mixed")),
     figure=("set_temperature_c",),
     summary="Mixes hot with cold so that what comes out does not scald.",
 )

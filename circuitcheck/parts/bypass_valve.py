@@ -2,15 +2,7 @@
 
 from __future__ import annotations
 
-from circuitcheck.parts.kind import (
-    Group,
-    Kind,
-    Passage,
-    Port,
-    Way,
-    number,
-    passages,
-)
+from circuitcheck.parts.kind import Device, Group, Kind, Passage, Port, Role, Way, devices, number, passages
 
 KIND = Kind(
     name="bypass_valve",
@@ -20,6 +12,7 @@ KIND = Kind(
     ports=(Port("in", (-1, 0), (-1, 0)), Port("out", (1, 0), (1, 0))),
     own_fields=(number("set_difference_kpa", "Set difference", "kPa", above=0),),
     passages=passages(Passage("in", "out", way=Way.SPRING)),
+    devices=devices(Device(Role.BYPASSES, "in", "out")),
     figure=("set_difference_kpa",),
     summary="A spring-loaded valve that gives the pump a way round when the zones shut.",
 )

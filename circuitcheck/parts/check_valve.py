@@ -2,14 +2,7 @@
 
 from __future__ import annotations
 
-from circuitcheck.parts.kind import (
-    Group,
-    Kind,
-    Passage,
-    Port,
-    Way,
-    passages,
-)
+from circuitcheck.parts.kind import Device, Group, Kind, Passage, Port, Role, Way, devices, passages
 
 KIND = Kind(
     name="check_valve",
@@ -18,5 +11,6 @@ KIND = Kind(
     size=(2, 2),
     ports=(Port("in", (-1, 0), (-1, 0)), Port("out", (1, 0), (1, 0))),
     passages=passages(Passage("in", "out", way=Way.ONE_WAY)),
+    devices=devices(Device(Role.STOPS_BACKFLOW, "in", "out")),
     summary="Lets water through in the direction of its triangle only.",
 )

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from circuitcheck.parts.kind import (
     Data,
+    Device,
     Group,
     Kind,
     Passage,
     Port,
+    Role,
     Way,
+    devices,
     is_on,
     switch,
 )
@@ -27,6 +30,7 @@ KIND = Kind(
     ports=(Port("a", (-1, 0), (-1, 0)), Port("b", (1, 0), (1, 0))),
     own_fields=(switch("isolating_valves", "Isolating valves", default=True),),
     passages=_passages,
+    devices=devices(Device(Role.FILTERS, "a", "b"), Device(Role.CAN_BLOCK, "a", "b")),
     rests_on=("isolating_valves",),
     summary="Collects what the water carries, so that it can be let out.",
 )

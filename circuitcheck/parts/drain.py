@@ -2,11 +2,7 @@
 
 from __future__ import annotations
 
-from circuitcheck.parts.kind import (
-    Group,
-    Kind,
-    Port,
-)
+from circuitcheck.parts.kind import Device, Group, Kind, Port, Role, devices
 
 KIND = Kind(
     name="drain",
@@ -14,5 +10,6 @@ KIND = Kind(
     group=Group.FILLING,
     size=(2, 2),
     ports=(Port("connection", (0, -1), (0, -1)),),
+    devices=devices(Device(Role.DRAINS, "connection")),
     summary="Empties the pipework above it.",
 )

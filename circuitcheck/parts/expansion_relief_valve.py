@@ -22,7 +22,10 @@ KIND = Kind(
         number("set_pressure_bar", "Set pressure", "bar", above=0),
         number("outlet_size_mm", "Outlet", "mm", default=15, above=0),
     ),
-    devices=devices(Device(Role.RELIEVES_STORE, "inlet", "outlet")),
+    devices=devices(
+        Device(Role.RELIEVES_STORE, "inlet", "outlet"),
+        Device(Role.RELIEVES_BY_PRESSURE, "inlet", "outlet"),
+    ),
     outlets=frozenset({"outlet"}),
     figure=("set_pressure_bar",),
     summary="Lifts on the cold side of a store when its vessel can take no more.",

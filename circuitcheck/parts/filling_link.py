@@ -2,12 +2,7 @@
 
 from __future__ import annotations
 
-from circuitcheck.parts.kind import (
-    Group,
-    Kind,
-    Port,
-    switch,
-)
+from circuitcheck.parts.kind import Device, Group, Kind, Port, Role, devices, switch
 
 KIND = Kind(
     name="filling_link",
@@ -19,5 +14,6 @@ KIND = Kind(
         switch("left_connected", "Left connected", default=False),
         switch("double_check", "Double check valve", default=True),
     ),
+    devices=devices(Device(Role.FILLS, "system", "supply")),
     summary="Joins main and heating for filling only; taken off afterwards.",
 )

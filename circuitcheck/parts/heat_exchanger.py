@@ -37,7 +37,11 @@ KIND = Kind(
         Passage("primary_in", "primary_out", gives_heat=True),
         Passage("secondary_in", "secondary_out", gives_heat=True),
     ),
-    devices=devices(Device(Role.EXCHANGES, "primary_in", "secondary_in")),
+    devices=devices(
+        Device(Role.EXCHANGES, "primary_in", "secondary_in"),
+        Device(Role.CAN_BLOCK, "primary_in", "primary_out"),
+        Device(Role.CAN_BLOCK, "secondary_in", "secondary_out"),
+    ),
     may_stay_free=_may_stay_free,
     summary="Passes heat from one water to another that never meet.",
 )

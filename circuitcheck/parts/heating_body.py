@@ -55,6 +55,14 @@ def heat_source_devices(data: Data) -> tuple[Device, ...]:
         found.append(Device(Role.HOLDS_EXPANSION, "flow", built_in=True))
     if "safety_valve" in built_in:
         found.append(Device(Role.RELIEVES_HEATING, "flow", "relief", built_in=True))
+    if "gauge" in built_in:
+        found.append(Device(Role.SHOWS_PRESSURE, "flow", built_in=True))
+    if "filling_link" in built_in:
+        found.append(Device(Role.FILLS, "flow", built_in=True))
+    if "air_vent" in built_in:
+        found.append(Device(Role.LETS_AIR_OUT, "flow", built_in=True))
+    if "bypass" in built_in:
+        found.append(Device(Role.BYPASSES, "flow", INSIDE, built_in=True))
     return tuple(found)
 
 

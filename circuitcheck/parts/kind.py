@@ -53,6 +53,19 @@ class Role(Enum):
     SHOWS_DISCHARGE = "shows a discharge through an air gap"
     ENDS_DISCHARGE = "where a discharge ends"
     MAIN = "source of mains water"
+    SHOWS_PRESSURE = "a gauge on the water at its port"
+    FILLS = "a link to fill the water at its port, from its other port"
+    LETS_AIR_OUT = "a vent for air at its port"
+    DRAINS = "a drain at its port"
+    FILTERS = "takes dirt out of the heating water"
+    CAN_BLOCK = "may block with dirt, from its port to its other port"
+    BLENDS = "blends hot water at its port down to a set temperature at its other port"
+    REDUCES = "brings the main's pressure down, from its port to its other port"
+    STOPS_BACKFLOW = "keeps water from going back, from its port to its other port"
+    RELIEVES_BY_TEMPERATURE = "lets a store's water out at its set temperature"
+    RELIEVES_BY_PRESSURE = "lets a store's water out at its set pressure"
+    BYPASSES = "opens above its set difference, from its port to its other port"
+    SEPARATES = "joins a source's circuit and its load's without either driving the other"
     DRAWS = "where water is drawn"
 
 
@@ -226,7 +239,7 @@ def chosen(data: Data, name: str) -> tuple[str, ...]:
     return tuple(data.get(name) or ())
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(frozen=True, slots=True, eq=False, repr=False)
 class Kind:
     """One kind of part: everything the program knows of it, in one place.
 
@@ -257,6 +270,10 @@ class Kind:
     def fields(self) -> tuple[Field, ...]:
         """The kind's own data fields, then those every part has."""
         return self.own_fields + COMMON_FIELDS
+
+    def __repr__(self) -> str:
+        # All of it would fill pages wherever a part is shown in a message.
+        return f"<kind {self.name}>"
 
     def port(self, name: str) -> Port:
         """The port of that name. Raises KeyError."""

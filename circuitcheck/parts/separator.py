@@ -2,14 +2,7 @@
 
 from __future__ import annotations
 
-from circuitcheck.parts.kind import (
-    Group,
-    Kind,
-    Passage,
-    Port,
-    number,
-    passages,
-)
+from circuitcheck.parts.kind import Device, Group, Kind, Passage, Port, Role, devices, number, passages
 
 # Every pair of ports has its own way, so that a loop may cross the separator twice: out to the
 # load and back.
@@ -33,5 +26,6 @@ KIND = Kind(
         Passage("source_return", "load_return"),
         Passage("load_flow", "load_return"),
     ),
+    devices=devices(Device(Role.SEPARATES, "source_flow", "load_flow")),
     summary="A wide vessel in which flow and return meet, so that pumps do not fight.",
 )

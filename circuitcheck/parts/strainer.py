@@ -2,13 +2,7 @@
 
 from __future__ import annotations
 
-from circuitcheck.parts.kind import (
-    Group,
-    Kind,
-    Passage,
-    Port,
-    passages,
-)
+from circuitcheck.parts.kind import Device, Group, Kind, Passage, Port, Role, devices, passages
 
 KIND = Kind(
     name="strainer",
@@ -17,5 +11,6 @@ KIND = Kind(
     size=(2, 2),
     ports=(Port("in", (-1, 0), (-1, 0)), Port("out", (1, 0), (1, 0))),
     passages=passages(Passage("in", "out")),
+    devices=devices(Device(Role.CAN_BLOCK, "in", "out")),
     summary="Catches grit before it reaches the valves behind it.",
 )

@@ -23,7 +23,10 @@ KIND = Kind(
         number("set_temperature_c", "Set temperature", "°C", default=90, least=0, most=300),
         number("outlet_size_mm", "Outlet", "mm", default=15, above=0),
     ),
-    devices=devices(Device(Role.RELIEVES_STORE, "inlet", "outlet")),
+    devices=devices(
+        Device(Role.RELIEVES_STORE, "inlet", "outlet"),
+        Device(Role.RELIEVES_BY_TEMPERATURE, "inlet", "outlet"),
+    ),
     outlets=frozenset({"outlet"}),
     figure=("set_pressure_bar", "set_temperature_c"),
     summary="Lifts when a store's water grows too hot.",

@@ -34,8 +34,13 @@ def _devices(data: Data) -> tuple[Device, ...]:
         Device(Role.STORES_AT_MAINS_PRESSURE, "cold", "hot"),
         Device(Role.HEATED_BY_COIL, "coil_flow", "coil_return"),
     ]
-    if {"temperature_relief", "expansion_relief"} & set(chosen(data, "built_in")):
+    built_in = chosen(data, "built_in")
+    if {"temperature_relief", "expansion_relief"} & set(built_in):
         found.append(Device(Role.RELIEVES_STORE, "relief", "relief_outlet", built_in=True))
+    if "temperature_relief" in built_in:
+        found.append(Device(Role.RELIEVES_BY_TEMPERATURE, "relief", "relief_outlet", built_in=True))
+    if "expansion_relief" in built_in:
+        found.append(Device(Role.RELIEVES_BY_PRESSURE, "relief", "relief_outlet", built_in=True))
     return tuple(found)
 
 

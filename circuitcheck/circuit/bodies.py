@@ -39,18 +39,15 @@ class Bodies:
                 parent[node], node = root, parent.get(node, node)
             return root
 
-        for part, plan in circuit.plans.items():
-            for passage in plan.passages:
-                if not passage.gap:
-                    a = find(circuit.node(part, passage.a))
-                    b = find(circuit.node(part, passage.b))
-                    if a != b:
-                        parent[b] = a
+        for one, two in circuit.ways_across():
+            a, b = find(one), find(two)
+            if a != b:
+                parent[b] = a
         self._find = find
 
     def of(self, node: int) -> int:
         """The body of the water at a node."""
-        return self._find(node)
+        return self._find(self.circuit.water(node))
 
     @cached_property
     def with_heat_source(self) -> frozenset[int]:

@@ -223,12 +223,13 @@ def _spoilers(flow: FlowWays, heat: str, pumps: tuple[str, ...], shut: frozenset
         hands = NONE.union(*(edge.hands for edge in loop.edges if not edge.emits))
         found.shut_by_hand = tuple(sorted(hands - set(pumps)))
         found.householder = tuple(sorted(NONE.union(*(edge.householder for edge in loop.edges))))
-        return found
     for spring in sorted(springs):
+        if _loop_with_spring(open_now, pumps, heat, spring):
+            continue  # a loop of its own, that a hand spoils
         turned = [
             edge._replace(forward=True, back=True) if spring in edge.springs else edge for edge in open_now
         ]
-        if _any_loop(turned, pumps, heat) is not None:
+        if _loop_with_spring(turned, pumps, heat, spring):
             found.backwards += (spring,)
         elif _loop_with_spring(edges, pumps, heat, spring):
             found.beyond_valves += (spring,)

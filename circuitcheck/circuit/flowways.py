@@ -8,19 +8,23 @@ become one edge, so that a house is left with a handful of edges between its tee
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from functools import cached_property
 from typing import NamedTuple
 
 from circuitcheck.circuit.joining import Circuit
+from circuitcheck.circuit.plan import CONTROLLED, FlowPassage
 from circuitcheck.circuit.positions import leg_label
 from circuitcheck.drawing.value import Joint
-from circuitcheck.parts.kind import Passage, Role, Way
+from circuitcheck.parts.kind import Role, Way
+
+Span = tuple[int, int, str, FlowPassage | None]
+"""Two vertices and the passage between them, with its part; no passage for a pipe."""
 
 DIRECTED = frozenset({Way.ONE_WAY, Way.SPRING, Way.REDUCING})
-CONTROLLED = frozenset({Way.MOTOR, Way.THERMOSTAT})
-
 NOTHING: frozenset[str] = frozenset()
+SECOND = 1 << 40
+"""Beyond every node: the vertex at the far end of a pipe that is not in series with anything."""
 
 
 class WayEdge(NamedTuple):
@@ -46,7 +50,19 @@ class WayEdge(NamedTuple):
 
     def turned(self) -> WayEdge:
         """The same stretch, told from the other end."""
-        return self._replace(a=self.b, b=self.a, forward=self.back, back=self.forward)
+        return WayEdge(
+            self.b,
+            self.a,
+            self.back,
+            self.forward,
+            self.labels,
+            self.hands,
+            self.pumps,
+            self.heats,
+            self.springs,
+            self.householder,
+            self.emits,
+        )
 
     def then(self, other: WayEdge) -> WayEdge:
         """This stretch and one that begins where it ends, as one."""
@@ -113,18 +129,23 @@ def reduced(edges: Iterable[WayEdge]) -> tuple[WayEdge, ...]:
     return tuple(alive[place] for place in sorted(alive))
 
 
+def _labels_on(edge: WayEdge) -> int:
+    return len(edge.labels)
+
+
 class Ways:
     """Stretches with what leaves each vertex, in the directions water can take."""
 
     def __init__(self, edges: Sequence[WayEdge]) -> None:
         self.edges = edges
         self.leaving: dict[int, list[WayEdge]] = defaultdict(list)
+        leaving = self.leaving
         # Stretches nothing can shut first: a loop of them alone settles a question at once.
-        for edge in sorted(edges, key=lambda edge: len(edge.labels)):
+        for edge in sorted(edges, key=_labels_on):
             if edge.forward:
-                self.leaving[edge.a].append(edge)
+                leaving[edge.a].append(edge)
             if edge.back:
-                self.leaving[edge.b].append(edge.turned())
+                leaving[edge.b].append(edge.turned())
 
     def without(self, shut: frozenset[str]) -> Ways:
         """What is left once these passages are shut."""
@@ -149,51 +170,50 @@ class FlowWays:
         self.circuit = circuit
 
     @cached_property
-    def _all(self) -> tuple[WayEdge, ...]:
-        ways_at: dict[tuple[str, str], int] = defaultdict(int)
-        for part, plan in self.circuit.plans.items():
-            for passage in plan.passages:
-                ways_at[part, passage.a] += 1
-                ways_at[part, passage.b] += 1
-        vertex: dict[tuple[str, str], int] = {}
-        edges = []
-        for pipe in self.circuit.drawing.pipes.values():
+    def _second(self) -> Mapping[Joint, int]:
+        """The vertex at the far end of each pipe that is in series with nothing.
+
+        A vertex is the node of a pipe. A port with one way on is in series with its pipe; where both
+        ports have several, a loop may use either and leave the pipe alone: two vertices then.
+        """
+        plans = self.circuit.plans
+        found = {}
+        for place, pipe in enumerate(self.circuit.drawing.pipes.values()):
             start, finish = pipe.ends
-            if isinstance(start, Joint) and isinstance(finish, Joint):
-                # A port with one way on is in series with its pipe: both ends are then one vertex.
-                # Where both ports have several, a loop may use either and leave the pipe alone.
-                at_start = vertex[start] = len(vertex)
-                if ways_at[start] > 1 and ways_at[finish] > 1:
-                    at_finish = vertex[finish] = len(vertex)
-                    edges.append(WayEdge(at_start, at_finish))
-                else:
-                    vertex[finish] = at_start
-        free = len(vertex)
+            if not (isinstance(start, Joint) and isinstance(finish, Joint)):
+                continue
+            if start.port in plans[start.part].forks and finish.port in plans[finish.part].forks:
+                found[finish] = SECOND + place
+        return found
+
+    def _spans(self, *, never_shut: bool) -> list[Span]:
+        """Every passage, or every one that is never shut, between its vertices; first the pipes that
+        are in series with nothing."""
+        second, nodes_of = self._second, self.circuit.nodes_of
+        split = {joint.part for joint in second}
+        spans: list[Span] = [(vertex - SECOND, vertex, "", None) for vertex in second.values()]
         for part, plan in self.circuit.plans.items():
-            pumps = [(d.port, d.other) for d in plan.devices if d.role is Role.PUMPS]
-            heats = [(d.port, d.other) for d in plan.devices if d.role is Role.HEATS]
-            for passage in plan.passages:
-                if passage.gap:
-                    continue
-                for point in (passage.a, passage.b):
-                    if (part, point) not in vertex:
-                        vertex[part, point] = free
-                        free += 1
-                key = (passage.a, passage.b)
-                a, b = vertex[part, passage.a], vertex[part, passage.b]
-                edges.append(_edge(a, b, part, passage, key in pumps, key in heats))
-        return tuple(edges)
+            ways = plan.never_shut_passages if never_shut else plan.flow_passages
+            if not ways:
+                continue
+            nodes = nodes_of(part)
+            for way in ways:
+                a, b = nodes[way.a], nodes[way.b]
+                if part in split:
+                    a = second.get(Joint(part, way.a), a)
+                    b = second.get(Joint(part, way.b), b)
+                spans.append((a, b, part, way))
+        return spans
+
+    @cached_property
+    def _all(self) -> tuple[WayEdge, ...]:
+        return tuple([_edge(span) for span in self._spans(never_shut=False)])
 
     @cached_property
     def never_shut(self) -> Ways:
-        """The ways that no control shuts, nor anybody's hand but on an emitter or a pump itself."""
-        return Ways(
-            [
-                edge
-                for edge in self._all
-                if not edge.labels and not edge.householder and (edge.emits or edge.pumps or not edge.hands)
-            ]
-        )
+        """The ways that no control shuts, nor anybody's hand but on an emitter or a pump itself;
+        those that lead nowhere left out."""
+        return Ways([_edge(span) for span in _without_dead_ends(self._spans(never_shut=True))])
 
     @cached_property
     def _bodies(self) -> dict[str, tuple[WayEdge, ...]]:
@@ -256,7 +276,11 @@ class FlowWays:
         return self._bodies.get(part, ())
 
 
-def _edge(a: int, b: int, part: str, passage: Passage, pumps: bool, heats: bool) -> WayEdge:
+def _edge(span: Span) -> WayEdge:
+    a, b, part, way = span
+    if way is None or way.plain:
+        return WayEdge(a, b)
+    passage = way.passage
     alone = frozenset({part})
     label = leg_label(part, passage.leg) if passage.leg else part
     return WayEdge(
@@ -266,9 +290,30 @@ def _edge(a: int, b: int, part: str, passage: Passage, pumps: bool, heats: bool)
         back=not passage.driven and passage.way not in DIRECTED,
         labels=frozenset({label}) if passage.way in CONTROLLED else NOTHING,
         hands=alone if passage.way is Way.HAND and not passage.gives_heat else NOTHING,
-        pumps=alone if pumps else NOTHING,
-        heats=alone if heats else NOTHING,
+        pumps=alone if way.pumps else NOTHING,
+        heats=alone if way.heats else NOTHING,
         springs=alone if passage.way is Way.SPRING else NOTHING,
         householder=alone if passage.householder else NOTHING,
         emits=passage.gives_heat,
     )
+
+
+def _without_dead_ends(spans: list[Span]) -> list[Span]:
+    """The spans that may lie on a loop: what hangs by one end is dropped, again and again."""
+    at: dict[int, list[int]] = defaultdict(list)
+    for place, span in enumerate(spans):
+        at[span[0]].append(place)
+        at[span[1]].append(place)
+    left = {vertex: len(places) for vertex, places in at.items()}
+    gone = bytearray(len(spans))
+    todo = [vertex for vertex, count in left.items() if count == 1]
+    while todo:
+        for place in at[todo.pop()]:
+            if gone[place]:
+                continue
+            gone[place] = 1
+            for vertex in spans[place][:2]:
+                left[vertex] -= 1
+                if left[vertex] == 1:
+                    todo.append(vertex)
+    return [span for place, span in enumerate(spans) if not gone[place]]

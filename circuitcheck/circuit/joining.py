@@ -56,11 +56,15 @@ class Circuit:
             number += 1
         parent = list(range(number))
         shut: list[tuple[int, int, str, str, bool]] = []
+        one_way: list[tuple[int, int]] = []
+        partly: list[str] = []
         plans = self.plans
         # The hot path of every check: plain loops over ints, nothing called that can be avoided.
         for id, part in drawing.components.items():
             plan = plans[id] = plan_of(part)
             nodes = node_of[id]
+            if len(nodes) < plan.port_count:
+                partly.append(id)
             for group in plan.open_groups:
                 first = -1
                 for port in group:
@@ -77,11 +81,44 @@ class Circuit:
                         first = u
                     elif first < u:
                         parent[u] = first
-            if plan.shut_pairs:
+            if plan.has_pairs:
                 shut += self._shut_ways(id, plan, nodes, parent)
+                one_way += self._one_ways(plan, nodes, parent)
         self._node_of = node_of
         self._parent = parent
         self._shut = shut
+        self._one_way = one_way
+        self.partly_joined = tuple(partly)
+        """The parts with a port that no pipe is on, in the order of the drawing."""
+
+    @staticmethod
+    def _one_ways(plan: Plan, nodes: dict[object, int], parent: list[int]) -> list[tuple[int, int]]:
+        found = []
+        for pair in plan.other_pairs:
+            ends = []
+            for port in pair:
+                node = nodes.get(port, -1)
+                if node < 0:
+                    node = nodes[port] = len(parent)
+                    parent.append(node)
+                ends.append(node)
+            found.append((ends[0], ends[1]))
+        return found
+
+    def ways_across(self) -> Iterator[tuple[int, int]]:
+        """The waters that meet by a way that can be shut or that goes one way only, as pairs."""
+        for u, v, *_ in self._shut:
+            yield self.water(u), self.water(v)
+        for u, v in self._one_way:
+            yield self.water(u), self.water(v)
+
+    @cached_property
+    def loose_pipes(self) -> tuple[str, ...]:
+        """The pipes with a free end, in the order of the drawing."""
+        components = self.drawing.components
+        if all(part in components for part in self._node_of):
+            return ()
+        return tuple(pipe.id for pipe in self.drawing.pipes.values() if len(pipe.joints) < 2)
 
     @staticmethod
     def _shut_ways(
@@ -107,6 +144,10 @@ class Circuit:
             found = nodes[port] = len(self._parent)
             self._parent.append(found)
         return found
+
+    def nodes_of(self, part: str) -> Mapping[object, int]:
+        """The nodes at a part's ports and at the points inside it, by name; those that anything is on."""
+        return self._node_of[part]
 
     def water(self, node: int) -> int:
         """The water that a node belongs to."""

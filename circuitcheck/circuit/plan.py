@@ -5,26 +5,47 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cache
 from itertools import combinations
-from typing import Any
+from typing import Any, NamedTuple
 
 from circuitcheck.drawing.value import Component
-from circuitcheck.parts.kind import Device, Field, FieldType, Kind, Passage, Way
+from circuitcheck.parts.kind import Device, Field, FieldType, Kind, Passage, Role, Way
 
+CONTROLLED = frozenset({Way.MOTOR, Way.THERMOSTAT})
 SHUTTABLE = frozenset({Way.HAND, Way.MOTOR, Way.THERMOSTAT})
 
 LEFT_OUT = "\0left out"
 """Stands in a plan's key for a field that the data leave out; no value in a file equals it."""
 
 
+class FlowPassage(NamedTuple):
+    """A passage as circulation sees it; `plain`: open both ways, and nothing more. `never_shut`: no
+    control shuts it, nor anybody's hand, but for an emitter's valve or a pump's own."""
+
+    a: str
+    b: str
+    plain: bool
+    passage: Passage
+    pumps: bool
+    heats: bool
+    never_shut: bool
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class Plan:
     """`open_groups`: ports between which pressure always passes. `shut_pairs`: (a, b, leg, secured),
-    between which it can be shut off."""
+    between which it can be shut off. `other_pairs`: between which water can go only one way.
+    `forks`: ports and points with more than one passage."""
 
     passages: tuple[Passage, ...]
     devices: tuple[Device, ...]
     open_groups: tuple[tuple[str, ...], ...]
     shut_pairs: tuple[tuple[str, str, str, bool], ...]
+    other_pairs: tuple[tuple[str, str], ...]
+    port_count: int
+    has_pairs: bool
+    forks: frozenset[str]
+    flow_passages: tuple[FlowPassage, ...]
+    never_shut_passages: tuple[FlowPassage, ...]
 
 
 def plan_of(part: Component) -> Plan:
@@ -46,6 +67,7 @@ def _plan(kind: Kind, values: tuple[Any, ...]) -> Plan:
     passages = kind.passages(data)
     open_groups: list[tuple[str, ...]] = []
     shut_pairs = []
+    other_pairs = []
     for passage in passages:
         if passage.gap:
             continue
@@ -56,7 +78,42 @@ def _plan(kind: Kind, values: tuple[Any, ...]) -> Plan:
             open_groups = [each for each in open_groups if each not in joined] + [tuple(group)]
         elif way in SHUTTABLE:
             shut_pairs.append((passage.a, passage.b, passage.leg, passage.secured))
-    return Plan(passages, kind.devices(data), tuple(open_groups), tuple(shut_pairs))
+        else:
+            other_pairs.append((passage.a, passage.b))
+    flow_passages = _flow_passages(passages, kind.devices(data))
+    return Plan(
+        passages,
+        kind.devices(data),
+        tuple(open_groups),
+        tuple(shut_pairs),
+        tuple(other_pairs),
+        len(kind.ports),
+        bool(shut_pairs or other_pairs),
+        _forks(passages),
+        flow_passages,
+        tuple(each for each in flow_passages if each.never_shut),
+    )
+
+
+def _forks(passages: tuple[Passage, ...]) -> frozenset[str]:
+    ends = [end for passage in passages for end in (passage.a, passage.b)]
+    return frozenset(end for end in ends if ends.count(end) > 1)
+
+
+def _flow_passages(passages: tuple[Passage, ...], devices: tuple[Device, ...]) -> tuple[FlowPassage, ...]:
+    pumps = {(device.port, device.other) for device in devices if device.role is Role.PUMPS}
+    heats = {(device.port, device.other) for device in devices if device.role is Role.HEATS}
+    found = []
+    for passage in passages:
+        if passage.gap:
+            continue
+        ends = (passage.a, passage.b)
+        plain = passage == Passage(*ends) and ends not in pumps | heats
+        pump = ends in pumps
+        by_hand = passage.way is Way.HAND and not (passage.gives_heat or pump)
+        never_shut = passage.way not in CONTROLLED and not passage.householder and not by_hand
+        found.append(FlowPassage(*ends, plain, passage, pump, ends in heats, never_shut))
+    return tuple(found)
 
 
 @cache

@@ -1,0 +1,100 @@
+"""Whether a part that lets water through one way only stands against the only way water can go.
+
+It does if no loop takes it in its direction, and one would if it were turned round. What gives the
+direction is the heat source (or the exchanger that heats the water), the main on its way to a tap,
+and the store that a secondary return comes back to; only where there is none of these, the pump.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from enum import Enum
+
+from circuitcheck.circuit.flowways import WayEdge, Ways, reduced
+from circuitcheck.circuit.rounds import AIR, AIR_VERTEX, RETURNS, Body
+
+
+class Sort(Enum):
+    """What sort of part is asked about."""
+
+    PUMP = "pump"
+    BYPASS = "bypass"
+    OTHER = "other"
+
+
+def stands_backwards(body: Body, key: str, sort: Sort) -> bool:
+    """Whether the part with that key does. Raises TooLargeError beyond the search bound.
+
+    Others are taken as they are drawn; where that does not tell, because several parts stand the
+    wrong way, all but the heat source are taken as open both ways.
+    """
+    if _goes_forward(body, body.ways, key, sort):
+        return False
+    if _would_go(body, Ways(reduced(_turned(body.as_drawn, key))), key, sort):
+        return True
+    if not body.warms:
+        return False
+    free = _freed(body, key)
+    if _goes_forward(body, Ways(reduced(free)), key, sort):
+        return False
+    return _would_go(body, Ways(reduced(_turned(free, key))), key, sort)
+
+
+def _guides(body: Body) -> tuple[str, ...]:
+    """What a ring is known by: what heats the water, or the store it comes back to."""
+    return (*body.warms, *((RETURNS,) if _one_way(body, RETURNS) else ()))
+
+
+def _one_way(body: Body, key: str) -> bool:
+    """Whether that key stands on this water, and lets water through one way only."""
+    return any(key in edge.pumps and not (edge.forward and edge.back) for edge in body.as_drawn)
+
+
+def _goes_forward(body: Body, ways: Ways, key: str, sort: Sort) -> bool:
+    """Whether some loop takes the part in its direction. A bypass may lead round the pump alone."""
+    anchors = [*_guides(body), *((AIR,) if body.open_to_air else ())]
+    if not anchors or sort is Sort.BYPASS:
+        anchors += body.drives
+    return any(body.loop_through(ways, key, anchor) for anchor in anchors)
+
+
+def _would_go(body: Body, turned: Ways, key: str, sort: Sort) -> bool:
+    """Whether a driven loop takes the part once it is turned round."""
+    guides = _guides(body)
+    if sort is Sort.PUMP:
+        # An exchanger lets water through both ways: it can't say which way a pump should drive.
+        guides = tuple(guide for guide in guides if _one_way(body, guide))
+    pumps = body.drives or (key,)
+    if any(body.loop_through(turned, key, guide, pump) for guide in guides for pump in pumps):
+        return True
+    # Without a guide there is no telling which of two pumps stands wrong: only what is none can.
+    unguided = body.drives if not guides and sort is not Sort.PUMP else ()
+    if any(body.loop_through(turned, key, pump) for pump in unguided):
+        return True
+    if not body.open_to_air or (sort is Sort.PUMP and _in_a_ring(body, key)):
+        return False
+    return not body.loop_through(body.ways, key) and bool(body.loop_through(turned, key, AIR))
+
+
+def _in_a_ring(body: Body, pump: str) -> bool:
+    """Whether pipes lead round from the pump's outlet to its inlet, whichever way water can go."""
+    edges = [
+        edge if pump in edge.pumps else edge._replace(forward=True, back=True)
+        for edge in body.as_drawn
+        if AIR_VERTEX not in (edge.a, edge.b)
+    ]
+    return bool(body.loop_through(Ways(reduced(edges)), pump))
+
+
+def _turned(edges: Iterable[WayEdge], key: str) -> list[WayEdge]:
+    """The same ways with the part turned round."""
+    return [edge._replace(a=edge.b, b=edge.a) if key in edge.pumps else edge for edge in edges]
+
+
+def _freed(body: Body, key: str) -> list[WayEdge]:
+    """The same ways, all open both ways but the part itself, what gives the direction and the air."""
+    fixed = {key, AIR, *_guides(body)}
+    return [
+        edge if edge.pumps & fixed or not edge.pumps else edge._replace(forward=True, back=True)
+        for edge in body.as_drawn
+    ]

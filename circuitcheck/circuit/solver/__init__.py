@@ -1,0 +1,1 @@
+"""Flows and pressures in a network of pipes, pumps and valves."""

@@ -1,0 +1,1 @@
+"""The network solver, by hand, against a compiled engine, and by the conditions that a solution must meet."""

@@ -63,7 +63,7 @@ def draw_pipe_onto(drawing: Drawing, start: End, pipe_id: str, at: Point) -> tup
     if start == at:
         raise EditError("A pipe cannot end where it begins.")
     after, tee = place(drawing, TEE, at)
-    after = _cut(after, pipe_id, Joint(tee, "a"), Joint(tee, "b"), at)
+    after, _ = cut_pipe(after, pipe_id, Joint(tee, "a"), Joint(tee, "b"), at)
     return draw_pipe(after, start, Joint(tee, "branch"))
 
 
@@ -94,7 +94,7 @@ def join_onto(drawing: Drawing, pipe_id: str, which_end: int, onto: str, at: Poi
     if onto == pipe_id:
         raise EditError("A pipe cannot end on itself.")
     after, tee = place(drawing, TEE, Point(*at))
-    after = _cut(after, onto, Joint(tee, "a"), Joint(tee, "b"), Point(*at))
+    after, _ = cut_pipe(after, onto, Joint(tee, "a"), Joint(tee, "b"), Point(*at))
     return join(after, pipe_id, which_end, Joint(tee, "branch"))
 
 
@@ -117,7 +117,8 @@ def cut_in(
     unturned = _along(kind.port(ports[0]), kind.port(ports[1]))
     turn = next(quarter for quarter in (0, 90, 180, 270) if turned(unturned, quarter, False) == Point(*way))
     after, part = place(drawing, kind, at, turn=turn)
-    return _cut(after, pipe_id, Joint(part, ports[0]), Joint(part, ports[1]), at), part
+    after, _ = cut_pipe(after, pipe_id, Joint(part, ports[0]), Joint(part, ports[1]), at)
+    return after, part
 
 
 def set_corners(drawing: Drawing, pipe_id: str, via: Iterable[Point] | None) -> Drawing:
@@ -187,12 +188,17 @@ def _known_line(drawing: Drawing, pipe: Pipe, at: Point) -> tuple[Point, ...]:
     )
 
 
-def _cut(drawing: Drawing, pipe_id: str, first: Joint, second: Joint, at: Point) -> Drawing:
-    """Part a pipe at two ports: the first half keeps its id and ends on `first`."""
+def cut_pipe(
+    drawing: Drawing, pipe_id: str, first: Joint, second: Joint, at: Point | None
+) -> tuple[Drawing, str]:
+    """Part a pipe at two free ports: the first half keeps its id and ends on `first`.
+
+    `at` is where on its line; None where it has none. Returns the new drawing and the other half's id.
+    """
     pipe = drawing.pipes[pipe_id]
     data = halves_of_data(drawing, pipe)
     via: tuple[Corners | None, Corners | None] = (None, None)
-    if pipe.via is not None:
+    if pipe.via is not None and at is not None:
         known = _known_line(drawing, pipe, at)
         via = _corners_of_halves(drawing, known, first, second, at)
     id = new_id(drawing, PREFIX)
@@ -200,7 +206,7 @@ def _cut(drawing: Drawing, pipe_id: str, first: Joint, second: Joint, at: Point)
         pipe_id: replace(pipe, ends=(pipe.ends[0], first), via=via[0], data=data[0]),
         id: replace(pipe, id=id, ends=(second, pipe.ends[1]), via=via[1], data=data[1]),
     }
-    return changed(drawing, pipes=with_items(drawing.pipes, halves))
+    return changed(drawing, pipes=with_items(drawing.pipes, halves)), id
 
 
 def _corners_of_halves(

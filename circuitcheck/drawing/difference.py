@@ -1,0 +1,91 @@
+"""What changed between two drawings, as far as it bears on a judgement."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from itertools import compress
+from operator import is_not
+from typing import Any, TypeVar
+
+from circuitcheck.drawing.value import Component, Drawing, Pipe
+
+Item = TypeVar("Item")
+PLACE = ("at", "turn", "mirrored")
+
+
+@dataclass(frozen=True, slots=True)
+class Difference:
+    """What an edit changed. `joins_anew`: parts, pipes, joints, controls or ways through a part, so that
+    nothing known of the circuit holds. Otherwise `fields` are the data fields that changed anywhere,
+    `moved` says that something lies elsewhere, `renamed` are the parts with another label."""
+
+    joins_anew: bool = False
+    fields: frozenset[str] = frozenset()
+    moved: bool = False
+    renamed: frozenset[str] = frozenset()
+
+    @property
+    def is_nothing(self) -> bool:
+        """Whether no judgement can differ."""
+        return not (self.joins_anew or self.fields or self.moved or self.renamed)
+
+
+ANEW = Difference(joins_anew=True)
+
+
+def difference(before: Drawing, after: Drawing) -> Difference:
+    """What changed. Items are compared by identity first, as edits share what they do not touch."""
+    parts = _changed(before.components, after.components)
+    pipes = _changed(before.pipes, after.pipes)
+    if parts is None or pipes is None or _controls_differ(before, after):
+        return ANEW
+    fields = _fields(before.design, after.design)
+    moved = before.sheet.get("metres_per_square") != after.sheet.get("metres_per_square")
+    renamed: set[str] = set()
+    for old, new in parts:
+        if old.kind is not new.kind:
+            return ANEW
+        changed = _fields(old.data, new.data)
+        if not changed.isdisjoint(new.kind.rests_on):
+            return ANEW
+        fields |= changed
+        moved = moved or any(getattr(old, name) != getattr(new, name) for name in PLACE)
+        if old.label != new.label:
+            renamed.add(new.id)
+    for was, now in pipes:
+        if was.joints != now.joints:
+            return ANEW
+        fields |= _fields(was.data, now.data)
+        moved = moved or was.ends != now.ends or was.via != now.via
+    return Difference(False, frozenset(fields), moved, frozenset(renamed))
+
+
+def _changed(before: Mapping[str, Item], after: Mapping[str, Item]) -> list[tuple[Item, Item]] | None:
+    """The items that are not the same, old and new; None where ids came, went or changed places."""
+    if before is after:
+        return []
+    if len(before) != len(after):
+        return None
+    old, new = before.values(), after.values()
+    pairs = list(compress(zip(old, new, strict=True), map(is_not, old, new)))
+    for was, now in pairs:
+        if _id(was) != _id(now):
+            return None
+    return pairs
+
+
+def _id(item: object) -> str:
+    assert isinstance(item, (Component, Pipe))
+    return item.id
+
+
+def _controls_differ(before: Drawing, after: Drawing) -> bool:
+    return before.controls is not after.controls and dict(before.controls) != dict(after.controls)
+
+
+def _fields(before: Mapping[str, Any], after: Mapping[str, Any]) -> set[str]:
+    if before is after:
+        return set()
+    names: Iterable[str] = {*before, *after}
+    return {name for name in names if before.get(name, _fields) != after.get(name, _fields)}

@@ -1,0 +1,1 @@
+"""Each worked figure of a drawing, computed when first asked for."""

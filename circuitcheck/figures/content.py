@@ -1,0 +1,174 @@
+"""How much water a body of water holds: its pipes by bore and length, its parts by their data."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TYPE_CHECKING
+
+from circuitcheck.parts.kind import Role
+from circuitcheck.sizing.tube import bore_mm, content_l_m
+
+if TYPE_CHECKING:
+    from circuitcheck.figures.plant import Plant
+
+HOLDS_WATER: tuple[tuple[Role, str], ...] = (
+    (Role.HEATS, "water_content_l"),
+    (Role.EMITS, "water_content_l"),
+    (Role.SEPARATES, "water_content_l"),
+    (Role.HEATED_BY_COIL, "coil_content_l"),
+    (Role.STORES_AT_MAINS_PRESSURE, "volume_l"),
+    (Role.STORES_OPEN, "volume_l"),
+)
+"""What holds water that counts, and the field that says how much. Valves, pumps, tees and plate
+exchangers hold too little to count, a vessel's water is what has swelled, and a cistern's stands outside
+the circuit (common practice, no source)."""
+
+SYSTEM_CONTENT = "design.system_content_l"
+
+
+@dataclass(frozen=True, slots=True)
+class Share:
+    """The water in one part or pipe, in litres."""
+
+    id: str
+    litres: float
+
+
+@dataclass(frozen=True, slots=True)
+class Content:
+    """Litres of water: the sum of what is known, what each known part of it holds, and the fields, as
+    `id.field`, that would have to be known for the rest. `given`: the design states the sum, and the parts
+    are not told.
+
+    `most_litres` is what it can be at most; None where nothing says so.
+    """
+
+    litres: float
+    missing: tuple[str, ...] = ()
+    parts: tuple[Share, ...] = ()
+    given: bool = False
+    most_litres: float | None = None
+
+    @property
+    def known(self) -> bool:
+        """Whether nothing is missing."""
+        return not self.missing
+
+
+@dataclass(frozen=True, slots=True)
+class _Holder:
+    """A part (by the field that says how much) or a pipe that holds water, and the nodes it stands on."""
+
+    id: str
+    nodes: tuple[int, ...]
+    field: str = ""
+
+
+class Contents:
+    """The water in each body of a drawing, and in any region of its circuit."""
+
+    def __init__(self, plant: Plant) -> None:
+        self.plant = plant
+        self._bodies: dict[int, Content] = {}
+
+    def of(self, body: int) -> Content:
+        """The water in a body, as `plant.bodies.of(node)` names it.
+
+        What the design states wins for heating water, where there is one body of it.
+        """
+        found = self._bodies.get(body)
+        if found is None:
+            found = self._bodies[body] = self._of_body(body)
+        return found
+
+    def in_waters(self, waters: frozenset[int]) -> Content:
+        """The water that stays joined to these waters of the circuit, as `circuit.water(node)` names them.
+
+        An emitter that is shut at one end hangs on by its other: it counts if either end is there. Where
+        the design states the content of the whole body, all of it is here but what stands elsewhere.
+        """
+        water, bodies = self.plant.circuit.water, self.plant.bodies
+        touched = sorted({bodies.of(each) for each in waters})
+        held = [holder for body in touched for holder in self._by_body.get(body, ())]
+        here = [holder for holder in held if any(water(node) in waters for node in holder.nodes)]
+        stated = self.of(touched[0]) if len(touched) == 1 else None
+        if stated is None or not stated.given:
+            return self._sum(here)
+        if len(here) == len(held):
+            return stated
+        inside = set(here)
+        summed, others = self._sum(here), self._sum([each for each in held if each not in inside])
+        left = max(stated.litres - others.litres, min(summed.litres, stated.litres))
+        low = left if others.known else min(summed.litres, left)
+        return Content(low, others.missing, summed.parts, given=True, most_litres=left)
+
+    def _of_body(self, body: int) -> Content:
+        if body in self._heating and len(self._heating) == 1:
+            stated = self.plant.design("system_content_l")
+            if stated is not None:
+                return Content(float(stated), given=True, most_litres=float(stated))
+        return self._sum(self._by_body.get(body, ()))
+
+    @cached_property
+    def _heating(self) -> frozenset[int]:
+        """The bodies of heating water."""
+        return frozenset(heated.body for heated in self.plant.bodies.heated)
+
+    @cached_property
+    def _by_body(self) -> dict[int, list[_Holder]]:
+        found: dict[int, list[_Holder]] = {}
+        for holder in (*self._pipes(), *self._parts()):
+            found.setdefault(self.plant.bodies.of(holder.nodes[0]), []).append(holder)
+        return found
+
+    def _pipes(self) -> Iterator[_Holder]:
+        for node, pipe in enumerate(self.plant.drawing.pipes):
+            yield _Holder(pipe, (node,))
+
+    def _parts(self) -> Iterator[_Holder]:
+        for role, field in HOLDS_WATER:
+            for place in self.plant.circuit.devices(role):
+                yield _Holder(place.part, (place.node, place.other), field)
+
+    def _sum(self, holders: Iterable[_Holder]) -> Content:
+        shares: list[Share] = []
+        missing: dict[str, None] = {}
+        for holder in holders:
+            litres, lacks = self._litres(holder)
+            missing |= dict.fromkeys(lacks)
+            if litres is not None:
+                shares.append(Share(holder.id, litres))
+        total = sum(share.litres for share in shares)
+        return Content(total, tuple(missing), tuple(shares), most_litres=None if missing else total)
+
+    def _litres(self, holder: _Holder) -> tuple[float | None, tuple[str, ...]]:
+        if not holder.field:
+            return self.pipe_litres(holder.id)
+        litres = self.plant.value(holder.id, holder.field)
+        return (None, (f"{holder.id}.{holder.field}",)) if litres is None else (float(litres), ())
+
+    def pipe_litres(self, pipe: str) -> tuple[float | None, tuple[str, ...]]:
+        """The water in a pipe, or None and the fields that would have to be known."""
+        bore, missing = pipe_bore_mm(self.plant, pipe)
+        length = self.plant.length_m(pipe)
+        if length is None:
+            missing = (*missing, f"{pipe}.length_m")
+        if bore is None or length is None:
+            return None, missing
+        return content_l_m(bore) * length.value, ()
+
+
+def pipe_bore_mm(plant: Plant, pipe: str) -> tuple[float | None, tuple[str, ...]]:
+    """A pipe's bore in mm, stated or that of standard tube; None and the field that is missing."""
+    stated = plant.pipe_value(pipe, "bore_mm")
+    if stated is not None:
+        return float(stated), ()
+    size, material = plant.pipe_value(pipe, "size_mm"), plant.pipe_value(pipe, "material")
+    if material is None:
+        return None, (f"{pipe}.material",) if size is not None else (f"{pipe}.size_mm", f"{pipe}.material")
+    if size is None and material != "plastic":
+        return None, (f"{pipe}.size_mm",)
+    bore = None if size is None else bore_mm(str(material), float(size))
+    return bore, () if bore is not None else (f"{pipe}.bore_mm",)

@@ -1,0 +1,198 @@
+"""One drawing as figures and checks see it: its circuit, its data, and which defaults were taken."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import cached_property
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from circuitcheck.circuit.bodies import Bodies
+from circuitcheck.circuit.discharge import Discharge, discharges
+from circuitcheck.circuit.flowways import FlowWays
+from circuitcheck.circuit.joining import Circuit
+from circuitcheck.circuit.plan import changes_circulation, changes_pressure
+from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS
+from circuitcheck.drawing.measuring import Measure, bends, length_m
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.parts.kind import Kind
+from circuitcheck.rules.book import Limit, RuleBook, book, book_names
+
+if TYPE_CHECKING:
+    from circuitcheck.circuit.situations import Situations
+    from circuitcheck.drawing.routing import Routes
+    from circuitcheck.figures.content import Contents
+    from circuitcheck.figures.heights import Heights
+    from circuitcheck.figures.solved import Solved
+
+Kept = TypeVar("Kept")
+
+_DESIGN = {field.name: field for field in DESIGN_FIELDS}
+_PIPE = {field.name: field for field in PIPE_FIELDS}
+
+
+class Plant:
+    """A drawing and all that is worked out from it. Built once; each figure is worked when first asked for."""
+
+    def __init__(self, drawing: Drawing) -> None:
+        self.drawing = drawing
+        self._taken: dict[str, None] = {}
+        self._kept: dict[str, Any] = {}
+        self._rested: set[tuple[str, object]] = set()
+
+    @cached_property
+    def circuit(self) -> Circuit:
+        """The graph behind the drawing."""
+        return Circuit(self.drawing)
+
+    @cached_property
+    def bodies(self) -> Bodies:
+        """What water can meet what."""
+        return Bodies(self.circuit)
+
+    @cached_property
+    def flow(self) -> FlowWays:
+        """Where water can circulate."""
+        return FlowWays(self.circuit)
+
+    @cached_property
+    def discharges(self) -> tuple[Discharge, ...]:
+        """Every relief and safety valve's discharge."""
+        return discharges(self.circuit)
+
+    def kept(self, what: str, make: Callable[[], Kept]) -> Kept:
+        """What several checks need: made when first asked for under that name, then kept."""
+        if what not in self._kept:
+            self._kept[what] = make()
+        found: Kept = self._kept[what]
+        return found
+
+    @cached_property
+    def heights(self) -> Heights:
+        """How high each part stands."""
+        from circuitcheck.figures.heights import Heights
+
+        return Heights(self)
+
+    @cached_property
+    def contents(self) -> Contents:
+        """How much water each body holds."""
+        from circuitcheck.figures.content import Contents
+
+        return Contents(self)
+
+    @cached_property
+    def situations(self) -> Situations:
+        """What the controls command in each situation."""
+        from circuitcheck.circuit.situations import Situations
+
+        return Situations(self.circuit)
+
+    @cached_property
+    def solved(self) -> Solved:
+        """Flows and pressures in each situation."""
+        from circuitcheck.figures.solved import Solved
+
+        return Solved(self)
+
+    @cached_property
+    def lines(self) -> Routes:
+        """The line of every pipe on the sheet."""
+        from circuitcheck.drawing.routing import routes
+
+        return routes(self.drawing)
+
+    @cached_property
+    def rules(self) -> RuleBook:
+        """The rule book that the drawing names, else the first there is."""
+        return book(str(self.drawing.design.get("rule_book") or book_names()[0]))
+
+    def limit(self, name: str) -> Limit:
+        """A limit of the rule book, as `topic.name`. Raises NoRuleError where the book sets none."""
+        return self.rules.limit(name)
+
+    @property
+    def taken(self) -> tuple[str, ...]:
+        """The defaults that verdicts so far rest on, as `id.field = value`, sorted."""
+        return tuple(sorted(self._taken))
+
+    def value(self, part: str, field: str) -> Any:
+        """A part's data field; a default taken for it is remembered. None: not known yet."""
+        component = self.drawing.components[part]
+        if field not in component.data:
+            self._take(part, field, component.kind.field(field).default)
+        return component.value(field)
+
+    def pipe_value(self, pipe: str, field: str) -> Any:
+        """A pipe's data field; a default taken for it is remembered. None: not known yet."""
+        data = self.drawing.pipes[pipe].data
+        if field not in data:
+            self._take(pipe, field, _PIPE[field].default)
+        return _PIPE[field].value(data)
+
+    def design(self, field: str) -> Any:
+        """A field of the design; a default taken for it is remembered. None: not known yet."""
+        if field not in self.drawing.design:
+            self._take("design", field, _DESIGN[field].default)
+        return _DESIGN[field].value(self.drawing.design)
+
+    def length_m(self, pipe: str) -> Measure | None:
+        """A pipe's length in metres, given or measured; None where it is not known."""
+        return length_m(self.drawing, self.drawing.pipes[pipe])
+
+    def bends(self, pipe: str) -> Measure | None:
+        """A pipe's number of bends, given or measured; None where it is not known."""
+        return bends(self.drawing, self.drawing.pipes[pipe])
+
+    def rests_on_pressure_ways(self, waters: frozenset[int]) -> None:
+        """A verdict rests on how pressure passes the parts on these waters of the circuit: remember
+        the defaults that decide it."""
+        if ("pressure", waters) in self._rested:
+            return
+        self._rested.add(("pressure", waters))
+        circuit = self.circuit
+        for part, field in self._pressure_defaults:
+            if any(circuit.water(node) in waters for node in self._nodes(part)):
+                self._take(part, field, self.drawing.components[part].kind.field(field).default)
+
+    def rests_on_water_ways(self, body: int) -> None:
+        """A verdict rests on how water circulates in this body of water: remember the defaults that
+        decide it."""
+        if ("water", body) in self._rested:
+            return
+        self._rested.add(("water", body))
+        for part, field in self._circulation_defaults:
+            if any(self.bodies.of(node) == body for node in self._nodes(part)):
+                self._take(part, field, self.drawing.components[part].kind.field(field).default)
+
+    @cached_property
+    def _pressure_defaults(self) -> tuple[tuple[str, str], ...]:
+        return self._left_out(changes_pressure)
+
+    @cached_property
+    def _circulation_defaults(self) -> tuple[tuple[str, str], ...]:
+        return self._left_out(changes_circulation)
+
+    def _left_out(self, matters: Callable[[Kind, str], bool]) -> tuple[tuple[str, str], ...]:
+        """The parts and fields that the data leave out and that matter."""
+        return tuple(
+            (part.id, field)
+            for part in self.drawing.components.values()
+            for field in part.kind.rests_on
+            if field not in part.data and matters(part.kind, field)
+        )
+
+    def _nodes(self, part: str) -> tuple[int, ...]:
+        ports = self.drawing.components[part].kind.ports
+        return tuple(self.circuit.node(part, port.name) for port in ports)
+
+    def _take(self, owner: str, field: str, default: object) -> None:
+        if default is not None:
+            self._taken[f"{owner}.{field} = {_shown(default)}"] = None
+
+
+def _shown(value: object) -> str:
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, (tuple, list)):
+        return f"[{', '.join(str(each) for each in value)}]"
+    return f"{value:g}" if isinstance(value, float) else str(value)

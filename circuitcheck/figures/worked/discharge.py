@@ -1,0 +1,290 @@
+"""Discharge pipe of a mains-fed store.
+
+The size that a store's relief valve asks of its discharge pipe after the tundish (D2), how much longer it
+may be with the bends it has, what the pipe before the tundish (D1) must be, and how far it must fall. A
+pipe too small or too long backs near-boiling water up out of the tundish, indoors.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from circuitcheck.circuit.discharge import Discharge, Run
+from circuitcheck.circuit.served_stores import stores_beside
+from circuitcheck.figures.figure import Figure, Result
+from circuitcheck.figures.gathering import Gathering
+from circuitcheck.figures.plant import Plant
+from circuitcheck.figures.working import WANTING
+from circuitcheck.parts.kind import Role
+from circuitcheck.sizing import discharge as sizing
+
+NAME, TITLE = "discharge", "Discharge pipe of a mains-fed store"
+FORMULA = (
+    "R = L + n × allowance of the size, at most the size's limit\n"
+    "longest straight length with the bends drawn = limit − n × allowance\n"
+    "fall = 1 in 200 of the length after the straight drop"
+)
+SOURCE = (
+    "Approved Document G (England), Table 3.1 and 3.50 to 3.58, 2010 edition and the 2015 edition with 2016 "
+    "amendments; beyond the printed rows one size more for each further 9 m (3.58), worked anew with each "
+    "size's own allowance for a bend. D1 within 600 mm: 3.54; older editions and leaflets print 500 mm. A tee "
+    "entered or left by its branch counts as one bend: common practice, no source."
+)
+LIMITS = "Copper; valve outlets G 1/2, G 3/4 and G 1; the limit itself passes."
+COMMON_TITLE = "Discharge pipe that several stores share"
+COMMON_FORMULA = "common size = so many sizes above the largest D2 that one of the stores needs alone"
+COMMON_SOURCE = "Approved Document G (England) 3.59, with Table 3.1 and 3.58 for each store's own size."
+
+
+@dataclass(frozen=True, slots=True)
+class _Way:
+    """One way from a valve through its tundish to an end, and the smallest D2 that carries it."""
+
+    discharge: Discharge
+    run: Run
+    stores: tuple[str, ...]
+    needs: sizing.Row | None
+    missing: tuple[str, ...]
+
+
+def work(plant: Plant) -> tuple[Figure, ...]:
+    """One for each way from a store's relief valve to an end, then one for each end that stores share."""
+    figures: list[Figure] = []
+    ways: list[_Way] = []
+    for discharge in plant.discharges:
+        if not discharge.for_store or _is_exempt(plant, discharge):
+            continue
+        if not discharge.runs:
+            figures.append(_refused(discharge, "the discharge comes to no end in the drawing"))
+        for run in discharge.runs:
+            if run.tundish is None:
+                why = "no tundish stands on the way, so the pipe before it and after it cannot be told apart"
+                figures.append(_refused(discharge, why))
+                continue
+            figure, way = _one(plant, discharge, run)
+            figures.append(figure)
+            ways.append(way)
+    return (*figures, *_common(plant, ways))
+
+
+def _refused(discharge: Discharge, why: str) -> Figure:
+    return Figure(NAME, TITLE, (discharge.valve.part,), (), FORMULA, (), SOURCE, LIMITS, refused=why)
+
+
+def _stores(plant: Plant, discharge: Discharge) -> tuple[str, ...]:
+    """The mains-fed stores that the valve relieves: those nothing keeps from it, else all on its water."""
+    beside = stores_beside(plant.circuit, discharge.valve)
+    body = plant.bodies.of(discharge.valve.node)
+    stores = plant.circuit.devices(Role.STORES_AT_MAINS_PRESSURE)
+    return beside or tuple(store.part for store in stores if plant.bodies.of(store.node) == body)
+
+
+def _is_exempt(plant: Plant, discharge: Discharge) -> bool:
+    """Whether every store it relieves is too small for these rules. Raises NoRuleError."""
+    most = plant.limit("discharge.exempt_store_l").value
+    volumes = [plant.value(store, "volume_l") for store in _stores(plant, discharge)]
+    return bool(volumes) and all(volume is not None and volume <= most for volume in volumes)
+
+
+def _table(plant: Plant) -> sizing.Table:
+    return sizing.table_of(
+        plant.limit("discharge.table").value, plant.limit("discharge.length_a_size_m").value
+    )
+
+
+def _one(plant: Plant, discharge: Discharge, run: Run) -> tuple[Figure, _Way]:
+    gathering, valve = Gathering(plant), discharge.valve.part
+    subject = (valve, run.end)
+    stores = _stores(plant, discharge)
+    outlet = gathering.part(valve, "outlet_size_mm", "G", "Valve's outlet, by the tube that fits it")
+    tabled = sizing.rows(_table(plant), float(outlet)) if outlet is not None else ()
+    length, count = _length(gathering, run), _bends(gathering, run)
+    why = _why(plant, run, known=outlet is not None, tabled=bool(tabled))
+    for pipe in run.after_tundish:
+        gathering.pipe(pipe, "material", f"material {pipe}", "Material after the tundish")
+    sizes = _sizes(gathering, run)
+    if why or gathering.missing or length is None or count is None or not tabled:
+        way = _Way(discharge, run, stores, None, (why,) if why else gathering.missing)
+        return _unworked(subject, gathering, why), way
+    needs = sizing.smallest_d2(tabled, tabled[0].outlet_mm, length, count)
+    results = (
+        *_needed(plant, tabled, needs, length, count),
+        *_drawn(tabled, min(sizes.values(), default=None), length, count),
+        *_before(gathering, run, tabled[0]),
+        *_fall(gathering, run, length),
+    )
+    figure = Figure(NAME, TITLE, subject, results, FORMULA, gathering.inputs, SOURCE, LIMITS)
+    return figure, _Way(discharge, run, stores, needs, ())
+
+
+def _unworked(subject: tuple[str, ...], gathering: Gathering, why: str) -> Figure:
+    return Figure(
+        NAME,
+        TITLE,
+        subject,
+        (),
+        FORMULA,
+        gathering.inputs,
+        SOURCE,
+        LIMITS,
+        refused=why or WANTING,
+        missing=() if why else gathering.missing,
+    )
+
+
+def _why(plant: Plant, run: Run, *, known: bool, tabled: bool) -> str:
+    if known and not tabled:
+        return "the table has no valve outlet of that size"
+    materials = {pipe: plant.pipe_value(pipe, "material") for pipe in run.after_tundish}
+    other = [pipe for pipe, material in materials.items() if material not in ("copper", None)]
+    if other:
+        names = ", ".join(f"{plant.drawing.name(pipe)} is {materials[pipe]}" for pipe in other)
+        return f"the table holds for copper, and {names}"
+    return ""
+
+
+def _length(gathering: Gathering, run: Run) -> float | None:
+    found = [gathering.length_m(pipe, f"L {pipe}", "Length after the tundish") for pipe in run.after_tundish]
+    return None if None in found else sum(each for each in found if each is not None)
+
+
+def _bends(gathering: Gathering, run: Run) -> float | None:
+    found = [gathering.bends(pipe, f"n {pipe}", "Bends after the tundish") for pipe in run.after_tundish]
+    branches = run.branches_after_tundish
+    if branches:
+        gathering.add(
+            "n tees", "Tees entered or left by their branch", float(branches), "", "counted in the drawing"
+        )
+    return None if None in found else sum(each for each in found if each is not None) + branches
+
+
+def _sizes(gathering: Gathering, run: Run) -> dict[str, float]:
+    found = {pipe: gathering.pipe(pipe, "size_mm", f"D2 {pipe}", needed=False) for pipe in run.after_tundish}
+    return {pipe: float(size) for pipe, size in found.items() if size is not None}
+
+
+def _needed(
+    plant: Plant, tabled: sizing.Table, needs: sizing.Row | None, length: float, count: float
+) -> Iterator[Result]:
+    yield Result("Length after the tundish", length, "m")
+    yield Result("Bends after the tundish", count, "")
+    if needs is None:
+        longest = tabled[-1]
+        yield Result("Smallest size after the tundish (D2)", "none: shorten it", "")
+        yield Result(f"Allowed in {longest.d2_mm:g} mm", longest.limit_m - count * longest.bend_m, "m")
+        return
+    yield Result("Smallest size after the tundish (D2)", needs.d2_mm, "mm")
+    if not needs.printed:
+        yield Result("That size is", "beyond the printed table, by its rule", "")
+    yield from _carries(needs, length, count)
+
+
+def _carries(row: sizing.Row, length: float, count: float) -> Iterator[Result]:
+    """What a size counts the pipe as, and how much longer it may still be."""
+    resistance = sizing.resistance_m(length, count, row.bend_m)
+    size = f"{row.d2_mm:g} mm"
+    yield Result(f"In {size} it counts as", resistance, "m")
+    yield Result(f"Limit of {size}", row.limit_m, "m")
+    yield Result(f"Longest straight length in {size} with these bends", row.limit_m - count * row.bend_m, "m")
+    left = row.limit_m - resistance
+    yield Result(
+        f"It may still grow in {size} by" if left >= 0 else f"Too long for {size} by", abs(left), "m"
+    )
+
+
+def _drawn(tabled: sizing.Table, size: float | None, length: float, count: float) -> Iterator[Result]:
+    """The size as drawn, the smallest on the way."""
+    if size is None:
+        yield Result("Size as drawn", "not known", "")
+        return
+    yield Result("Size as drawn, the smallest on the way", size, "mm")
+    row = sizing.row(tabled, tabled[0].outlet_mm, size)
+    if row is None:
+        word = "smaller than any for this valve" if size < tabled[0].d2_mm else "not in the table"
+        yield Result("The size as drawn is", word, "")
+        return
+    needs = sizing.smallest_d2(tabled, tabled[0].outlet_mm, length, count)
+    if needs is None or needs.d2_mm != size:
+        yield from _carries(row, length, count)
+
+
+def _before(gathering: Gathering, run: Run, row: sizing.Row) -> Iterator[Result]:
+    """What the table and the rules ask of the pipe before the tundish."""
+    yield Result("Smallest size before the tundish (D1)", row.d1_least_mm, "mm")
+    most = gathering.limit("discharge.tundish_within_m", "D1 most", "Longest pipe before the tundish")
+    found = [
+        gathering.length_m(pipe, f"D1 {pipe}", "Length before the tundish", needed=False)
+        for pipe in run.before_tundish
+    ]
+    if None in found:
+        yield Result("Length before the tundish", f"not known; at most {most:g} m", "")
+    else:
+        yield Result(
+            f"Length before the tundish, at most {most:g} m", sum(each or 0.0 for each in found), "m"
+        )
+
+
+def _fall(gathering: Gathering, run: Run, length: float) -> Iterator[Result]:
+    """How far the pipe must fall: its straight drop, then the least fall over the rest."""
+    least = gathering.limit("discharge.least_fall_m_a_m", "fall", "Least fall")
+    drop = gathering.limit("discharge.straight_drop_m", "drop", "Straight down below the tundish")
+    rest = max(0.0, length - drop)
+    yield Result("Straight drop below the tundish, at least", 1000 * drop, "mm")
+    yield Result("Fall over the rest, at least", 1000 * least * rest, "mm")
+
+
+def _common(plant: Plant, ways: list[_Way]) -> Iterator[Figure]:
+    """One for each end at which ways of stores that have nothing to do with each other come together."""
+    for end in dict.fromkeys(way.run.end for way in ways):
+        here = [way for way in ways if way.run.end == end]
+        shared = _shared(here)
+        if shared:
+            yield _of_common(
+                plant, end, [way for way in here if set(way.run.after_tundish) & set(shared)], shared
+            )
+
+
+def _shared(ways: list[_Way]) -> tuple[str, ...]:
+    """The pipes after the tundish that carry the water of stores apart from one another."""
+    pipes = dict.fromkeys(pipe for way in ways for pipe in way.run.after_tundish)
+    found = []
+    for pipe in pipes:
+        sets = [frozenset(way.stores) for way in ways if pipe in way.run.after_tundish and way.stores]
+        if any(one.isdisjoint(other) for one in sets for other in sets):
+            found.append(pipe)
+    return tuple(found)
+
+
+def _of_common(plant: Plant, end: str, ways: list[_Way], shared: tuple[str, ...]) -> Figure:
+    gathering = Gathering(plant)
+    above = gathering.limit("discharge.sizes_above_the_largest", "k", "Sizes above the largest single one")
+    for way in ways:
+        if way.needs is not None:
+            name = f"Size that {plant.drawing.name(way.discharge.valve.part)} needs alone"
+            gathering.add(f"D2 {way.discharge.valve.part}", name, way.needs.d2_mm, "mm", "figure discharge")
+    subject = (end, *dict.fromkeys(store for way in ways for store in way.stores))
+    lacking = [way for way in ways if way.needs is None]
+    if lacking:
+        missing = tuple(dict.fromkeys(field for way in lacking for field in way.missing if "." in field))
+        why = "" if missing else "the size that one of the stores needs alone cannot be told"
+        return Figure(
+            NAME, COMMON_TITLE, subject, (), COMMON_FORMULA, gathering.inputs, COMMON_SOURCE, LIMITS,
+            refused=why or WANTING, missing=missing,
+        )  # fmt: skip
+    size: float | None = max(way.needs.d2_mm for way in ways if way.needs is not None)
+    table = _table(plant)
+    for _ in range(int(above)):
+        size = None if size is None else sizing.size_above(table, size)
+    drawn = [gathering.pipe(pipe, "size_mm", f"D {pipe}", "Size as drawn", needed=False) for pipe in shared]
+    known = [float(each) for each in drawn if each is not None]
+    results = [
+        Result("Smallest size of the common pipe", "none is large enough: lead each to its own end", "")
+    ]
+    if size is not None:
+        results = [Result("Smallest size of the common pipe", size, "mm")]
+    if known:
+        results.append(Result("As drawn, the smallest of it", min(known), "mm"))
+    return Figure(
+        NAME, COMMON_TITLE, subject, tuple(results), COMMON_FORMULA, gathering.inputs, COMMON_SOURCE, LIMITS
+    )

@@ -1,0 +1,124 @@
+"""Wait for hot water.
+
+The water in the pipe has gone cold since the tap was last open, and must run out first: down the drain, with
+the heat that went into it. A long or wide pipe to a small tap waits longest. What is right is told
+differently by different sources: within 30 seconds by the guidance to the water regulations, within a minute
+by the health authority and BS 8558.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from circuitcheck.circuit.supplies import Giver
+from circuitcheck.circuit.waterways import Cheapest, Step, cheapest_way
+from circuitcheck.drawing.value import Joint
+from circuitcheck.figures.figure import Figure, Input, Result
+from circuitcheck.figures.gathering import Gathering
+from circuitcheck.figures.hot_water import UNITS_SOURCE, draw_off_lpm, hot_starts, supplies
+from circuitcheck.figures.plant import Plant
+from circuitcheck.figures.telling import Telling
+from circuitcheck.sizing.waiting import HSE_S, WFR_S, wait_s
+
+TELLING = Telling(
+    "wait-for-hot",
+    "Wait for hot water",
+    "V = sum of the contents of the pipes from what is hot to the outlet\nt = V / q, q = 0.1 l/s for each "
+    "loading unit, or the heat source's hot flow if that is less",
+    f"{UNITS_SOURCE}. Sources disagree on the limit: 30 s by the WFR guidance, G18.4; a minute by HSG274 "
+    "part 2 and BS 8558.",
+    "The outlet wide open, the pipe cold and full; insulation keeps it warm for a while only. The tube's own "
+    "metal and the mixing on the way add to it (some 10 to 20 % in copper), and a heat source that heats "
+    "water on its way needs seconds to start. A blending valve draws from its hot side alone until that is hot.",
+)
+HOT_FLOW = "hot_flow_lpm"
+
+
+def work(plant: Plant) -> tuple[Figure, ...]:
+    """One figure for each outlet that hot water comes to."""
+    ways = supplies(plant)
+    outlets = [
+        joint
+        for place in ways.outlets
+        if (joint := Joint(place.part, place.device.port)) in plant.drawing.joined
+    ]
+    if not outlets or not ways.givers:
+        return ()
+    starts = {port: giver for giver in ways.givers for port in hot_starts(plant, giver)}
+    held: dict[str, _Held] = {}
+
+    def litres(step: Step) -> float | None:
+        if not ways.drawn_outside(step):
+            return None
+        if not step.pipe:
+            return 0.0
+        if step.pipe not in held:
+            held[step.pipe] = _held(plant, step.pipe)
+        return held[step.pipe].litres
+
+    best = ways.cheapest(starts, litres)
+    return tuple(_outlet(plant, joint, best, starts, held) for joint in outlets if joint in best)
+
+
+@dataclass(frozen=True, slots=True)
+class _Held:
+    """The water in one pipe, told once for all outlets behind it."""
+
+    length_m: float
+    litres: float
+    told: Input | None
+    missing: tuple[str, ...]
+
+
+def _held(plant: Plant, pipe: str) -> _Held:
+    litres, missing = plant.contents.pipe_litres(pipe)
+    metres = plant.length_m(pipe)
+    if litres is None or metres is None:
+        return _Held(0.0, 0.0, None, missing)
+    name = f"Content of {pipe}, {metres.value:.4g} m"
+    told = Input("V", name, litres, "l", f"{metres.how} {pipe}.length_m")
+    return _Held(metres.value, litres, told, ())
+
+
+def _outlet(
+    plant: Plant,
+    joint: Joint,
+    best: Cheapest,
+    starts: Mapping[Joint, Giver],
+    held: Mapping[str, _Held],
+) -> Figure:
+    told = Gathering(plant)
+    steps = cheapest_way(best, joint)
+    length, litres = 0.0, 0.0
+    for pipe in (held[step.pipe] for step in steps if step.pipe):
+        length, litres = length + pipe.length_m, litres + pipe.litres
+        if pipe.told is None:
+            told.lacks(*pipe.missing)
+        else:
+            one = pipe.told
+            told.add(one.symbol, one.name, one.value, one.unit, one.origin)
+    flow = _flow(told, joint.part, starts[steps[0].start] if steps else starts[joint])
+    if told.missing or flow is None:
+        return TELLING.lacking(told, (joint.part,))
+    if flow <= 0:
+        return TELLING.refused(told, (joint.part,), "Its hot flow is 0.")
+    results = [
+        Result("Pipe that goes cold", length, "m"),
+        Result("Water in it", litres, "l"),
+        Result("Flow", flow, "l/min"),
+        Result("Wait", wait_s(litres, flow), "s"),
+        Result("Limit by the WFR guidance, G18.4", WFR_S, "s"),
+        Result("Limit by HSG274 part 2 and BS 8558", HSE_S, "s"),
+    ]
+    return TELLING.worked(told, (joint.part,), results)
+
+
+def _flow(told: Gathering, outlet: str, giver: Giver) -> float | None:
+    """What the outlet draws, or what a heat source that stores none gives if that is less."""
+    flow = draw_off_lpm(told, outlet)
+    fields = told.plant.drawing.components[giver.part].kind.own_fields
+    if giver.stores or all(field.name != HOT_FLOW for field in fields):
+        return flow
+    most = told.part(giver.part, HOT_FLOW, "qs", needed=False)
+    return flow if flow is None or most is None else min(flow, float(most))

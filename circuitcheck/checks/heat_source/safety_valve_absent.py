@@ -13,9 +13,13 @@ Source: BS EN 12828, 4.6.2 (from memory), each heat generator of a sealed system
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import heated_waters, judge_absent
+from circuitcheck.checks.sealed_cures import moved_to_flow, with_safety_valve
+from circuitcheck.finding import Finding
 from circuitcheck.parts.kind import Role
 
 
@@ -31,3 +35,9 @@ def judge(case: Case) -> Verdict:
         "{thing} has no safety valve that its pressure always reaches: {device} lies beyond "
         "{blocker}, which does not let pressure through both ways.",
     )
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """A safety valve that is there moved to the flow; else a new one."""
+    yield from moved_to_flow(case, finding, Role.RELIEVES_HEATING)
+    yield from with_safety_valve(case, finding)

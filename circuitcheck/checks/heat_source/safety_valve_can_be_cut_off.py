@@ -11,9 +11,13 @@ Source: BS EN 12828, 4.6: no shut-off between the heat generator and its safety 
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import heated_waters, judge_cut_off
+from circuitcheck.checks.sealed_cures import moved_to_flow
+from circuitcheck.finding import Finding
 from circuitcheck.parts.kind import Role
 
 
@@ -26,3 +30,8 @@ def judge(case: Case) -> Verdict:
         lambda water: water.reached(Role.RELIEVES_HEATING),
         "{thing} can be cut off from {devices} by shutting {valves}.",
     )
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """A safety valve moved to the flow, right at the heat source."""
+    return moved_to_flow(case, finding, Role.RELIEVES_HEATING)

@@ -14,9 +14,13 @@ Source: BS EN 12828, expansion vessels of sealed systems (clause from memory); B
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import heated_waters, judge_absent
+from circuitcheck.checks.sealed_cures import moved_to_safety, with_vessel
+from circuitcheck.finding import Finding
 from circuitcheck.parts.kind import Role
 
 
@@ -32,3 +36,9 @@ def judge(case: Case) -> Verdict:
         "{thing} has no expansion vessel it can always use: {device} lies beyond {blocker}, which "
         "does not let water out and back.",
     )
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """A vessel that is there moved to where its water always reaches it; else a new one."""
+    yield from moved_to_safety(case, finding, Role.HOLDS_EXPANSION)
+    yield from with_vessel(case, finding)

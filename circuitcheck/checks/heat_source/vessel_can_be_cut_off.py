@@ -15,9 +15,13 @@ Source: BS EN 12828, 4.6.3 (from memory): a vessel may be isolated only by a val
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import heated_waters, judge_cut_off
+from circuitcheck.checks.sealed_cures import moved_to_safety
+from circuitcheck.finding import Finding
 from circuitcheck.parts.kind import Role
 
 
@@ -31,3 +35,8 @@ def judge(case: Case) -> Verdict:
         "{thing} can be cut off from {devices} by shutting {valves}.",
         secured_excuses=True,
     )
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """A vessel moved to where nothing can cut it off: a pump's inlet, the return or the flow."""
+    return moved_to_safety(case, finding, Role.HOLDS_EXPANSION)

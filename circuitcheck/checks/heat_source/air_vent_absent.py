@@ -1,0 +1,185 @@
+"""High point of the heating water has nothing to let air out.
+
+Flags: A part in heating water that stands higher than all that it is joined to, with nothing there
+    that lets air out: no air vent, emitter, open vent or cistern. Parts that stand level count as
+    one high point. What stands at the end of a pipe of its own, as a gauge, a safety valve or a
+    vessel, is no high point: no water has to pass it.
+Why: Air comes out of the water as it is heated and gathers where the pipe is highest. There it makes
+    an air lock: the pump cannot push water over it, the coil or the rooms beyond stay cold, the pipes
+    gurgle, and the steel rusts from within.
+Remedy: Fit an air vent on the high point, upright; or lead the pipe so that it rises all the way to an
+    emitter or a vent.
+Source: taught in trade textbooks (City & Guilds Textbook: Plumbing, Book 1, 2019): air release at every
+    emitter, and automatic vents where air gathers, as at high points and the flow to a coil.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.heating_water import heater_of, heating_bodies, shortened
+from circuitcheck.checks.stretches import spurs, stretches
+from circuitcheck.checks.wording import figure, named, upper
+from circuitcheck.drawing.changing import EditError
+from circuitcheck.drawing.fitting import Fitting
+from circuitcheck.drawing.value import Joint
+from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.parts.kind import Role
+
+NAME = "air-vent-absent"
+
+LEVEL_WITHIN_M = 0.005
+"""Parts whose heights differ by no more stand level: heights are given in centimetres at best."""
+
+LETS_OUT = (Role.LETS_AIR_OUT, Role.EMITS, Role.VENTS, Role.FEEDS, Role.DRAWS)
+
+
+def judge(case: Case) -> Verdict:
+    """Advice for each high point without a vent; what is not known, once a body."""
+    findings, sound = [], 0
+    bodies = heating_bodies(case)
+    if not bodies:
+        return Verdict()
+    water = _Water(case, bodies)
+    for body in bodies:
+        found = water.judged(body)
+        findings += found
+        sound += not found
+    return Verdict(tuple(findings), sound)
+
+
+@dataclass(frozen=True, slots=True)
+class _High:
+    """Parts that stand level, are joined, and have nothing higher beside them; and those of the parts
+    beside them whose height, next to theirs, is not known."""
+
+    parts: tuple[str, ...]
+    unknown: tuple[str, ...]
+
+
+class _Water:
+    """How high the parts of the heating water stand beside one another, body by body."""
+
+    def __init__(self, case: Case, bodies: tuple[int, ...]) -> None:
+        self.case = case
+        self.lets_out = {place.part for role in LETS_OUT for place in case.circuit.devices(role)}
+        self.parts: dict[int, dict[str, None]] = {body: {} for body in bodies}
+        self.below: dict[int, set[str]] = {body: set() for body in bodies}
+        self.level: dict[int, dict[str, list[str]]] = {body: {} for body in bodies}
+        self.unknown: dict[int, dict[str, list[str]]] = {body: {} for body in bodies}
+        left_out = spurs(case)
+        pipes = case.drawing.pipes
+        for stretch in stretches(case):
+            parts = self.parts[stretch.body]
+            for id in stretch.pipes:
+                here = [
+                    end.part for end in pipes[id].ends if isinstance(end, Joint) and end.part not in left_out
+                ]
+                parts.update(dict.fromkeys(here))
+                if len(here) == 2 and here[0] != here[1]:
+                    self._compare(stretch.body, *here)
+
+    def _compare(self, body: int, one: str, two: str) -> None:
+        above = self.case.heights.difference(one, two)
+        if above is not None and above > LEVEL_WITHIN_M:
+            self.below[body].add(one)
+        elif above is not None and above < -LEVEL_WITHIN_M:
+            self.below[body].add(two)
+        else:
+            beside = (self.unknown if above is None else self.level)[body]
+            beside.setdefault(one, []).append(two)
+            beside.setdefault(two, []).append(one)
+
+    def judged(self, body: int) -> list[Finding]:
+        """Advice for each high point without a vent, and one finding for what is not known."""
+        high = self._high(body)
+        findings = [self._advice(each.parts) for each in high if not each.unknown]
+        unsure = [part for each in high if each.unknown for part in (*each.parts, *each.unknown)]
+        if unsure:
+            findings.append(self._unanswered(body, unsure))
+        return findings
+
+    def _high(self, body: int) -> list[_High]:
+        """What has nothing higher beside it, as far as is known, and nothing that lets air out."""
+        below, level, unknown = self.below[body], self.level[body], self.unknown[body]
+        found = []
+        seen: set[str] = set()
+        for start in self.parts[body]:
+            if start in seen or start in below:
+                continue
+            seen.add(start)
+            group = [start]
+            for part in group:
+                for other in level.get(part, ()):
+                    if other not in seen:
+                        seen.add(other)
+                        group.append(other)
+            if below.isdisjoint(group) and self.lets_out.isdisjoint(group):
+                beside = (other for part in group for other in unknown.get(part, ()))
+                found.append(_High(tuple(group), tuple(beside)))
+        return found
+
+    def _advice(self, group: tuple[str, ...]) -> Finding:
+        drawing, heights = self.case.drawing, self.case.heights
+        order = {id: place for place, id in enumerate(drawing.components)}
+        parts = tuple(sorted(group, key=order.__getitem__))
+        height = heights.of(parts[0])
+        values: dict[str, str | float] = {"parts": upper(named(drawing, parts[:3]))}
+        more = len(parts) - 3
+        if more > 0:
+            values["parts"] = f"{upper(named(drawing, parts[:1]))} with what stands level with it"
+        template = "{parts} stands higher than all that it is joined to"
+        if 1 < len(parts) <= 3:
+            template = "{parts} stand higher than all that they are joined to"
+        if height is not None:
+            values["height"] = figure(height)
+            template += ", at {height} m"
+        return Finding(
+            NAME,
+            Grade.ADVICE,
+            Says(f"{template}, and nothing there lets air out.", values),
+            parts,
+            numbers={} if height is None else {"height_m": height},
+        )
+
+    def _unanswered(self, body: int, unsure: list[str]) -> Finding:
+        heater = heater_of(self.case, body)
+        heights, parts = self.case.heights, dict.fromkeys(unsure)
+        # Where no height is told at all there is nothing to look for a shorter way to say it in.
+        missing = heights.missing_for(parts) if heights.is_told else tuple(f"{id}.height_m" for id in parts)
+        says = Says(
+            "Whether air can get out at the high points of {thing}'s water rests on what is not known: {missing}.",
+            {"thing": self.case.drawing.name(heater), "missing": shortened(missing)},
+        )
+        return Finding(NAME, Grade.UNANSWERED, says, (heater,), missing=missing, would_be=Grade.ADVICE)
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """An air vent at the high point."""
+    if finding.grade is Grade.UNANSWERED:
+        return
+    for part in finding.components:
+        for pipe in case.drawing.pipes_of(part):
+            by = next(joint for joint in case.drawing.pipes[pipe].joints if joint.part == part)
+            fitting = Fitting(case.drawing, case.lines)
+            try:
+                _fit_vent(case, fitting, by)
+            except EditError:
+                continue
+            says = Says("Fit an air vent at the high point, by {part}.", {"part": case.drawing.name(part)})
+            yield Proposal(says, fitting.drawing)
+            return
+
+
+def _fit_vent(case: Case, fitting: Fitting, by: Joint) -> None:
+    vent = fitting.tee_off(by, "air_vent", "connection")
+    height = case.heights.of(by.part)
+    if height is not None:
+        # The tee stands right at the part, and the vent upright on it.
+        (pipe,) = fitting.drawing.pipes_of(vent)
+        tee = next(joint.part for joint in fitting.drawing.pipes[pipe].joints if joint.part != vent)
+        fitting.set(tee, "height_m", height)
+        fitting.set(vent, "height_m", height)

@@ -1,0 +1,1 @@
+"""Checks of what the building must carry."""

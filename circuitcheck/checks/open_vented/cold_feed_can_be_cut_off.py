@@ -13,9 +13,14 @@ Source: BS 5449 and BS EN 12828 with its national annex (as taught in trade text
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import heated_waters, judge_cut_off
+from circuitcheck.checks.venting_cures import reached_always
+from circuitcheck.drawing.value import Joint
+from circuitcheck.finding import Finding
 from circuitcheck.parts.kind import Role
 
 
@@ -28,3 +33,16 @@ def judge(case: Case) -> Verdict:
         lambda water: water.reached(Role.FEEDS),
         "{thing} can be cut off from its cold feed, {devices}, by shutting {valves}.",
     )
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """The valves taken out of the pipe, or the feed joined right at the heat source's return."""
+    judged = finding.components[0]
+    at = [
+        Joint(place.part, place.device.port)
+        for place in case.circuit.devices(Role.HEATS)
+        if place.part == judged
+    ]
+    for water in heated_waters(case):
+        if water.heated.part == judged:
+            yield from reached_always(case, finding, water.reached(Role.FEEDS), *at)

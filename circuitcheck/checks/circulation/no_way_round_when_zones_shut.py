@@ -18,13 +18,17 @@ Source: Domestic Building Services Compliance Guide (England), 2013 edition, aut
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.checks.bounds import too_large
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.circulation_cures import backwards_turned_round, bypass_mended, with_bypass
 from circuitcheck.checks.run_on import NOT_KNOWN, Ruling, rule
-from circuitcheck.checks.wording import named, upper, valves
+from circuitcheck.checks.wording import listed, upper, valves
 from circuitcheck.circuit.circulation import HeatRound, Spoilers
 from circuitcheck.circuit.isolation import TooLargeError
+from circuitcheck.circuit.positions import shown
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 
@@ -59,6 +63,9 @@ def _finding(case: Case, heat: str, turn: HeatRound, ruling: Ruling) -> Finding:
     drawing = case.drawing
     witness = ruling.witness(case)
     reasons = _reasons(case, turn.spoilers(ruling.labels))
+    own = {place.part for place in case.circuit.devices(Role.PUMPS) if place.device.built_in}
+    names = {pump: drawing.name(pump) for pump in turn.pumps}
+    pumps = listed(f"the pump in {name}" if pump in own else name for pump, name in names.items())
     if witness.shut:
         template = "With {valves} shut, {pumps} can drive no water round through {thing}."
     else:
@@ -71,7 +78,7 @@ def _finding(case: Case, heat: str, turn: HeatRound, ruling: Ruling) -> Finding:
             "missing": ", ".join(ruling.missing),
             "thing": drawing.name(heat),
             "valves": valves(drawing, witness.shut),
-            "pumps": named(drawing, turn.pumps) if witness.shut else upper(named(drawing, turn.pumps)),
+            "pumps": pumps if witness.shut else upper(pumps),
         },
     )
     return Finding(
@@ -101,3 +108,15 @@ def _reasons(case: Case, spoilers: Spoilers) -> list[str]:
             name = upper(drawing.name(part)).replace("{", "{{").replace("}", "}}")
             found.append(f"{name} does not count: it {reason}.")
     return found
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """What is there mended or turned round, else a new bypass before the zone valves."""
+    heat = finding.components[0]
+    turn = HeatRound(case.flow, heat)
+    if finding.witness is not None:
+        shut = frozenset(label for label in turn.labels if shown(label) in finding.witness.shut)
+        spoilers = turn.spoilers(shut)
+        yield from bypass_mended(case, spoilers)
+        yield from backwards_turned_round(case, spoilers.backwards)
+    yield from with_bypass(case, turn.pumps, (heat,))

@@ -13,11 +13,17 @@ Source: Common practice, no source.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import replace
 
 from circuitcheck.checks.bounds import too_large
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.circulation_cures import (
+    backwards_turned_round,
+    with_bypass,
+    with_bypass_round_pump,
+)
 from circuitcheck.checks.run_on import NOT_KNOWN, Ruling, proved, rule
 from circuitcheck.checks.wording import upper, valves
 from circuitcheck.circuit.circulation import PumpRound
@@ -113,3 +119,12 @@ def _finding(case: Case, pump: str, ruling: Ruling) -> Finding:
         missing=ruling.missing,
         would_be=Grade.FAULT if ruling.grade is Grade.UNANSWERED else None,
     )
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """Whatever stands backwards turned round; a bypass through the heat source, or round the pump."""
+    pump = finding.components[0]
+    yield from backwards_turned_round(case)
+    yield from with_bypass(case, (pump,), case.flow.heats_with(pump))
+    if pump not in {place.part for place in case.circuit.devices(Role.HEATS)}:
+        yield from with_bypass_round_pump(case, pump)

@@ -1,0 +1,86 @@
+"""Heating zone without a control.
+
+Flags: A heating zone, or the radiators of a heating circuit together, that no room thermostat and no
+    programmer can stop: none acts on a motor valve, a pump or a heat source that it cannot do without.
+    Thermostatic heads alone are no control. One emitter that is left open on purpose, as a way round
+    for the pump, is not meant.
+Why: A zone that nothing stops is heated whenever anything else is: in summer, when only the store calls,
+    at night, and when the room has long been warm enough.
+Remedy: Give the zone a motor valve (or a pump) of its own, and let a room thermostat and a programmer
+    act on it.
+Source: City & Guilds Textbook: Plumbing, Book 1 (2019), controls for heating: each space-heating circuit
+    has time control of its own and a room thermostat.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator
+
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.control_cures import fit_valve, own_holder, with_thermostat
+from circuitcheck.checks.wording import named, upper
+from circuitcheck.checks.zones import HEATING_CONTROLS, always_open_one, emitters, is_held, is_zone
+from circuitcheck.circuit.takers import HEATING
+from circuitcheck.drawing.fitting import Fitting
+from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.parts.kind import Role
+
+NAME = "zone-without-control"
+ROOM = "room_thermostat"
+
+ZONE = "{things}: no room thermostat and no programmer can stop its heat."
+RADIATORS = "{things}: no room thermostat and no programmer can stop their heat."
+
+
+def judge(case: Case) -> Verdict:
+    """One finding for each zone, and for each circuit's uncontrolled radiators together."""
+    if not case.circuit.devices(Role.EMITS):
+        return Verdict()
+    fed = case.situations.takers.fed
+    findings, sound = [], 0
+    loose: dict[int, list[str]] = defaultdict(list)
+    for part in emitters(case):
+        if part not in fed:
+            continue  # on no loop: another check speaks
+        if is_held(case, part, HEATING_CONTROLS):
+            sound += 1
+        elif is_zone(case, part):
+            findings.append(_finding(case, (part,)))
+        else:
+            loose[case.bodies.of(case.circuit.node(part, "flow"))].append(part)
+    for parts in loose.values():
+        left_open = always_open_one(case, parts)
+        judged = tuple(part for part in parts if part != left_open)
+        if judged:
+            findings.append(_finding(case, judged))
+        elif sound or findings:
+            sound += 1
+        else:
+            findings.append(_finding(case, tuple(parts)))
+    return Verdict(tuple(findings), sound)
+
+
+def _finding(case: Case, parts: tuple[str, ...]) -> Finding:
+    says = Says(ZONE if len(parts) == 1 else RADIATORS, {"things": upper(named(case.drawing, parts))})
+    return Finding(NAME, Grade.ADVICE, says, parts)
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """A room thermostat on the valve or pump that is the zone's own; else on a new valve before it."""
+    first = finding.components[0]
+    holder = own_holder(case, first, case.situations.takers.serving(frozenset({HEATING})))
+    values: dict[str, str | float] = {"thing": case.drawing.name(first)}
+    if holder:
+        says = Says(
+            "Fit a room thermostat that acts on {holder}.", {**values, "holder": case.drawing.name(holder)}
+        )
+        yield Proposal(says, with_thermostat(case.drawing, ROOM, holder, first))
+    if len(finding.components) == 1:
+        work = Fitting(case.drawing, case.lines)
+        valve = fit_valve(work, case, first)
+        says = Says(
+            "Fit a motor valve in the flow to {thing}, and a room thermostat that acts on it.", values
+        )
+        yield Proposal(says, with_thermostat(work.drawing, ROOM, valve, first))

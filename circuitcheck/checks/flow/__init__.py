@@ -1,0 +1,1 @@
+"""Whether every part gets the flow it is meant to have, in every situation."""

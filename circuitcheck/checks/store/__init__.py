@@ -1,0 +1,1 @@
+"""The mains-fed store and what keeps it safe."""

@@ -13,8 +13,11 @@ Source: Approved Document G (England) 3.50 to 3.63; WFR guidance G19.3 and G19.4
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.discharge_cures import discharge_of, with_end
 from circuitcheck.checks.wording import named, upper
 from circuitcheck.finding import Finding, Grade, Says
 
@@ -43,3 +46,17 @@ def judge(case: Case) -> Verdict:
             )
         )
     return Verdict(tuple(findings), sound)
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """To lead the outlet to a discharge end, through a tundish where it serves a store."""
+    discharge = discharge_of(case, finding)
+    drawing = None if discharge is None else with_end(case, discharge)
+    if drawing is not None:
+        yield Proposal(
+            Says(
+                "Lead the discharge of {thing} to an end of its own; where it ends must be told then.",
+                {"thing": case.drawing.name(finding.components[0])},
+            ),
+            drawing,
+        )

@@ -13,15 +13,17 @@ Source: Approved Document G (England), Table 3.1 and 3.51, 3.58; WFR guidance G1
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
-from circuitcheck.checks.discharging import outlet_mm, rules_apply, unanswered
-from circuitcheck.checks.wording import figure, upper
+from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.discharge_cures import discharge_of, enlarged
+from circuitcheck.checks.discharging import outlet_mm, rules_apply, table, unanswered
+from circuitcheck.checks.wording import figure, named, upper
 from circuitcheck.circuit.discharge import Discharge, Run
 from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.rules.book import NoRuleError
 from circuitcheck.sizing.discharge import rows
 
 NAME = "discharge-bore-too-small"
@@ -36,13 +38,20 @@ class _Stretch:
 def judge(case: Case) -> Verdict:
     """One finding for each valve with a discharge pipe too small for it."""
     findings, sound = [], 0
+    no_rule: NoRuleError | None = None
     for discharge in case.discharges:
-        answers = [_judge_run(case, discharge, run) for run in discharge.runs]
+        try:
+            answers = [_judge_run(case, discharge, run) for run in discharge.runs]
+        except NoRuleError as error:
+            no_rule = error  # the heating's safety valve needs no table: it is judged all the same
+            continue
         found = [answer for answer in answers if answer is not None]
         if found:
             findings.append(_worst(case, discharge, found))
         elif answers:
             sound += 1
+    if no_rule is not None and not findings:
+        raise no_rule
     return Verdict(tuple(findings), sound)
 
 
@@ -60,15 +69,15 @@ def _judge_run(case: Case, discharge: Discharge, run: Run) -> Finding | None:
     outlet, field = outlet_mm(case, discharge)
     applies, exempt_if = rules_apply(case, discharge)
     tabled = applies and run.tundish is not None
-    table = rows(outlet) if tabled and outlet is not None else ()
-    d2_least = table[0].d2_mm if table else None
+    tabled_rows = rows(table(case), outlet) if tabled and outlet is not None else ()
+    d2_least = tabled_rows[0].d2_mm if tabled_rows else None
     too_small = _first_fault(case, run, outlet, d2_least if tabled else outlet)
     if too_small is not None:
         if not exempt_if or _first_fault(case, run, outlet, outlet) is not None:
             return _finding(case, discharge, *too_small)
         return _unknown(case, discharge, exempt_if, run.pipes)
     unknown = [f"{pipe}.size_mm" for pipe in run.pipes if case.pipe_value(pipe, "size_mm") is None]
-    if outlet is None or (tabled and not table):
+    if outlet is None or (tabled and not tabled_rows):
         unknown.insert(0, field)
     return _unknown(case, discharge, unknown, run.pipes) if unknown else None
 
@@ -131,4 +140,19 @@ def _finding(case: Case, discharge: Discharge, pipe: str, size_mm: float, least_
         components=(discharge.valve.part,),
         pipes=(pipe,),
         numbers={"size_mm": size_mm, "least_mm": least_mm},
+    )
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """To make every pipe of the discharge as large as its place asks for."""
+    discharge = discharge_of(case, finding)
+    if discharge is None:
+        return
+    drawing, pipes = enlarged(case, discharge)
+    yield Proposal(
+        Says(
+            "Make {pipes} as large as the discharge of {thing} needs.",
+            {"pipes": named(case.drawing, pipes), "thing": case.drawing.name(discharge.valve.part)},
+        ),
+        drawing,
     )

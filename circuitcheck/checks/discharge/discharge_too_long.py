@@ -12,13 +12,17 @@ Source: Approved Document G (England), Table 3.1 and 3.58 with its worked exampl
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.discharge_cures import discharge_of, enlarged
 from circuitcheck.checks.discharging import (
     bends_along,
     length_along,
     outlet_mm,
     rules_apply,
+    table,
     unanswered,
 )
 from circuitcheck.checks.wording import figure
@@ -90,14 +94,14 @@ def _row(case: Case, discharge: Discharge, run: Run) -> tuple[tuple[str, ...], R
             sizes[pipe] = float(size)
         if case.pipe_value(pipe, "material") != "copper":
             missing.append(f"{pipe}.material")
-    table = rows(outlet) if outlet is not None else ()
-    if not table:
+    tabled = rows(table(case), outlet) if outlet is not None else ()
+    if not tabled:
         return (*missing, field), None
     if not sizes:
         return tuple(missing), None
     smallest = min(sizes, key=lambda pipe: sizes[pipe])
-    found = row(table[0].outlet_mm, sizes[smallest])
-    if found is None and sizes[smallest] > table[0].d2_mm:
+    found = row(tabled, tabled[0].outlet_mm, sizes[smallest])
+    if found is None and sizes[smallest] > tabled[0].d2_mm:
         missing.append(f"{smallest}.size_mm")  # a size between or beyond those of the table
     return tuple(missing), found
 
@@ -117,7 +121,7 @@ def _finding(
     case: Case, discharge: Discharge, run: Run, table_row: Row, length_m: float, bends: float
 ) -> Finding:
     resistance = resistance_m(length_m, bends, table_row.bend_m)
-    larger = smallest_d2(table_row.outlet_mm, length_m, bends)
+    larger = smallest_d2(table(case), table_row.outlet_mm, length_m, bends)
     template = (
         "The discharge of {thing} is too long for {size} mm: {length} m and {bends} bends count as "
         "{resistance} m, at most {limit} m is allowed. "
@@ -151,4 +155,33 @@ def _finding(
         components=(discharge.valve.part, run.end),
         pipes=run.after_tundish,
         numbers=numbers,
+    )
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """To run every pipe from the tundish to the end in the size that carries the longest way."""
+    discharge = discharge_of(case, finding)
+    if discharge is None:
+        return
+    outlet, _ = outlet_mm(case, discharge)
+    needed = [
+        smallest_d2(
+            table(case),
+            outlet or 0.0,
+            length_along(case, run.after_tundish).known,
+            bends_along(case, run.after_tundish).known + run.branches_after_tundish,
+        )
+        for run in discharge.runs
+        if run.tundish is not None
+    ]
+    sizes = [each.d2_mm for each in needed if each is not None]
+    if len(sizes) < len(needed):
+        return  # no size carries it: only a shorter way helps
+    drawing, _ = enlarged(case, discharge, max(sizes))
+    yield Proposal(
+        Says(
+            "Run the discharge of {thing} in {size} mm from the tundish to its end.",
+            {"thing": case.drawing.name(discharge.valve.part), "size": figure(max(sizes))},
+        ),
+        drawing,
     )

@@ -11,8 +11,11 @@ Source: Approved Document G (England) 3.54 and 3.55; WFR guidance G19.3.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.discharge_cures import discharge_of, with_tundish
 from circuitcheck.checks.discharging import rules_apply, unanswered
 from circuitcheck.checks.wording import upper
 from circuitcheck.finding import Finding, Grade, Says
@@ -49,3 +52,18 @@ def judge(case: Case) -> Verdict:
             )
         )
     return Verdict(tuple(findings), sound)
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """To cut a tundish in, close by the valve, and to run the pipe after it a size larger."""
+    discharge = discharge_of(case, finding)
+    if discharge is None:
+        return
+    run = next(each for each in discharge.runs if each.tundish is None)
+    yield Proposal(
+        Says(
+            "Cut a tundish into the discharge of {thing}, close by the valve.",
+            {"thing": case.drawing.name(discharge.valve.part)},
+        ),
+        with_tundish(case, discharge, run),
+    )

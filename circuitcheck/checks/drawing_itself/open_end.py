@@ -15,7 +15,7 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Verdict
 from circuitcheck.checks.open_ports import open_ports
 from circuitcheck.checks.wording import upper
-from circuitcheck.drawing.value import Component, Joint
+from circuitcheck.drawing.value import Component, Pipe
 from circuitcheck.finding import Finding, Grade, Says
 
 NAME = "open-end"
@@ -23,24 +23,25 @@ NAME = "open-end"
 
 def judge(case: Case) -> Verdict:
     """One fault for each port and each pipe's end that must be joined and is not."""
-    findings, sound = [], 0
-    for part in case.drawing.components.values():
-        free = open_ports(case.drawing, part)
-        sound += not free
+    drawing, findings = case.drawing, []
+    sound = len(drawing.components) + len(drawing.pipes)
+    for id in case.circuit.partly_joined:
+        part = drawing.components[id]
+        free = open_ports(drawing, part)
+        sound -= bool(free)
         findings += [_port_finding(part, port) for port in free]
-    for pipe in case.drawing.pipes.values():
-        free_ends = sum(not isinstance(end, Joint) for end in pipe.ends)
-        sound += not free_ends
-        if free_ends:
-            which = "Neither end" if free_ends == 2 else "One end"
-            template = (
-                "{which} of pipe {pipe} is joined."
-                if free_ends == 2
-                else "{which} of pipe {pipe} is not joined."
-            )
-            says = Says(template, {"which": which, "pipe": pipe.id})
-            findings.append(Finding(NAME, Grade.FAULT, says, pipes=(pipe.id,)))
+    for id in case.circuit.loose_pipes:
+        sound -= 1
+        findings.append(_pipe_finding(drawing.pipes[id]))
     return Verdict(tuple(findings), sound)
+
+
+def _pipe_finding(pipe: Pipe) -> Finding:
+    if not pipe.joints:
+        template = "Neither end of pipe {pipe} is joined."
+    else:
+        template = "One end of pipe {pipe} is not joined."
+    return Finding(NAME, Grade.FAULT, Says(template, {"pipe": pipe.id}), pipes=(pipe.id,))
 
 
 def _port_finding(part: Component, port: str) -> Finding:

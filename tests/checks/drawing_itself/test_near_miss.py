@@ -2,8 +2,16 @@
 
 from __future__ import annotations
 
-import pytest
+from dataclasses import replace
 
+import pytest
+import shapely
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.catalogue import checks
+from circuitcheck.circuit.joining import Circuit
 from circuitcheck.drawing.value import Component, Drawing, End, Joint, Pipe
 from circuitcheck.finding import Finding
 from circuitcheck.geometry import Point
@@ -110,3 +118,83 @@ def test_parts_that_are_not_placed_are_passed_over() -> None:
 def test_the_message_names_the_port() -> None:
     drawing = sheet({"us": ("unvented_store", 0, 0)}, p1=(Point(-3, 1), Point(-9, 1)))
     assert "coil flow port of unvented store us" in only(NAME, drawing).message
+
+
+VALVE = {"iv": ("isolating_valve", 4.0, 4.0)}  # its port b lies at (5, 4)
+MISSES: dict[str, Drawing] = {
+    "two free ends": sheet({}, p1=(Point(0, 0), Point(4, 0)), p2=(Point(4.3, 0), Point(9, 0))),
+    "two free ends at a corner": sheet({}, p1=(Point(0, 0), Point(4, 0)), p2=(Point(4, 6), Point(4, 0.2))),
+    "an end by a port": sheet(VALVE, p1=(Point(5.4, 4), Point(12, 4))),
+    "an end by a pipe": sheet({}, p1=(Point(0, 0), Point(10, 0)), p2=(Point(5, 0.4), Point(5, 6))),
+    "two ports": sheet({"v1": ("isolating_valve", 4, 4), "v2": ("isolating_valve", 6, 4)}),
+    "a port by a pipe": sheet({"ev": ("expansion_vessel", 5, 2)}, p1=(Point(0, 0), Point(10, 0))),
+}
+
+
+@pytest.mark.parametrize("drawing", MISSES.values(), ids=MISSES.keys())
+def test_the_two_are_proposed_to_be_joined(drawing: Drawing) -> None:
+    finding = only(NAME, drawing)
+    (proposal,) = checks()[NAME].propose(Case(drawing), finding)
+    assert str(proposal.says).startswith("Join ")
+    assert found(NAME, proposal.drawing) == ()
+    circuit = Circuit(proposal.drawing)
+    assert len(circuit.drawing.joined) > len(drawing.joined) or len(circuit.drawing.pipes) < len(
+        drawing.pipes
+    )
+
+
+def test_two_pipes_become_one_with_what_both_say() -> None:
+    drawing = MISSES["two free ends"]
+    pipes = {id: replace(pipe, data={"size_mm": 22, "length_m": 2}) for id, pipe in drawing.pipes.items()}
+    drawing = replace(drawing, pipes=pipes)
+    (proposal,) = checks()[NAME].propose(Case(drawing), only(NAME, drawing))
+    (pipe,) = proposal.drawing.pipes.values()
+    assert (pipe.data["size_mm"], pipe.data["length_m"]) == (22, 4)
+    assert {*pipe.ends} == {Point(0, 0), Point(9, 0)}
+
+
+@st.composite
+def loose(draw: st.DrawFn) -> Drawing:
+    """Valves and straight pipes, joined to nothing, on half squares."""
+    axis = st.integers(0, 16).map(lambda half: half / 2)
+    places = draw(st.lists(st.tuples(axis, axis), max_size=4))
+    ends = draw(st.lists(st.tuples(axis, axis, axis, axis), max_size=4))
+    parts = {f"v{number}": ("isolating_valve", x, y) for number, (x, y) in enumerate(places)}
+    return sheet(parts, **{f"p{n}": (Point(a, b), Point(c, d)) for n, (a, b, c, d) in enumerate(ends)})
+
+
+@settings(max_examples=150, deadline=None)
+@given(loose())
+def test_pairs_against_a_geometry_library(drawing: Drawing) -> None:
+    """Whoever has something near is found, with one of what is nearest to one of its loose places."""
+    ends = {
+        id: [Point(*end) for end in pipe.ends if isinstance(end, Point)] for id, pipe in drawing.pipes.items()
+    }
+    lines = {
+        id: shapely.LineString(two) if two[0] != two[1] else shapely.Point(two[0]) for id, two in ends.items()
+    }
+    places = {
+        **{id: [shapely.Point(end) for end in two] for id, two in ends.items()},
+        **{
+            id: [shapely.Point(part.port_at(port.name) or ()) for port in part.kind.ports]
+            for id, part in drawing.components.items()
+        },
+    }
+    wanted = set()
+    for one, own in places.items():
+        for place in own:
+            away = {
+                other: min(
+                    [place.distance(each) for each in others] + [place.distance(lines.get(other, others[0]))]
+                )
+                for other, others in places.items()
+                if other != one
+            }
+            least = min(away.values(), default=9.0)
+            if least <= 0.5 + 1e-9:
+                wanted.add((one, frozenset(other for other, far in away.items() if far <= least + 1e-9)))
+    pairs = [ids(finding) for finding in found(NAME, drawing)]
+    for one, nearest in wanted:
+        assert any(one in pair and pair - {one} <= nearest for pair in pairs)
+    for pair in pairs:
+        assert any(one in pair and pair - {one} <= nearest for one, nearest in wanted)

@@ -18,31 +18,50 @@ from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.plan import every_value
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.rules.book import NoRuleError
 
 VARIANT_BOUND = 256
+MOST_NAMED = 6
 
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """A check's findings, and whether it judged, does not apply, or could not judge."""
+    """A check's findings, whether it judged, does not apply, or could not judge, and why it could not."""
 
     findings: tuple[Finding, ...]
     status: str
     crashed: bool = False
+    why: str = ""
 
 
 def answer(check: Check, case: Case) -> Answer:
     """What the check says of the case. Never raises."""
     try:
         verdict = _over_unknowns(check, case)
+    except NoRuleError as error:
+        return Answer((), "not judged", why=str(error))
     except TooLargeError:
-        return Answer((_beyond_the_bound(check),), "not judged")
+        return Answer((_beyond_the_bound(check),), "not judged", why="the ways are too many to prove")
     except Exception as error:
-        return Answer((_crash(check.name, error),), "not judged", crashed=True)
+        return Answer(
+            (_crash(check.name, error),), "not judged", crashed=True, why="it failed inside the program"
+        )
     if not verdict.findings and not verdict.sound:
         return Answer((), "not applicable")
     decided = verdict.sound or any(each.grade is not Grade.UNANSWERED for each in verdict.findings)
-    return Answer(verdict.findings, "judged" if decided else "not judged")
+    if decided:
+        return Answer(verdict.findings, "judged")
+    return Answer(verdict.findings, "not judged", why=_why(verdict))
+
+
+def _why(verdict: Verdict) -> str:
+    """Why nothing could be judged: the numbers that lack."""
+    missing = tuple(dict.fromkeys(field for finding in verdict.findings for field in finding.missing))
+    if not missing:
+        return "the ways are too many to prove"
+    shown = ", ".join(missing[:MOST_NAMED])
+    rest = len(missing) - MOST_NAMED
+    return f"not known: {shown}" + (f" and {rest} more" if rest > 0 else "")
 
 
 def _beyond_the_bound(check: Check) -> Finding:
@@ -67,7 +86,7 @@ def _crash(name: str, error: Exception) -> Finding:
 
 
 def _over_unknowns(check: Check, case: Case) -> Verdict:
-    unknown = unknown_ways(case.drawing)
+    unknown = case.kept("unknown ways", lambda: unknown_ways(case.drawing))
     if not unknown:
         return check.judge(case)
     usual = check.judge(case)

@@ -9,7 +9,7 @@ from importlib import import_module
 from types import MappingProxyType
 
 import circuitcheck.checks as folder
-from circuitcheck.checks.check import Check, Lesson, lesson_of
+from circuitcheck.checks.check import Check, Lesson, lesson_of, proposes_nothing
 
 
 @cache
@@ -23,7 +23,13 @@ def checks() -> Mapping[str, Check]:
         for module in pkgutil.iter_modules(package.__path__):
             code = import_module(f"{package.__name__}.{module.name}")
             name = module.name.replace("_", "-")
-            found[name] = Check(name, topic.name, lesson_of(name, code.__doc__ or ""), code.judge)
+            found[name] = Check(
+                name,
+                topic.name,
+                lesson_of(name, code.__doc__ or ""),
+                code.judge,
+                getattr(code, "propose", proposes_nothing),
+            )
     return MappingProxyType({name: found[name] for name in sorted(found)})
 
 

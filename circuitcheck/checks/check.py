@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import inspect
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from circuitcheck.checks.case import Case
-from circuitcheck.finding import Finding
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.finding import Finding, Says
 
 SECTIONS = ("Flags", "Why", "Remedy", "Source")
 
@@ -40,13 +41,33 @@ Judge = Callable[[Case], Verdict]
 
 
 @dataclass(frozen=True, slots=True)
+class Proposal:
+    """A way to put a finding right: what it does, in one sentence, and the drawing after that edit.
+
+    It only proposes: `circuitcheck.cures` keeps it if a fresh analysis finds it sound.
+    """
+
+    says: Says
+    drawing: Drawing
+
+
+Propose = Callable[[Case, Finding], Iterator[Proposal]]
+
+
+def proposes_nothing(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """For a check that knows no cure."""
+    return iter(())
+
+
+@dataclass(frozen=True, slots=True)
 class Check:
-    """One check by its name, the folder of its topic, its lesson and its judgement."""
+    """One check by its name, the folder of its topic, its lesson, its judgement and its cures."""
 
     name: str
     topic: str
     lesson: Lesson
     judge: Judge
+    propose: Propose = proposes_nothing
 
 
 def lesson_of(name: str, docstring: str) -> Lesson:

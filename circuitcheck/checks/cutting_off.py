@@ -69,7 +69,9 @@ class HeatedWater:
 
 def heated_waters(case: Case) -> tuple[HeatedWater, ...]:
     """Every body of heated water, by what heats it, in the order of the drawing."""
-    return tuple(HeatedWater(case, heated) for heated in case.bodies.heated)
+    return case.kept(
+        "heated waters", lambda: tuple(HeatedWater(case, heated) for heated in case.bodies.heated)
+    )
 
 
 def judge_absent(

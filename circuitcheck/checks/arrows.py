@@ -1,0 +1,39 @@
+"""The parts with an arrow that the checks of circulation judge, and which of them stand backwards."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from circuitcheck.checks.case import Case
+from circuitcheck.circuit.facing import Sort, stands_backwards
+from circuitcheck.circuit.joining import Placed
+from circuitcheck.circuit.rounds import key_of
+from circuitcheck.parts.kind import Role
+
+SORTS = {
+    Role.PUMPS: Sort.PUMP,
+    Role.STOPS_BACKFLOW: Sort.OTHER,
+    Role.BYPASSES: Sort.BYPASS,
+    Role.BLENDS: Sort.OTHER,
+    Role.REDUCES: Sort.OTHER,
+}
+
+
+def with_arrows(case: Case) -> Iterator[tuple[Placed, Sort]]:
+    """Each part once, by the first of its devices; what a heat source has inside is not judged."""
+    told = {place.part for place in case.circuit.devices(Role.HEATS)}
+    for role, sort in SORTS.items():
+        for place in case.circuit.devices(role):
+            if place.part not in told:
+                told.add(place.part)
+                yield place, sort
+
+
+def is_backwards(case: Case, place: Placed, sort: Sort) -> bool:
+    """Whether it stands against the only way water can go. Raises TooLargeError beyond the bound."""
+    for key in (place.part, key_of(place.part, place.device.port)):
+        body = case.situations.rounds.of(key)
+        if body is not None:
+            case.rests_on_water_ways(case.bodies.of(place.node))
+            return stands_backwards(body, key, sort)
+    return False

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
 
 from circuitcheck.checks.answering import Answer, answer
 from circuitcheck.checks.case import Case
@@ -17,7 +18,8 @@ class Analysis:
     """What the checks say of one drawing, tagged with it so that a stale answer can be dropped.
 
     Each check is in just one of `judged`, `not_applicable` and `not_judged`; `crashed` are those
-    of `not_judged` that failed inside the program. `taken` lists the defaults verdicts rest on.
+    of `not_judged` that failed inside the program. `why_not_judged` says of each of `not_judged` why.
+    `taken` lists the defaults verdicts rest on.
     """
 
     drawing: Drawing
@@ -28,22 +30,33 @@ class Analysis:
     crashed: tuple[str, ...]
     taken: tuple[str, ...]
     rule_book: str
+    why_not_judged: Mapping[str, str] = field(default_factory=dict)
 
 
 def analyse(drawing: Drawing) -> Analysis:
     """Judge a drawing by every check. Never raises for a drawing that was read or made by edits."""
     case = Case(drawing)
-    answers = {name: answer(check, case) for name, check in checks().items()}
+    return analysis_of(case, answers_of(case))
+
+
+def answers_of(case: Case) -> dict[str, Answer]:
+    """What every check answers, by its name."""
+    return {name: answer(check, case) for name, check in checks().items()}
+
+
+def analysis_of(case: Case, answers: dict[str, Answer], taken: Iterable[str] = ()) -> Analysis:
+    """The answers put together; `taken` are defaults taken by checks that were asked earlier."""
     findings = [finding for each in answers.values() for finding in each.findings]
     return Analysis(
-        drawing,
+        case.drawing,
         tuple(sorted(findings, key=lambda finding: finding.order)),
         judged=_named(answers, "judged"),
         not_applicable=_named(answers, "not applicable"),
         not_judged=_named(answers, "not judged"),
         crashed=tuple(name for name, each in answers.items() if each.crashed),
-        taken=case.taken,
-        rule_book=rule_book(drawing),
+        taken=tuple(sorted({*case.taken, *taken})),
+        rule_book=rule_book(case.drawing),
+        why_not_judged={name: each.why for name, each in answers.items() if each.status == "not judged"},
     )
 
 

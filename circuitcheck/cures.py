@@ -1,0 +1,93 @@
+"""Cures: what would put a finding right, tried by a fresh analysis and kept only if sound."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from circuitcheck.analysis import Analysis, analyse
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.catalogue import checks
+from circuitcheck.checks.check import Proposal
+from circuitcheck.drawing.changing import EditError
+from circuitcheck.drawing.routing import Routes
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.finding import Finding, Grade, Says
+
+MOST_CURES = 3
+MOST_TRIED = 12
+"""Each proposal costs an analysis of the whole drawing."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cure:
+    """One edit that removes a finding and raises nothing new of its grade or a higher one."""
+
+    says: Says
+    drawing: Drawing
+
+    @property
+    def message(self) -> str:
+        """What the edit does, in one English sentence."""
+        return str(self.says)
+
+
+def cures(analysis: Analysis, finding: Finding, lines: Routes | None = None) -> tuple[Cure, ...]:
+    """The safe cures of a finding of that analysis, best first, at most three; none where none is safe.
+
+    `lines` are the pipes' lines where they are known already. Each cure's drawing is one edit away
+    from the analysed one.
+    """
+    if finding.grade is Grade.UNANSWERED:
+        return ()
+    case = Case(analysis.drawing)
+    if lines is not None and lines.drawing is analysis.drawing:
+        case.__dict__["lines"] = lines
+    found: list[Cure] = []
+    for proposal in _proposals(case, finding):
+        if len(found) < MOST_CURES and _is_safe(analysis, finding, proposal):
+            found.append(Cure(proposal.says, proposal.drawing))
+    return tuple(found)
+
+
+def _proposals(case: Case, finding: Finding) -> list[Proposal]:
+    """What the check proposes; what went before a step that cannot be made still stands."""
+    tried: list[Proposal] = []
+    try:
+        for proposal in checks()[finding.check].propose(case, finding):
+            tried.append(proposal)
+            if len(tried) == MOST_TRIED:
+                break
+    except EditError:
+        pass
+    return tried
+
+
+def _is_safe(before: Analysis, finding: Finding, proposal: Proposal) -> bool:
+    if proposal.drawing is before.drawing:
+        return False
+    after = analyse(proposal.drawing)
+    if any(each.check == finding.check and subject(each) == subject(finding) for each in after.findings):
+        return False
+    if set(after.crashed) - set(before.crashed):
+        return False
+    weighed = _heaviest(before.findings)
+    return not any(
+        each.grade.rank <= finding.grade.rank
+        and weighed.get((each.check, subject(each)), Grade.UNANSWERED.rank) > each.grade.rank
+        for each in after.findings
+    )
+
+
+def subject(finding: Finding) -> str:
+    """The thing that a finding judges; empty for the drawing as a whole."""
+    return next(iter((*finding.components, *finding.pipes)), "")
+
+
+def _heaviest(findings: Iterable[Finding]) -> dict[tuple[str, str], int]:
+    """The heaviest grade's rank by check and thing judged."""
+    found: dict[tuple[str, str], int] = {}
+    for each in findings:
+        key = (each.check, subject(each))
+        found[key] = min(found.get(key, each.grade.rank), each.grade.rank)
+    return found

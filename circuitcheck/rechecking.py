@@ -1,0 +1,121 @@
+"""Judges one drawing after another: after an edit only what it can bear on is asked again."""
+
+from __future__ import annotations
+
+import copy
+from dataclasses import replace
+
+from circuitcheck.analysis import Analysis, analysis_of, answers_of
+from circuitcheck.checks.answering import Answer, answer
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.catalogue import checks
+from circuitcheck.checks.depending import LAYOUT, MEASURED, circuit_words, words_of
+from circuitcheck.drawing.difference import Difference, difference
+from circuitcheck.drawing.routing import Routes, routes
+from circuitcheck.drawing.value import Drawing
+
+
+class Rechecker:
+    """What was found of the drawing judged last. It belongs to one thread."""
+
+    def __init__(self) -> None:
+        self._case: Case | None = None
+        self._answers: dict[str, Answer] = {}
+        self._analysis: Analysis | None = None
+
+    def analyse(self, drawing: Drawing, lines: Routes | None = None) -> Analysis:
+        """The same as `analysis.analyse`; `lines` are the pipes' lines where they are known already."""
+        before, known = self._case, self._analysis
+        if before is None or known is None:
+            return self._all(drawing, lines)
+        change = difference(before.drawing, drawing)
+        if change.joins_anew:
+            return self._all(drawing, lines, before)
+        if change.is_nothing:
+            self._case = _carried(before, drawing, change, lines)
+            self._analysis = replace(known, drawing=drawing)
+            return self._analysis
+        return self._some(before, known, drawing, change, lines)
+
+    def _all(self, drawing: Drawing, lines: Routes | None, before: Case | None = None) -> Analysis:
+        case = Case(drawing)
+        if before is not None:
+            _carry_layout(before, case, lines)
+        elif lines is not None:
+            case.__dict__["lines"] = lines
+        self._case, self._answers = case, answers_of(case)
+        self._analysis = analysis_of(case, self._answers)
+        return self._analysis
+
+    def _some(
+        self, before: Case, known: Analysis, drawing: Drawing, change: Difference, lines: Routes | None
+    ) -> Analysis:
+        case = _carried(before, drawing, change, lines)
+        asked = {
+            name: answer(check, case)
+            for name, check in checks().items()
+            if _may_differ(name, check.topic, self._answers[name], drawing, change)
+        }
+        self._case = case
+        if all(_same(self._answers[name], new) for name, new in asked.items()) and not change.fields:
+            self._analysis = replace(known, drawing=drawing)
+            return self._analysis
+        self._answers = {**self._answers, **asked}
+        # A usual value that was taken before is still taken, unless it is given now.
+        still = (entry for entry in known.taken if _is_left_out(drawing, entry))
+        self._analysis = analysis_of(case, self._answers, still)
+        return self._analysis
+
+
+def _may_differ(name: str, topic: str, was: Answer, drawing: Drawing, change: Difference) -> bool:
+    words = words_of(f"circuitcheck.checks.{topic}.{name.replace('-', '_')}")
+    if not words.isdisjoint(change.fields):
+        return True
+    if change.renamed and (was.findings or "label" in words):
+        return True
+    if not change.moved:
+        return False
+    measured = drawing.sheet.get("metres_per_square") is not None and not words.isdisjoint(MEASURED)
+    return measured or not words.isdisjoint(LAYOUT)
+
+
+def _same(one: Answer, two: Answer) -> bool:
+    return one is two or one == two
+
+
+def _carried(before: Case, drawing: Drawing, change: Difference, lines: Routes | None) -> Case:
+    """A case of the next drawing with what is known of the circuit, which the change does not touch."""
+    case = Case(drawing)
+    if circuit_words().isdisjoint(change.fields):
+        for name in ("circuit", "bodies", "flow"):
+            if name in before.__dict__:
+                case.__dict__[name] = copy.copy(before.__dict__[name])
+        if "circuit" in case.__dict__:
+            case.circuit.drawing = drawing
+        for name in ("bodies", "flow"):
+            if name in case.__dict__:
+                case.__dict__[name].circuit = case.circuit
+        if "discharges" in before.__dict__:
+            case.__dict__["discharges"] = before.discharges
+    _carry_layout(before, case, lines)
+    return case
+
+
+def _carry_layout(before: Case, case: Case, lines: Routes | None) -> None:
+    """Carry the lines and the index of the layout on to the next drawing."""
+    if lines is None and "lines" in before.__dict__:
+        lines = routes(case.drawing, before.lines)
+    if lines is None:
+        return
+    case.__dict__["lines"] = lines
+    if "lying" in before.__dict__:
+        case.__dict__["lying"] = before.__dict__.pop("lying").after(lines)
+
+
+def _is_left_out(drawing: Drawing, entry: str) -> bool:
+    """Whether the field of a `taken` entry is still left out in a drawing that holds its owner."""
+    owner, _, field = entry.partition(" = ")[0].rpartition(".")
+    if owner == "design":
+        return field not in drawing.design
+    item = drawing.components.get(owner) or drawing.pipes.get(owner)
+    return item is not None and field not in item.data

@@ -1,0 +1,109 @@
+"""Judging one drawing after another gives what judging each by itself gives."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from circuitcheck.analysis import Analysis, analyse
+from circuitcheck.drawing.arranging import move, turn
+from circuitcheck.drawing.changing import EditError
+from circuitcheck.drawing.difference import difference
+from circuitcheck.drawing.edits import relabel
+from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS
+from circuitcheck.drawing.filling_in import clear_field, set_design, set_field, set_sheet, set_title
+from circuitcheck.drawing.pipes import set_corners
+from circuitcheck.drawing.removing import remove
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.geometry import Point
+from circuitcheck.parts.kind import Field, FieldType
+from circuitcheck.rechecking import Rechecker
+from circuitcheck.shipped import data_path
+from circuitcheck.storage.reading import read
+
+SAMPLES = [read(path) for path in sorted(data_path("samples").glob("*.wetcircuit"))]
+Edit = Callable[[Drawing], Drawing]
+
+
+def value_for(draw: st.DrawFn, field: Field) -> object:
+    """A value that the field takes, or None."""
+    if field.type is FieldType.NUMBER:
+        return draw(st.sampled_from([None, 0.1, 0.5, 1, 3, 6, 15, 22, 48, 60, 75, 90, 200]))
+    if field.type is FieldType.SWITCH:
+        return draw(st.sampled_from([None, True, False]))
+    if field.type is FieldType.CHOICE:
+        return draw(st.sampled_from([None, *field.choices]))
+    return None
+
+
+@st.composite
+def edited(draw: st.DrawFn, drawing: Drawing) -> Drawing:
+    """The drawing after one edit of any sort."""
+    part = draw(st.sampled_from(list(drawing.components)))
+    pipe = draw(st.sampled_from(list(drawing.pipes)))
+    what = draw(st.integers(0, 9))
+    try:
+        if what <= 3:
+            field = draw(st.sampled_from(drawing.components[part].kind.fields))
+            if draw(st.booleans()):
+                return clear_field(drawing, part, field.name)
+            return set_field(drawing, part, field.name, value_for(draw, field))
+        if what == 4:
+            field = draw(st.sampled_from(PIPE_FIELDS))
+            return set_field(drawing, pipe, field.name, value_for(draw, field))
+        if what == 5:
+            field = draw(st.sampled_from(DESIGN_FIELDS))
+            return set_design(drawing, field.name, value_for(draw, field))
+        if what == 6:
+            dx, dy = draw(st.tuples(st.integers(-3, 3), st.integers(-3, 3)))
+            return draw(st.sampled_from([move(drawing, [part], dx, dy), turn(drawing, [part])]))
+        if what == 7:
+            label = draw(st.sampled_from(["", "Same", "same ", "Other"]))
+            return draw(st.sampled_from([relabel(drawing, part, label), set_title(drawing, label)]))
+        if what == 8:
+            corners = draw(st.lists(st.tuples(st.integers(0, 40), st.integers(0, 40)), max_size=3))
+            scale = draw(st.sampled_from([None, 0.5]))
+            cornered = set_corners(drawing, pipe, [Point(*corner) for corner in corners])
+            return draw(st.sampled_from([cornered, set_sheet(drawing, "metres_per_square", scale)]))
+        return remove(drawing, [draw(st.sampled_from([part, pipe]))])
+    except EditError:
+        return drawing
+
+
+def told(analysis: Analysis) -> tuple[object, ...]:
+    return (
+        [(each, each.message) for each in analysis.findings],
+        analysis.judged,
+        analysis.not_applicable,
+        analysis.why_not_judged,
+        analysis.crashed,
+        analysis.rule_book,
+    )
+
+
+@settings(max_examples=60)
+@given(st.data())
+def test_after_any_edits_it_says_what_a_fresh_analysis_says(data: st.DataObject) -> None:
+    drawing = data.draw(st.sampled_from(SAMPLES))
+    checker = Rechecker()
+    checker.analyse(drawing)
+    for _ in range(data.draw(st.integers(1, 5))):
+        drawing = data.draw(edited(drawing))
+        again, fresh = checker.analyse(drawing), analyse(drawing)
+        assert again.drawing is drawing
+        assert told(again) == told(fresh)
+        # A usual value that some check no longer comes to may still be listed, never one that is given.
+        assert set(fresh.taken) <= set(again.taken)
+
+
+def test_what_bears_on_nothing_is_told_from_what_does() -> None:
+    drawing = SAMPLES[0]
+    part, pipe = next(iter(drawing.components)), next(iter(drawing.pipes))
+    assert difference(drawing, set_title(drawing, "Another")).is_nothing
+    assert difference(drawing, move(drawing, [part], 1, 0)).moved
+    assert difference(drawing, relabel(drawing, part, "Another")).renamed == {part}
+    assert difference(drawing, set_field(drawing, pipe, "length_m", 7.5)).fields == {"length_m"}
+    assert difference(drawing, remove(drawing, [part])).joins_anew
+    assert difference(drawing, drawing).is_nothing

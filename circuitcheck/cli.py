@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 SOUND, FOUND, FAILED = 0, 1, 2
 ENDING = ".wetcircuit"
-COMMANDS = ("check", "explain", "samples")
+COMMANDS = ("check", "explain", "parts", "samples", "sizes")
 
 
 def run(arguments: Sequence[str]) -> int:
@@ -39,15 +39,20 @@ def _parser() -> argparse.ArgumentParser:
     explain = commands.add_parser("explain", help="why a check exists and what puts it right")
     explain.add_argument("check", nargs="?", metavar="CHECK", help="a check's name; without it, the list")
     explain.set_defaults(command=_explain)
+    _add_parts(commands.add_parser("parts", help="parts list: counts, pipe by size and material, bends"))
     samples = commands.add_parser("samples", help="list the drawings that ship, or copy them out")
     samples.add_argument("--to", metavar="FOLDER", type=Path, help="copy them into this folder")
     samples.set_defaults(command=_samples)
+    sizes = commands.add_parser("sizes", help="the worked figures, each with its formula, inputs and source")
+    sizes.add_argument("file", metavar="FILE", type=Path, help="a drawing")
+    sizes.add_argument("--as", dest="form", choices=("text", "json", "csv"), default="text")
+    sizes.set_defaults(command=_sizes)
     return parser
 
 
 def _add_check(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("paths", nargs="+", metavar="PATH", type=Path, help="a drawing or a folder of them")
-    parser.add_argument("--as", dest="form", choices=("text", "json", "csv"), default="text")
+    parser.add_argument("--as", dest="form", choices=("text", "json", "csv", "sarif"), default="text")
     parser.add_argument(
         "--at-least",
         choices=("danger", "fault", "advice"),
@@ -65,7 +70,16 @@ def _add_check(parser: argparse.ArgumentParser) -> None:
         help="the day acceptances are judged on",
     )
     parser.add_argument("--jobs", type=_jobs, default=1, metavar="N", help="check that many files at a time")
+    parser.add_argument(
+        "--cures", action="store_true", help="say which edits would put a finding right, each tried first"
+    )
     parser.set_defaults(command=_check)
+
+
+def _add_parts(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", type=Path, help="a drawing")
+    parser.add_argument("--as", dest="form", choices=("text", "json", "csv"), default="text")
+    parser.set_defaults(command=_parts)
 
 
 def _jobs(text: str) -> int:
@@ -81,7 +95,7 @@ def _check(parsed: argparse.Namespace) -> int:
         _say(fault)
     if not files:
         return FAILED
-    checked = _checked(files, parsed.on or date.today(), parsed.jobs)
+    checked = _checked(files, parsed.on or date.today(), parsed.jobs, with_cures=parsed.cures)
     _print(_shown(checked, parsed.form))
     _say(_summary(checked))
     if faults or any(each.error or each.crashed for each in checked):
@@ -126,12 +140,12 @@ def _walk(folder: Path, faults: list[str]) -> Iterator[Path]:
             yield path
 
 
-def _checked(files: list[Path], today: date, jobs: int) -> list[Checked]:
+def _checked(files: list[Path], today: date, jobs: int, *, with_cures: bool) -> list[Checked]:
     from functools import partial
 
     from circuitcheck.report.checked import check_file
 
-    one = partial(check_file, today=today)
+    one = partial(check_file, today=today, with_cures=with_cures)
     if jobs == 1 or len(files) == 1:
         return list(_with_progress(map(one, files), len(files)))
     from concurrent.futures import ProcessPoolExecutor
@@ -161,6 +175,10 @@ def _shown(checked: list[Checked], form: str) -> str:
         from circuitcheck.report.as_csv import as_csv
 
         return as_csv(checked)
+    if form == "sarif":
+        from circuitcheck.report.as_sarif import as_sarif
+
+        return as_sarif(checked)
     import os
 
     from circuitcheck.report.as_text import as_text
@@ -209,6 +227,27 @@ def _explain(parsed: argparse.Namespace) -> int:
     return SOUND
 
 
+def _parts(parsed: argparse.Namespace) -> int:
+    from circuitcheck.figures.parts_list import parts_list
+    from circuitcheck.report import parts as shown
+    from circuitcheck.storage.reading import DrawingError, read
+
+    try:
+        found = parts_list(read(parsed.file))
+    except DrawingError as error:
+        _say(str(error))
+        return FAILED
+    except OSError as error:
+        _say(f"{parsed.file}: {error.strerror or error}")
+        return FAILED
+    name = str(parsed.file)
+    forms = {"csv": lambda: shown.as_csv(found), "json": lambda: shown.as_json(name, found)}
+    _print(forms.get(parsed.form, lambda: shown.as_text(name, found))())
+    if lacking := len(found.no_length):
+        _say(f"the length of {lacking} pipes is not known")
+    return SOUND
+
+
 def _samples(parsed: argparse.Namespace) -> int:
     from circuitcheck.report.samples import copy_samples, list_samples
 
@@ -223,6 +262,24 @@ def _samples(parsed: argparse.Namespace) -> int:
     for path in copied:
         _print(f"{path}\n")
     return SOUND
+
+
+def _sizes(parsed: argparse.Namespace) -> int:
+    from circuitcheck.report import sizes
+
+    found = sizes.size_file(parsed.file)
+    shown = {"text": sizes.as_text, "json": sizes.as_json, "csv": sizes.as_csv}
+    _print(shown[parsed.form](found))
+    if found.error:
+        _say(f"{parsed.file}: cannot be read as a drawing")
+        return FAILED
+    text = f"{len(found.figures)} figures, {found.lacking} refused for want of numbers"
+    if found.refused:
+        text += f", {found.refused} for another reason"
+    if found.crashed:
+        text += f", {found.crashed} failed inside the program"
+    _say(text)
+    return FAILED if found.crashed else SOUND
 
 
 def _print(text: str) -> None:

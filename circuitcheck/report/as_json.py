@@ -23,7 +23,11 @@ def as_json(files: Sequence[Checked]) -> str:
         "rule_book": ", ".join(books) or None,
         "files": [each.as_object() for each in files],
     }
-    text = json.dumps(found, ensure_ascii=False, indent=1) + "\n"
+    return escaped(json.dumps(found, ensure_ascii=False, indent=1) + "\n")
+
+
+def escaped(text: str) -> str:
+    """JSON text whose letters stand as they are, and what nobody can see as JSON's own escape."""
     return _NOT_ASCII.sub(_escaped, text)
 
 

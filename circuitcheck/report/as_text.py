@@ -40,8 +40,10 @@ def _file(each: Checked, colour: bool) -> Iterator[str]:
     if not each.told:
         yield f"  Nothing found by {len(each.judged)} checks."
     yield f"  {len(each.judged)} checks judged, {len(each.not_applicable)} do not apply."
-    if each.not_judged:
-        yield from _wrapped(f"Not judged: {', '.join(each.not_judged)}.", "  ")
+    for name in each.not_judged:
+        yield from _wrapped(f"Not judged: {name} ({each.why_not_judged[name]}).", "  ", hang="    ")
+    if each.rule_book:
+        yield f"  Rule book: {each.rule_book}."
     if each.taken:
         yield from _wrapped(f"Taken as usual, since not given: {'; '.join(each.taken)}.", "  ")
 
@@ -56,7 +58,9 @@ def _finding(told: Told, colour: bool) -> Iterator[str]:
     shown = f"\x1b[{_COLOURS[finding.grade]}m{word}\x1b[0m" if colour else word
     yield f"  {shown}: {finding.check}"
     yield from _wrapped(finding.message, "      ")
+    for cure in told.cures or ():
+        yield from _wrapped(f"Cure: {cure}", "      ", hang="        ")
 
 
-def _wrapped(text: str, indent: str) -> list[str]:
-    return textwrap.wrap(plain(text), WIDTH, initial_indent=indent, subsequent_indent=indent)
+def _wrapped(text: str, indent: str, hang: str = "") -> list[str]:
+    return textwrap.wrap(plain(text), WIDTH, initial_indent=indent, subsequent_indent=hang or indent)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -15,10 +16,12 @@ from circuitcheck.storage.reading import DrawingError, read
 
 @dataclass(frozen=True, slots=True)
 class Told:
-    """A finding and whether it is accepted today."""
+    """A finding, whether it is accepted today and why, and its cures where they were asked for."""
 
     finding: Finding
     accepted: bool
+    reason: str = ""
+    cures: tuple[str, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +38,7 @@ class Checked:
     crashed: tuple[str, ...] = ()
     taken: tuple[str, ...] = ()
     rule_book: str | None = None
+    why_not_judged: Mapping[str, str] = field(default_factory=dict)
 
     def as_object(self) -> dict[str, Any]:
         """The file as JSON shows it."""
@@ -47,38 +51,47 @@ class Checked:
             "judged": list(self.judged),
             "not_applicable": list(self.not_applicable),
             "not_judged": list(self.not_judged),
+            "why_not_judged": dict(self.why_not_judged),
             "findings": [_finding_object(told) for told in self.told],
         }
 
 
-def check_file(path: Path, today: date) -> Checked:
-    """Read and judge one file. Never raises for what the file holds."""
+def check_file(path: Path, today: date, *, with_cures: bool = False) -> Checked:
+    """Read and judge one file, and look for cures if asked. Never raises for what the file holds."""
     try:
         drawing = read(path)
     except DrawingError as error:
         return Checked(str(path), "", tuple(fault.message for fault in error.faults), ())
     except OSError as error:
         return Checked(str(path), "", (f"cannot be read: {error.strerror or error}",), ())
-    return told_of(str(path), analyse(drawing), today)
+    return told_of(str(path), analyse(drawing), today, with_cures=with_cures)
 
 
-def told_of(file: str, analysis: Analysis, today: date) -> Checked:
+def told_of(file: str, analysis: Analysis, today: date, *, with_cures: bool = False) -> Checked:
     """An analysis as the outputs need it."""
     return Checked(
         file,
         analysis.drawing.title,
         (),
-        tuple(
-            Told(finding, acceptance_of(finding, analysis.drawing, today) is not None)
-            for finding in analysis.findings
-        ),
+        tuple(_told(analysis, finding, today, with_cures=with_cures) for finding in analysis.findings),
         analysis.judged,
         analysis.not_applicable,
         analysis.not_judged,
         analysis.crashed,
         analysis.taken,
         analysis.rule_book,
+        analysis.why_not_judged,
     )
+
+
+def _told(analysis: Analysis, finding: Finding, today: date, *, with_cures: bool) -> Told:
+    acceptance = acceptance_of(finding, analysis.drawing, today)
+    found = None
+    if with_cures:
+        from circuitcheck.cures import cures
+
+        found = tuple(cure.message for cure in cures(analysis, finding))
+    return Told(finding, acceptance is not None, acceptance.reason if acceptance else "", found)
 
 
 def _finding_object(told: Told) -> dict[str, Any]:
@@ -97,4 +110,6 @@ def _finding_object(told: Told) -> dict[str, Any]:
     }
     if finding.would_be is not None:
         found["would_be"] = finding.would_be.value
+    if told.cures is not None:
+        found["cures"] = list(told.cures)
     return found

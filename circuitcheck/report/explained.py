@@ -19,7 +19,7 @@ def explained(lesson: Lesson) -> str:
         ("What puts it right", lesson.remedy),
         ("Source", lesson.source),
     ):
-        body = textwrap.fill(text, WIDTH, initial_indent="  ", subsequent_indent="  ")
+        body = textwrap.fill(text, WIDTH, initial_indent="  ", subsequent_indent="  ", break_on_hyphens=False)
         parts.append(f"{heading}\n{body}")
     return "\n\n".join(parts) + "\n"
 

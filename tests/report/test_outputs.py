@@ -34,6 +34,7 @@ FILE = Checked(
     not_judged=("open-end",),
     taken=("sv1.set_pressure_bar = 3",),
     rule_book="england",
+    why_not_judged={"open-end": "not known: p1.size_mm"},
 )
 BROKEN = Checked("broken.wetcircuit", "", ("The file is no drawing.", "=1+1"), ())
 QUIET = Checked("quiet.wetcircuit", "", (), (), judged=("open-end", "near-miss"))
@@ -89,7 +90,8 @@ def test_text() -> None:
     assert "? unanswered, would be fault, accepted: open-end" in text
     assert "Fire<U+001B>[2J can be cut off." in text and "\x1b" not in text
     assert "1 checks judged, 1 do not apply." in text
-    assert "Not judged: open-end." in text and "sv1.set_pressure_bar = 3" in text
+    assert "Not judged: open-end (not known: p1.size_mm)." in text and "Rule book: england." in text
+    assert "sv1.set_pressure_bar = 3" in text
     assert "cannot be read as a drawing" in text and "The file is no drawing." in text
     assert "Nothing found by 2 checks." in text
     assert "not a certificate" in text

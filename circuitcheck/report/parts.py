@@ -1,0 +1,300 @@
+"""The parts list as text for a person, as JSON, and as a table that is safe to open in a spreadsheet."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+import textwrap
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import groupby
+from typing import Any
+
+from circuitcheck.figures.parts_list import Datum, PartLine, PartsList, PipeLine, Sizes, TeeLine
+from circuitcheck.parts.kind import FieldType
+from circuitcheck.report.as_json import escaped
+from circuitcheck.report.plain import cell, plain
+from circuitcheck.shipped import version
+
+COLUMNS = (
+    "section",
+    "count",
+    "length_m",
+    "bends",
+    "item",
+    "size",
+    "details",
+    "not_known",
+    "length_not_known",
+    "bends_not_known",
+    "ids",
+)
+PIPE, TEES = "Pipe", "Tees"
+WIDTH = 96
+MOST_NAMED, MOST_IN_NOTES = 8, 60
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One line of the list in words. `count` or `length_m` is how much of it; `bends` of pipe only.
+
+    `lacking` says what is not known of it, in words; `no_length` and `no_bends` name the pipes whose
+    length or bends the sums do without.
+    """
+
+    section: str
+    item: str
+    size: str
+    details: str
+    count: int | None
+    length_m: float | None
+    bends: int | None
+    lacking: str
+    ids: tuple[str, ...]
+    no_length: tuple[str, ...] = ()
+    no_bends: tuple[str, ...] = ()
+
+    @property
+    def short_of(self) -> str:
+        """How many lengths and numbers of bends the sums do without, in words."""
+        said = [_number(len(self.no_length), "length")] if self.no_length else []
+        said += ["bends of " + _number(len(self.no_bends), "pipe")] if self.no_bends else []
+        return " and ".join(said) + " not known" if said else ""
+
+
+def rows(found: PartsList) -> Iterator[Row]:
+    """The list in words, section by section: parts by what they do, then tees, then pipe."""
+    for line in found.parts:
+        yield _part_row(line)
+    for tee in found.tees:
+        yield _tee_row(tee)
+    for pipe in found.pipes:
+        yield _pipe_row(pipe)
+
+
+def notes(found: PartsList) -> tuple[str, ...]:
+    """What the sums rest on, as sentences: lengths that lack, lengths measured, materials taken as usual."""
+    said = []
+    if lengths := found.no_length:
+        of_all = f"{len(lengths)} of {_number(len(found.drawing.pipes), 'pipe')}"
+        said.append(
+            f"The length of {of_all} is not known and not in the sums: {_named(lengths, MOST_IN_NOTES)}."
+        )
+    if turns := found.no_bends:
+        said.append(
+            f"The bends of {_number(len(turns), 'pipe')} are not known: {_named(turns, MOST_IN_NOTES)}."
+        )
+    if measured := tuple(id for line in found.pipes for id in line.measured):
+        said.append(f"Measured from the line at the sheet's scale: {_named(measured, MOST_IN_NOTES)}.")
+    if usual := found.usual_material:
+        of_them = _number(len(usual), "pipe")
+        named = _named(usual, MOST_IN_NOTES)
+        said.append(f"Material taken as copper, since not given, for {of_them}: {named}.")
+    return tuple(said)
+
+
+def as_text(file: str, found: PartsList) -> str:
+    """The list for reading."""
+    title = f"  {plain(found.drawing.title)}" if found.drawing.title else ""
+    lines = [f"{plain(file)}{title}"]
+    for section, members in groupby(rows(found), key=lambda row: row.section):
+        lines += ["", section]
+        for row in members:
+            lines += _text_lines(row)
+    if len(lines) == 1:
+        lines += ["", "Nothing is drawn."]
+    said = notes(found)
+    lines += [""] if said else []
+    for note in said:
+        lines += textwrap.wrap(plain(note), WIDTH, subsequent_indent="  ")
+    return "\n".join(lines) + "\n"
+
+
+def as_csv(found: PartsList) -> str:
+    """A header and one row for each line of the list."""
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\n")
+    writer.writerow(COLUMNS)
+    for row in rows(found):
+        ids = (" ".join(each) for each in (row.no_length, row.no_bends, row.ids))
+        texts = (row.item, row.size, row.details, row.lacking, *ids)
+        numbers = ("" if row.count is None else row.count, _metres(row.length_m), _blank(row.bends))
+        writer.writerow([cell(row.section), *numbers, *(cell(text) for text in texts)])
+    return out.getvalue()
+
+
+def as_json(file: str, found: PartsList) -> str:
+    """One object; the same drawing gives the same text."""
+    told = {
+        "program": f"circuitcheck {version()}",
+        "file": file,
+        "title": found.drawing.title,
+        "parts": [_part_object(line) for line in found.parts],
+        "tees": [
+            {
+                "count": tee.count,
+                "sizes_mm": list(tee.sizes_mm),
+                "materials": list(tee.materials),
+                "ids": list(tee.ids),
+            }
+            for tee in found.tees
+        ],
+        "pipes": [_pipe_object(line) for line in found.pipes],
+    }
+    return escaped(json.dumps(told, ensure_ascii=False, indent=1) + "\n")
+
+
+def _part_row(line: PartLine) -> Row:
+    words = [_datum_words(datum) for datum in line.data if datum.value is not None]
+    lacking = [_lower(datum.field.label) for datum in line.data if datum.value is None]
+    if None in line.sizes_mm:
+        lacking.insert(0, "size")
+    return Row(
+        str(line.kind.group),
+        line.kind.title,
+        size_words(line.sizes_mm),
+        ", ".join(word for word in words if word),
+        line.count,
+        None,
+        None,
+        ", ".join(lacking),
+        line.ids,
+    )
+
+
+def _tee_row(line: TeeLine) -> Row:
+    lacking = "size" if None in line.sizes_mm else ""
+    details = ", ".join(line.materials)
+    return Row(TEES, "Tee", size_words(line.sizes_mm), details, line.count, None, None, lacking, line.ids)
+
+
+def _pipe_row(line: PipeLine) -> Row:
+    details = [f"bore {line.bore_mm:g} mm"] if line.bore_mm is not None else []
+    details += ["marked fit for hot discharge"] if line.heatproof else []
+    details += [f"{_metres(line.insulated_m)} m of it insulated"] if line.insulated_m else []
+    lacking = [] if line.material else ["material"]
+    lacking += [] if line.size_mm is not None else ["size"]
+    return Row(
+        PIPE,
+        f"{line.material[:1].upper()}{line.material[1:]} pipe" if line.material else "Pipe",
+        size_words((line.size_mm,)),
+        ", ".join(details),
+        None,
+        line.length_m,
+        line.bends,
+        ", ".join(lacking),
+        line.ids,
+        line.no_length,
+        line.no_bends,
+    )
+
+
+def size_words(sizes: Sizes) -> str:
+    """Sizes as the trade says them: `22 mm`, `22 × 22 × 15 mm`, `?` for one that is not known."""
+    if not sizes:
+        return ""
+    if all(size is None for size in sizes):
+        return "size not known"
+    return f"{' × '.join('?' if size is None else f'{size:g}' for size in sizes)} mm"
+
+
+def _datum_words(datum: Datum) -> str:
+    field, value = datum.field, datum.value
+    usual = " (usual)" if datum.usual else ""
+    match field.type:
+        case FieldType.NUMBER:
+            unit = f" {field.unit}" if field.unit else ""
+            return f"{_lower(field.label)} {value:g}{unit}{usual}"
+        case FieldType.SWITCH:
+            said = _switch_words(field.label, on=bool(value)) if value or field.default else ""
+            return f"{said}{usual}" if said else ""
+        case FieldType.CHOICES:
+            return f"{_lower(field.label)} {', '.join(_spoken(each) for each in value)}"
+        case _:
+            return f"{_lower(field.label)} {_spoken(str(value))}{usual}"
+
+
+def _switch_words(label: str, *, on: bool) -> str:
+    """`thermostatic head`, `no thermostatic head`, `not all thermostatic`."""
+    if on:
+        return _lower(label)
+    return f"{'not' if label.startswith('All ') else 'no'} {_lower(label)}"
+
+
+def _text_lines(row: Row) -> list[str]:
+    much = f"{row.count}" if row.count is not None else f"{row.length_m or 0:.2f} m"
+    words = [row.item + (f" {row.size}" if row.size else "")]
+    words += [row.details] if row.details else []
+    words += [_number(row.bends, "bend")] if row.bends is not None else []
+    # An unknown size stands as a question mark among the sizes already.
+    lacking = ", ".join(each for each in row.lacking.split(", ") if each and each != "size")
+    words += [f"not known: {lacking}"] if lacking else []
+    words += [row.short_of] if row.short_of else []
+    named = "" if row.section == PIPE else f"  [{_named(row.ids)}]"
+    return textwrap.wrap(
+        plain("; ".join(words) + named),
+        WIDTH,
+        initial_indent=f"{much:>11}  ",
+        subsequent_indent=" " * 15,
+        break_long_words=False,
+    )
+
+
+def _part_object(line: PartLine) -> dict[str, Any]:
+    return {
+        "count": line.count,
+        "kind": line.kind.name,
+        "group": str(line.kind.group),
+        "sizes_mm": list(line.sizes_mm),
+        "data": {
+            datum.field.name: list(datum.value) if isinstance(datum.value, tuple) else datum.value
+            for datum in line.data
+        },
+        "usual": [datum.field.name for datum in line.data if datum.usual],
+        "ids": list(line.ids),
+    }
+
+
+def _pipe_object(line: PipeLine) -> dict[str, Any]:
+    return {
+        "material": line.material,
+        "size_mm": line.size_mm,
+        "bore_mm": line.bore_mm,
+        "heatproof": line.heatproof,
+        "length_m": round(line.length_m, 4),
+        "insulated_m": round(line.insulated_m, 4),
+        "bends": line.bends,
+        "measured": list(line.measured),
+        "length_not_known": list(line.no_length),
+        "bends_not_known": list(line.no_bends),
+        "usual": ["material"] if line.usual_material else [],
+        "ids": list(line.ids),
+    }
+
+
+def _metres(value: float | None) -> str:
+    return "" if value is None else f"{value:.2f}"
+
+
+def _blank(value: int | None) -> str:
+    return "" if value is None else str(value)
+
+
+def _named(ids: Sequence[str], most: int = MOST_NAMED) -> str:
+    """The ids, so many of them by name and the rest by number."""
+    more = f" and {len(ids) - most} more" if len(ids) > most else ""
+    return ", ".join(ids[:most]) + more
+
+
+def _number(count: int, thing: str) -> str:
+    return f"{count} {thing}" if count == 1 else f"{count} {thing}s"
+
+
+def _spoken(value: str) -> str:
+    return value.replace("_", " ")
+
+
+def _lower(text: str) -> str:
+    """A label in the middle of a sentence; a symbol such as kv stays as it is."""
+    return text[:1].lower() + text[1:]

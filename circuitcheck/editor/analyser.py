@@ -14,6 +14,7 @@ from circuitcheck.finding import Finding, Grade, Says
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
+    from circuitcheck.rechecking import Rechecker
 
 Analyse = Callable[[Drawing], "Analysis"]
 PAUSE_MS = 30
@@ -31,7 +32,7 @@ class Analyser(QObject):
 
     def __init__(self, analyse: Analyse | None = None, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._analyse = analyse or _all_checks
+        self._analyse = analyse or one_after_another()
         self._wanted: Drawing | None = None
         self._running: Future[None] | None = None
         self._closed = False
@@ -82,11 +83,20 @@ class Analyser(QObject):
             self._start()
 
 
-def _all_checks(drawing: Drawing) -> Analysis:
-    # Here and not at the top: the window shows before the checks are read.
-    from circuitcheck.analysis import analyse
+def one_after_another() -> Analyse:
+    """Judges the drawings it is given, and after an edit only what that can bear on."""
+    checker: Rechecker | None = None
 
-    return analyse(drawing)
+    def analyse(drawing: Drawing) -> Analysis:
+        # Here and not at the top: the window shows before the checks are read.
+        nonlocal checker
+        if checker is None:
+            from circuitcheck.rechecking import Rechecker
+
+            checker = Rechecker()
+        return checker.analyse(drawing)
+
+    return analyse
 
 
 def failed(drawing: Drawing, error: Exception) -> Analysis:
@@ -113,4 +123,5 @@ def failed(drawing: Drawing, error: Exception) -> Analysis:
         crashed=names,
         taken=(),
         rule_book="",
+        why_not_judged=dict.fromkeys(names, "it failed inside the program"),
     )

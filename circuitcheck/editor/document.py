@@ -10,10 +10,12 @@ from PySide6.QtCore import QObject, Signal
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.analyser import Analyse, Analyser
+from circuitcheck.editor.curing import Curer
 from circuitcheck.editor.history import History
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
+    from circuitcheck.finding import Finding
 
 ENDING = ".wetcircuit"
 
@@ -30,12 +32,14 @@ class Document(QObject):
     """Every change goes through `do`, `undo`, `redo`, `open` or `new`, and is signalled.
 
     `changed` carries the drawing before and after, and the step's name: empty for a drawing that
-    was opened or begun. `analysed` carries an Analysis of the present drawing, never a stale one.
+    was opened or begun. `analysed` carries an Analysis of the present drawing, never a stale one;
+    `cured` a finding of it that was asked about, and its cures.
     """
 
     changed = Signal(object, object, str)
     analysed = Signal(object)
     saved_state_changed = Signal()
+    cured = Signal(object, object)
 
     def __init__(self, analyse: Analyse | None = None, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -47,6 +51,8 @@ class Document(QObject):
         self._analyser = Analyser(analyse, self)
         self._analyser.analysed.connect(self._take)
         self._analyser.ask(self.drawing)
+        self._curer = Curer(self)
+        self._curer.found.connect(self.cured)
 
     @property
     def drawing(self) -> Drawing:
@@ -95,6 +101,13 @@ class Document(QObject):
         if step := self._history.redo():
             self._tell(step.before, step.name)
 
+    def find_cures(self, finding: Finding | None) -> None:
+        """Look for what would put a finding of the present analysis right; None: for nothing."""
+        if finding is None or self._analysis is None or finding not in self._analysis.findings:
+            self._curer.forget()
+        else:
+            self._curer.ask(self._analysis, finding)
+
     def new(self) -> None:
         """Begin an empty drawing with no file."""
         self._replace(Drawing(), None, None)
@@ -138,7 +151,8 @@ class Document(QObject):
         self.saved_state_changed.emit()
 
     def close(self) -> None:
-        """Stop the analysis; its thread has ended when this returns."""
+        """Stop the analysis; its threads have ended when this returns."""
+        self._curer.close()
         self._analyser.close()
 
     def _is_changed_on_disk(self) -> bool:

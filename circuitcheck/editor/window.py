@@ -28,6 +28,7 @@ from circuitcheck.parts.catalogue import kinds
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
+    from circuitcheck.cures import Cure
 
 FIRST_PART = "heat_source"
 BUSY_MS = 250
@@ -98,6 +99,9 @@ class MainWindow(QMainWindow):
         self.findings.chosen.connect(self._finding_chosen)
         self.findings.part_wanted.connect(self._show_part)
         self.findings.field_wanted.connect(self._show_field)
+        self.findings.cures_wanted.connect(self.document.find_cures)
+        self.findings.cure_wanted.connect(self._cure)
+        self.document.cured.connect(self.findings.show_cures)
         self.parts_list.selected.connect(self._selected_in_list)
         self.bar.grade_wanted.connect(self._choose_first_of)
         self._appearances.theme_changed.connect(self._show_theme)
@@ -153,6 +157,11 @@ class MainWindow(QMainWindow):
         has_findings = bool(analysis.findings)
         self.actions_.next_finding.setEnabled(has_findings)
         self.actions_.previous_finding.setEnabled(has_findings)
+
+    def _cure(self, cure: Cure) -> None:
+        """Make the edit that puts a finding right: one step, which undo takes back."""
+        if self.document.analysis is not None:
+            self.document.do("put it right", cure.drawing)
 
     def _show_busy(self) -> None:
         if self.document.analysis is None:

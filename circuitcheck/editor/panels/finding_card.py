@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QMouseEvent
@@ -16,13 +17,18 @@ from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.wording import missing_words
 from circuitcheck.finding import Finding
 
+if TYPE_CHECKING:
+    from circuitcheck.cures import Cure
+
 
 class FindingCard(QFrame):
-    """Signals `left` when it is closed, `part_wanted` for a part, `field_wanted` for a missing number."""
+    """Signals `left` when it is closed, `part_wanted` for a part, `field_wanted` for a missing number,
+    `cure_wanted` for an edit that puts it right."""
 
     left = Signal()
     part_wanted = Signal(str)
     field_wanted = Signal(str, str)
+    cure_wanted = Signal(object)
 
     def __init__(self, drawing: Drawing, finding: Finding, theme: Theme) -> None:
         super().__init__()
@@ -40,7 +46,28 @@ class FindingCard(QFrame):
         if known := lesson(finding):
             self._part("Why it matters", known.why)
             self._part("What puts it right", known.remedy)
+        self._cures = QVBoxLayout()
+        self._cures.setContentsMargins(0, 4, 0, 0)
+        self._cures.setSpacing(6)
+        self._column.addLayout(self._cures)
+        if known:
             self._part("Source", known.source, small=True)
+
+    def show_cures(self, cures: tuple[Cure, ...]) -> None:
+        """Offer edits that put the finding right, each with a button that makes it."""
+        for cure in cures:
+            line = QHBoxLayout()
+            line.setSpacing(8)
+            said = plain.label(cure.message, "body", wrap=True)
+            line.addWidget(said, 1)
+            does = QToolButton()
+            does.setText("Do it")
+            does.setMinimumHeight(30)
+            does.setAccessibleName(f"Do it: {cure.message}")
+            plain.set_tip(does, "Make this edit; Undo takes it back")
+            does.clicked.connect(self._wants_cure(cure))
+            line.addWidget(does, 0, Qt.AlignmentFlag.AlignTop)
+            self._cures.addLayout(line)
 
     def _head(self, finding: Finding) -> None:
         mark = plain.label()
@@ -124,6 +151,9 @@ class FindingCard(QFrame):
 
     def _wants_field(self, id: str, field: str) -> Callable[[], None]:
         return lambda: self.field_wanted.emit(id, field)
+
+    def _wants_cure(self, cure: Cure) -> Callable[[], None]:
+        return lambda: self.cure_wanted.emit(cure)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """A press on the card is its own and not the list's."""

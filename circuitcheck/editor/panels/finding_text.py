@@ -165,13 +165,11 @@ def check_title(name: str) -> str:
 
 
 def _why_not(analysis: Analysis, name: str) -> str:
-    if name in analysis.crashed:
-        return "it failed inside the program"
     missing = dict.fromkeys(
         each for finding in analysis.findings if finding.check == name for each in finding.missing
     )
     names = listed(lower(missing_words(analysis.drawing, each)) for each in missing)
-    return f"missing: {names}" if names else "not enough is known"
+    return f"missing: {names}" if names else analysis.why_not_judged.get(name, "not enough is known")
 
 
 def _taken_words(drawing: Drawing, entry: str) -> str:

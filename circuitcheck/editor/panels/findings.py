@@ -16,6 +16,7 @@ from circuitcheck.finding import Finding
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
+    from circuitcheck.cures import Cure
 
 Key = tuple[str, tuple[str, ...]]
 
@@ -27,6 +28,7 @@ def key(finding: Finding) -> Key:
 
 class FindingsPanel(QListView):
     """Signals `chosen` with a finding or None. A new analysis keeps the chosen one if it is still there.
+    `cures_wanted` asks for the cures of the opened one, `cure_wanted` for one of them to be made.
 
     Nothing here takes the focus by itself.
     """
@@ -34,6 +36,8 @@ class FindingsPanel(QListView):
     chosen = Signal(object)
     part_wanted = Signal(str)
     field_wanted = Signal(str, str)
+    cure_wanted = Signal(object)
+    cures_wanted = Signal(object)
     note_changed = Signal(str)
 
     def __init__(self) -> None:
@@ -137,12 +141,20 @@ class FindingsPanel(QListView):
             self._card.left.connect(self.leave)
             self._card.part_wanted.connect(self.part_wanted)
             self._card.field_wanted.connect(self.field_wanted)
+            self._card.cure_wanted.connect(self.cure_wanted)
             self.setIndexWidget(self._rows.index(self.findings.index(self._chosen)), self._card)
         self._verdict = Verdict(self._analysis, self._theme, is_open=is_open)
         self._verdict.resized.connect(self._measure)
         self.setIndexWidget(self._rows.index(len(self.findings)), self._verdict)
         self._measure()
         bar.setValue(place)
+        self.cures_wanted.emit(self._chosen if self._card is not None else None)
+
+    def show_cures(self, finding: Finding, cures: tuple[Cure, ...]) -> None:
+        """Offer the cures of a finding, if it is still the open one."""
+        if self._card is not None and finding is self._chosen and cures:
+            self._card.show_cures(cures)
+            self._measure()
 
     def _measure(self) -> None:
         """Give the card and the verdict the height they need at the list's width."""

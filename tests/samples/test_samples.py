@@ -40,28 +40,39 @@ class Says:
     alone: frozenset[str] = frozenset()
 
 
-DANGER, FAULT = Grade.DANGER, Grade.FAULT
+DANGER, FAULT, ADVICE = Grade.DANGER, Grade.FAULT, Grade.ADVICE
 
 
 def ids(*names: str) -> frozenset[str]:
     return frozenset(names)
 
 
+AS_FOUND = (
+    Says("bath-not-blended", ADVICE, "bath"),
+    Says("drain-absent", ADVICE, "p5"),
+    Says("filter-absent", ADVICE, "source"),
+)
+"""What an old house does without: good practice, no danger and no fault."""
+
 FAULTY: Mapping[str, tuple[Says, ...]] = {
     "cottage-safety-valve-plugged": (Says("discharge-absent", DANGER, "safety_valve"),),
     "flat-over-workshop-pump-no-way-round": (
         Says("no-way-round-when-zones-shut", FAULT, "source", ids("zv_living", "zv_bed")),
         Says("pump-against-shut-valves", FAULT, "source", ids("zv_living", "zv_bed")),
+        Says("source-flow-below-minimum", FAULT, "source"),
     ),
     "guest-house-second-source-cut-off": (
         Says("vessel-can-be-cut-off", DANGER, "source_2", ids("flow_valve_2", "return_valve_2")),
     ),
     "terrace-as-found-valve-in-vent": (
         Says("open-vent-can-be-cut-off", DANGER, "source", ids("vent_valve"), ids("vent_valve")),
+        *AS_FOUND,
     ),
     "terrace-bypass-backwards": (
         Says("no-way-round-when-zones-shut", FAULT, "source", ids("zv_rooms", "zv_store")),
         Says("pump-against-shut-valves", FAULT, "pump", ids("zv_rooms", "zv_store")),
+        Says("fitted-backwards", FAULT, "bypass"),
+        Says("source-flow-below-minimum", FAULT, "source"),
     ),
     "terrace-discharge-too-long": (
         Says("discharge-too-long", DANGER, "expansion_relief"),
@@ -71,6 +82,7 @@ FAULTY: Mapping[str, tuple[Says, ...]] = {
         Says("vessel-can-be-cut-off", DANGER, "source", ids("pump", "return_valve")),
     ),
     "village-hall-near-miss": (
+        Says("emitter-not-in-a-loop", FAULT, "rad_committee"),
         Says("near-miss", FAULT, "rad_committee"),
         Says("open-end", FAULT, "p28"),
         Says("open-end", FAULT, "rad_committee"),
@@ -148,7 +160,8 @@ def test_there_are_samples_enough_and_each_stands_in_the_tables() -> None:
 @pytest.mark.parametrize("name", sorted(SOUND))
 def test_a_sound_sample_says_nothing_and_leaves_nothing_unjudged(name: str) -> None:
     analysis = analyse(sample(name))
-    assert analysis.findings == ()
+    expected = AS_FOUND if name == "terrace-as-found" else ()
+    assert {said(finding) for finding in analysis.findings} == set(expected)
     assert analysis.not_judged == analysis.crashed == ()
 
 

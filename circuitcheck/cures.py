@@ -19,6 +19,10 @@ MOST_TRIED = 12
 """Each proposal costs an analysis of the whole drawing."""
 
 
+Burden = tuple[int, ...]
+"""How many findings are new, by grade, heaviest first."""
+
+
 @dataclass(frozen=True, slots=True)
 class Cure:
     """One edit that removes a finding and raises nothing new of its grade or a higher one."""
@@ -33,21 +37,24 @@ class Cure:
 
 
 def cures(analysis: Analysis, finding: Finding, lines: Routes | None = None) -> tuple[Cure, ...]:
-    """The safe cures of a finding of that analysis, best first, at most three; none where none is safe.
+    """The safe cures of a finding of that analysis, at most three; none where none is safe.
 
-    `lines` are the pipes' lines where they are known already. Each cure's drawing is one edit away
-    from the analysed one.
+    Those that bring least new to see to come first, and of these what the check proposed first. `lines`
+    are the pipes' lines where they are known already. Each cure's drawing is one edit away from the
+    analysed one.
     """
     if finding.grade is Grade.UNANSWERED:
         return ()
     case = Case(analysis.drawing)
     if lines is not None and lines.drawing is analysis.drawing:
         case.__dict__["lines"] = lines
-    found: list[Cure] = []
+    found: list[tuple[Burden, Cure]] = []
     for proposal in _proposals(case, finding):
-        if len(found) < MOST_CURES and _is_safe(analysis, finding, proposal):
-            found.append(Cure(proposal.says, proposal.drawing))
-    return tuple(found)
+        burden = _burden(analysis, finding, proposal)
+        if burden is not None:
+            found.append((burden, Cure(proposal.says, proposal.drawing)))
+    found.sort(key=lambda each: each[0])
+    return tuple(cure for _, cure in found[:MOST_CURES])
 
 
 def _proposals(case: Case, finding: Finding) -> list[Proposal]:
@@ -63,20 +70,20 @@ def _proposals(case: Case, finding: Finding) -> list[Proposal]:
     return tried
 
 
-def _is_safe(before: Analysis, finding: Finding, proposal: Proposal) -> bool:
+def _burden(before: Analysis, finding: Finding, proposal: Proposal) -> Burden | None:
+    """What a proposal brings that was not there, by grade; None where it is not safe."""
     if proposal.drawing is before.drawing:
-        return False
+        return None
     after = analyse(proposal.drawing)
     if any(each.check == finding.check and subject(each) == subject(finding) for each in after.findings):
-        return False
+        return None
     if set(after.crashed) - set(before.crashed):
-        return False
+        return None
     weighed = _heaviest(before.findings)
-    return not any(
-        each.grade.rank <= finding.grade.rank
-        and weighed.get((each.check, subject(each)), Grade.UNANSWERED.rank) > each.grade.rank
-        for each in after.findings
-    )
+    new = [0] * len(Grade)
+    for each in after.findings:
+        new[each.grade.rank] += weighed.get((each.check, subject(each)), len(Grade)) > each.grade.rank
+    return None if any(new[: finding.grade.rank + 1]) else tuple(new)
 
 
 def subject(finding: Finding) -> str:

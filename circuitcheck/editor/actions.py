@@ -63,7 +63,16 @@ class Actions:
             action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             sheet.addAction(action)
 
-    def fill(self, bar: QMenuBar, *, recent: QMenu, samples: QMenu, parts_list: QAction) -> None:
+    def fill(
+        self,
+        bar: QMenuBar,
+        *,
+        recent: QMenu,
+        samples: QMenu,
+        parts_list: QAction,
+        fill_in: QAction,
+        counted: QAction,
+    ) -> None:
         """Put the menus into the menu bar."""
         file = bar.addMenu("&File")
         file.addActions([self.new, self.open])
@@ -78,13 +87,13 @@ class Actions:
         edit.addSeparator()
         edit.addActions([self.delete, self.select_all])
         edit.addSeparator()
-        edit.addAction(self.find)
+        edit.addActions([self.find, fill_in])
         view = bar.addMenu("&View")
         view.addActions([self.zoom_in, self.zoom_out, self.zoom_reset, self.fit])
         view.addSeparator()
         view.addActions([self.next_finding, self.previous_finding, self.leave_finding])
         view.addSeparator()
-        view.addAction(parts_list)
+        view.addActions([parts_list, counted])
         view.addMenu(self._appearance_menu(bar))
         bar.addMenu("&Arrange").addActions([self.turn, self.mirror])
         bar.addMenu("&Help").addAction(self.about)

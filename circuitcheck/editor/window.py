@@ -22,6 +22,7 @@ from circuitcheck.editor.panels.finding_text import is_empty
 from circuitcheck.editor.panels.subjects import in_order
 from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.status import StatusLine
+from circuitcheck.editor.tables import Tables
 from circuitcheck.editor.theme import Theme
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.parts.catalogue import kinds
@@ -51,6 +52,7 @@ class MainWindow(QMainWindow):
         self.status = StatusLine(self.actions_.zoom_out, self.actions_.zoom_reset, self.actions_.zoom_in)
         self._busy = QTimer(self, interval=BUSY_MS, singleShot=True)
         self._lay_out()
+        self.tables = Tables(self, document, self.sheet)
         self._fill_menus()
         self._connect_document()
         self._connect_panels()
@@ -75,7 +77,12 @@ class MainWindow(QMainWindow):
         parts_list.setText("Parts &list")
         parts_list.setShortcut("Ctrl+L")
         self.actions_.fill(
-            self.menuBar(), recent=self._menus.recent, samples=self._menus.samples, parts_list=parts_list
+            self.menuBar(),
+            recent=self._menus.recent,
+            samples=self._menus.samples,
+            parts_list=parts_list,
+            fill_in=self.tables.fill_in_action,
+            counted=self.tables.counted_action,
         )
 
     def _connect_document(self) -> None:
@@ -96,6 +103,7 @@ class MainWindow(QMainWindow):
         self.sheet.open_sample.connect(self._offer_samples)
         self.shelf.placing.connect(self.sheet.begin_placing)
         self.details.edited.connect(self.document.do)
+        self.tables.fill_in.field_wanted.connect(self._show_field)
         self.findings.chosen.connect(self._finding_chosen)
         self.findings.part_wanted.connect(self._show_part)
         self.findings.field_wanted.connect(self._show_field)
@@ -253,6 +261,7 @@ class MainWindow(QMainWindow):
 
     def _show_theme(self, theme: Theme) -> None:
         self._panes.set_theme(theme)
+        self.tables.set_theme(theme)
         self.bar.set_theme(theme)
 
     def _about(self) -> None:

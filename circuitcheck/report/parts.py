@@ -73,23 +73,20 @@ def rows(found: PartsList) -> Iterator[Row]:
         yield _pipe_row(pipe)
 
 
-def notes(found: PartsList) -> tuple[str, ...]:
-    """What the sums rest on, as sentences: lengths that lack, lengths measured, materials taken as usual."""
+def notes(found: PartsList, most: int = MOST_IN_NOTES) -> tuple[str, ...]:
+    """What the sums rest on, as sentences: lengths that lack, lengths measured, materials taken as usual;
+    of the pipes concerned so many are named."""
     said = []
     if lengths := found.no_length:
         of_all = f"{len(lengths)} of {_number(len(found.drawing.pipes), 'pipe')}"
-        said.append(
-            f"The length of {of_all} is not known and not in the sums: {_named(lengths, MOST_IN_NOTES)}."
-        )
+        said.append(f"The length of {of_all} is not known and not in the sums: {_named(lengths, most)}.")
     if turns := found.no_bends:
-        said.append(
-            f"The bends of {_number(len(turns), 'pipe')} are not known: {_named(turns, MOST_IN_NOTES)}."
-        )
+        said.append(f"The bends of {_number(len(turns), 'pipe')} are not known: {_named(turns, most)}.")
     if measured := tuple(id for line in found.pipes for id in line.measured):
-        said.append(f"Measured from the line at the sheet's scale: {_named(measured, MOST_IN_NOTES)}.")
+        said.append(f"Measured from the line at the sheet's scale: {_named(measured, most)}.")
     if usual := found.usual_material:
         of_them = _number(len(usual), "pipe")
-        named = _named(usual, MOST_IN_NOTES)
+        named = _named(usual, most)
         said.append(f"Material taken as copper, since not given, for {of_them}: {named}.")
     return tuple(said)
 

@@ -62,12 +62,16 @@ class FindingCard(QFrame):
             line.addWidget(said, 1)
             does = QToolButton()
             does.setText("Do it")
+            does.setProperty("link", True)
             does.setMinimumHeight(30)
             does.setAccessibleName(f"Do it: {cure.message}")
             plain.set_tip(does, "Make this edit; Undo takes it back")
             does.clicked.connect(self._wants_cure(cure))
             line.addWidget(does, 0, Qt.AlignmentFlag.AlignTop)
             self._cures.addLayout(line)
+            # A layout leaves room only for what is shown, and a late child is shown by itself too late.
+            said.show()
+            does.show()
 
     def _head(self, finding: Finding) -> None:
         mark = plain.label()

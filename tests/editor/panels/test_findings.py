@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QToolButton
 from pytestqt.qtbot import QtBot
 
 from circuitcheck.analysis import Analysis, analyse
+from circuitcheck.cures import cures
 from circuitcheck.drawing.edits import remove, set_title
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import theme as themes
@@ -245,3 +246,32 @@ def test_a_long_list_is_shown_quickly(panel: FindingsPanel) -> None:
     bar = panel.verticalScrollBar()
     assert bar.maximum() > 10_000
     assert panel.indexAt(QPoint(20, 20)).row() >= 0
+
+
+def test_a_cure_is_offered_with_room_for_its_text_and_signals_when_wanted(
+    panel: FindingsPanel, faulty: Analysis
+) -> None:
+    wanted: list[object] = []
+    panel.cure_wanted.connect(wanted.append)
+    panel.show_analysis(faulty)
+    one = finding_of(faulty, VESSEL)
+    panel.choose(one)
+    before = panel.card.height() if panel.card else 0
+    offered = cures(faulty, one)
+    assert offered
+    panel.show_cures(one, offered)
+    QApplication.processEvents()
+    assert panel.card is not None and panel.card.height() > before
+    assert all(cure.message in texts(panel) for cure in offered)
+    buttons = [each for each in panel.card.findChildren(QToolButton) if each.text() == "Do it"]
+    QTest.mouseClick(buttons[0], Qt.MouseButton.LeftButton)
+    assert wanted == [offered[0]]
+
+
+def test_cures_of_a_finding_that_was_left_are_dropped(panel: FindingsPanel, faulty: Analysis) -> None:
+    panel.show_analysis(faulty)
+    one = finding_of(faulty, VESSEL)
+    panel.choose(one)
+    panel.choose(None)
+    panel.show_cures(one, cures(faulty, one))
+    assert "Do it" not in texts(panel)

@@ -14,9 +14,6 @@ Source: BS 5449 (as taught in trade textbooks; seen there, not in the standard).
 GRAVITY_A_METRE = 0.04
 GRAVITY_MORE_M = 0.15
 
-METRE_OF_WATER_BAR = 0.0981
-"""The pressure of a metre of water at 1,000 kg a cubic metre, in bar."""
-
 CISTERN_SHARE = 0.04
 """The cistern of an open-vented circuit takes up 4 % of the circuit's water as it swells.
 

@@ -258,6 +258,24 @@ def cold_fill(
     )
 
 
+def least_fill_bar(vessels: Sequence[tuple[float, float]], water_l: float) -> float:
+    """The cold-fill pressure at which vessels, each by its volume in litres and its charge in bar, hold that
+    much water between them; infinite where they cannot. One of a higher charge stays empty below it.
+
+    Source: Boyle's law; of one vessel the same as the least fill of BS EN 12828, Annex D (from memory).
+    """
+    by_charge = sorted(vessels, key=lambda vessel: vessel[1])
+    volume = gas = 0.0
+    for (litres, charge), (_, next_charge) in zip(by_charge, [*by_charge[1:], (0.0, inf)], strict=True):
+        volume += litres
+        gas += litres * (charge + ATMOSPHERE_BAR)
+        if volume > water_l:
+            fill = gas / (volume - water_l) - ATMOSPHERE_BAR
+            if fill <= next_charge:
+                return fill
+    return inf
+
+
 def pressure_after_bar(vessel_l: float, precharge_bar: float, water_l: float) -> float:
     """The pressure of a vessel that has taken up that much water; infinite where it is full. Boyle's law."""
     if water_l >= vessel_l:

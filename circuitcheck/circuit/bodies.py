@@ -44,10 +44,21 @@ class Bodies:
             if a != b:
                 parent[b] = a
         self._find = find
+        self._by_node: list[int] = []
 
     def of(self, node: int) -> int:
         """The body of the water at a node."""
         return self._find(self.circuit.water(node))
+
+    @property
+    def by_node(self) -> list[int]:
+        """The body of each node of the circuit, for loops over many nodes."""
+        waters = self.circuit.waters
+        if len(self._by_node) < len(waters):
+            find = self._find
+            body_of = {water: find(water) for water in set(waters)}
+            self._by_node = [body_of[water] for water in waters]
+        return self._by_node
 
     @cached_property
     def with_heat_source(self) -> frozenset[int]:

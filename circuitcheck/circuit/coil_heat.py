@@ -72,7 +72,7 @@ class CoilHeat:
         place = self._ways.stores[store]
         body = self.bodies.of(place.node)
         groups = self.circuit.plans[store].open_groups
-        group = next((group for group in groups if place.device.port in group), ())
+        group = next((group for group in groups if place.device.other in group), ())
         for part in self._sources_in(body):
             yield part, tuple(Joint(store, port) for port in group)
 

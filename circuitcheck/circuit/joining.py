@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cached_property
-from typing import NamedTuple
+from typing import Any, NamedTuple, TypeVar
 
 from circuitcheck.circuit.plan import Plan, plan_of
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.parts.kind import Device, Role
+
+Kept = TypeVar("Kept")
+
+INSIDE = "~"
+"""The name of a point inside a part begins so; no pipe is on it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +49,8 @@ class Circuit:
 
     def __init__(self, drawing: Drawing) -> None:
         self.drawing = drawing
+        self.kept: dict[str, Any] = {}
+        """What modules worked out of this circuit alone, by the module's name (`keep`)."""
         self.plans: dict[str, Plan] = {}
         # By part, then by port: two look-ups by text are cheaper than one by a pair. A free end is
         # a key too; no part's id equals a number, so nobody finds it.
@@ -103,6 +110,13 @@ class Circuit:
                     parent.append(node)
                 ends.append(node)
             found.append((ends[0], ends[1]))
+        return found
+
+    def keep(self, module: str, make: Callable[[], Kept]) -> Kept:
+        """What a module works out of a circuit: made when first asked for, then kept with it."""
+        if module not in self.kept:
+            self.kept[module] = make()
+        found: Kept = self.kept[module]
         return found
 
     def ways_across(self) -> Iterator[tuple[int, int]]:
@@ -190,6 +204,18 @@ class Circuit:
         """Every device with that role, in the order of the drawing."""
         return self._devices.get(role, ())
 
+    @property
+    def waters(self) -> list[int]:
+        """The water of each node, for loops over many nodes."""
+        found: list[int] = self.kept.setdefault("waters", [])
+        if len(found) < len(self._parent):
+            # A node stands for no other unless it is lower: those before are told already.
+            parent = self._parent
+            for node in range(len(found), len(parent)):
+                up = parent[node]
+                found.append(node if up == node else found[up])
+        return found
+
     def waters_by_node(self) -> Iterator[tuple[int, int]]:
         """Every node with its water."""
         for node in range(len(self._parent)):
@@ -197,13 +223,17 @@ class Circuit:
 
     def pipes_in(self, waters: frozenset[int]) -> tuple[str, ...]:
         """The pipes whose water is one of these, in the order of the drawing."""
-        return tuple(id for node, id in enumerate(self.drawing.pipes) if self.water(node) in waters)
+        return tuple(
+            id for id, water in zip(self.drawing.pipes, self.waters, strict=False) if water in waters
+        )
 
     def parts_in(self, waters: frozenset[int]) -> tuple[str, ...]:
         """The parts with a joined port in one of these waters, in the order of the drawing."""
         found = []
-        for id, part in self.drawing.components.items():
-            nodes = (self._node_of[id].get(port.name, -1) for port in part.kind.ports)
-            if any(node >= 0 and self.water(node) in waters for node in nodes):
-                found.append(id)
+        water_of, node_of = self.waters, self._node_of
+        for id in self.plans:
+            for port, node in node_of[id].items():
+                if water_of[node] in waters and not str(port).startswith(INSIDE):
+                    found.append(id)
+                    break
         return tuple(found)

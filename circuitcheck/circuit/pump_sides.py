@@ -6,67 +6,156 @@ and a bypass valve stands shut until its set difference; beyond any of them a pl
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import cache
+from typing import NamedTuple
 
 from circuitcheck.circuit.joining import Circuit, Placed
-from circuitcheck.circuit.walking import MayPass, walk
-from circuitcheck.drawing.value import Joint
-from circuitcheck.parts.kind import Passage, Role, Way
+from circuitcheck.circuit.plan import CONTROLLED, Plan
+from circuitcheck.parts.kind import Role, Way
 
 
 @dataclass(frozen=True, slots=True)
 class PumpSides:
-    """The nodes that water comes to from a pump's outlet, and those it comes from to the inlet.
+    """The reaches that water comes to from a pump's outlet, and those it comes from to the inlet.
 
     `eased`: the delivery leads to a separator by a way that no control shuts. The pump is never
     driven against shut valves then, and all that is left at the separator is the loss of plain pipe.
     """
 
     pump: Placed
+    reaches: Reaches
     delivery: frozenset[int]
     suction: frozenset[int]
     eased: bool = False
 
     def delivers_to(self, node: int) -> bool:
         """Whether a node is on the delivery and not, by another way round, on the suction as well."""
-        return node in self.delivery and node not in self.suction
-
-
-_CONTROLLED = frozenset({Way.MOTOR, Way.THERMOSTAT})
+        reach = self.reaches.of(node)
+        return reach in self.delivery and reach not in self.suction
 
 
 def pump_sides(circuit: Circuit, pump: Placed) -> PumpSides:
     """The two sides of a pump, walked from its outlet with the water and from its inlet against it."""
-    outlet, inlet = Joint(pump.part, pump.device.other), Joint(pump.part, pump.device.port)
-    ahead = walk(circuit, [outlet], _may_pass(circuit, pump, with_water=True)).came
-    behind = walk(circuit, [inlet], _may_pass(circuit, pump, with_water=False)).came
+    reaches = circuit.keep(__name__, lambda: Reaches(circuit, controls=True))
+    delivery, suction = reaches.ahead(pump), reaches.behind(pump)
+    separators = {
+        circuit.node(part, port.name)
+        for part in {place.part for place in circuit.devices(Role.SEPARATES)}
+        for port in circuit.drawing.components[part].kind.ports
+    }
     eased = False
-    if any(_separates(circuit, joint.part) for joint in ahead):
-        never_shut = walk(circuit, [outlet], _may_pass(circuit, pump, with_water=True, controls=False)).came
-        eased = any(_separates(circuit, joint.part) for joint in never_shut)
-    return PumpSides(pump, _nodes(circuit, ahead), _nodes(circuit, behind), eased)
+    if any(reaches.of(node) in delivery for node in separators):
+        uncontrolled = circuit.keep(f"{__name__} uncontrolled", lambda: Reaches(circuit, controls=False))
+        never_shut = uncontrolled.ahead(pump)
+        eased = any(uncontrolled.of(node) in never_shut for node in separators)
+    return PumpSides(pump, reaches, delivery, suction, eased)
 
 
-def _nodes(circuit: Circuit, joints: Iterable[Joint]) -> frozenset[int]:
-    return frozenset(circuit.node(joint.part, joint.port) for joint in joints)
+class _Arrow(NamedTuple):
+    """A passage that water takes only from reach `a` to reach `b`, by the part and ports it is in."""
+
+    a: int
+    b: int
+    part: str
+    ends: frozenset[str]
 
 
-def _separates(circuit: Circuit, part: str) -> bool:
-    return any(device.role is Role.SEPARATES for device in circuit.plans[part].devices)
+class Reaches:
+    """Reaches of water: nodes between which a pump's pressure passes both ways. Arrows lead from one
+    to another. `controls`: whether it passes what a control shuts.
+    """
+
+    def __init__(self, circuit: Circuit, *, controls: bool) -> None:
+        self.circuit = circuit
+        parent = self._parent = list(range(len(circuit.waters)))
+        one_way: list[tuple[int, int, str, frozenset[str]]] = []
+        nodes_of = circuit.nodes_of
+        for part, plan in circuit.plans.items():
+            groups, arrows = _links(plan, controls)
+            if groups:
+                nodes = nodes_of(part)
+                for group in groups:
+                    first = -1
+                    for port in group:
+                        node = nodes[port]
+                        while parent[node] != node:
+                            parent[node] = node = parent[parent[node]]
+                        if first < 0:
+                            first = node
+                        elif node != first:
+                            parent[node] = first
+            for a, b in arrows:
+                nodes = nodes_of(part)
+                one_way.append((nodes[a], nodes[b], part, frozenset({a, b})))
+        self.leaving: dict[int, list[_Arrow]] = defaultdict(list)
+        self.coming: dict[int, list[_Arrow]] = defaultdict(list)
+        for start, finish, part, ends in one_way:
+            arrow = _Arrow(self.of(start), self.of(finish), part, ends)
+            self.leaving[arrow.a].append(arrow)
+            self.coming[arrow.b].append(arrow)
+
+    def of(self, node: int) -> int:
+        """The reach that a node is in."""
+        parent = self._parent
+        if node >= len(parent):  # a port that nothing is on, asked about later
+            return node
+        while parent[node] != node:
+            parent[node] = node = parent[parent[node]]
+        return node
+
+    def ahead(self, pump: Placed) -> frozenset[int]:
+        """What water comes to from a pump's outlet, not through the pump itself."""
+        seen = {self.of(pump.other)}
+        todo = list(seen)
+        while todo:
+            for arrow in self._others(self.leaving.get(todo.pop(), ()), pump):
+                if arrow.b not in seen:
+                    seen.add(arrow.b)
+                    todo.append(arrow.b)
+        return frozenset(seen)
+
+    def behind(self, pump: Placed) -> frozenset[int]:
+        """Where water comes from to a pump's inlet, not through the pump itself."""
+        seen = {self.of(pump.node)}
+        todo = list(seen)
+        while todo:
+            for arrow in self._others(self.coming.get(todo.pop(), ()), pump):
+                if arrow.a not in seen:
+                    seen.add(arrow.a)
+                    todo.append(arrow.a)
+        return frozenset(seen)
+
+    @staticmethod
+    def _others(arrows: Iterable[_Arrow], pump: Placed) -> Iterable[_Arrow]:
+        own = frozenset({pump.device.port, pump.device.other})
+        return (arrow for arrow in arrows if arrow.part != pump.part or arrow.ends != own)
 
 
-def _may_pass(circuit: Circuit, pump: Placed, with_water: bool, *, controls: bool = True) -> MayPass:
-    own = {pump.device.port, pump.device.other}
+_Links = tuple[tuple[tuple[str, ...], ...], tuple[tuple[str, str], ...]]
 
-    def may_pass(part: str, passage: Passage, forward: bool) -> bool:
+
+@cache
+def _links(plan: Plan, controls: bool) -> _Links:
+    """The ports of a part between which a pump's pressure passes both ways, and its arrows."""
+    if any(device.role is Role.SEPARATES for device in plan.devices):
+        return (), ()
+    groups: list[tuple[str, ...]] = []
+    arrows: list[tuple[str, str]] = []
+    for each in plan.flow_passages:
+        passage = each.passage
         if passage.gives_heat or passage.way is Way.SPRING:
-            return False
-        if part == pump.part and {passage.a, passage.b} == own:
-            return False
-        if _separates(circuit, part) or (passage.way in _CONTROLLED and not controls):
-            return False
-        has_arrow = passage.driven or passage.way in (Way.ONE_WAY, Way.REDUCING)
-        return forward == with_water or not has_arrow
-
-    return may_pass
+            continue
+        if passage.way in CONTROLLED and not controls:
+            continue
+        if passage.driven or each.pumps or passage.way in (Way.ONE_WAY, Way.REDUCING):
+            arrows.append((passage.a, passage.b))
+            if not (passage.driven or passage.way in (Way.ONE_WAY, Way.REDUCING)):
+                arrows.append((passage.b, passage.a))
+            continue
+        joined = [group for group in groups if passage.a in group or passage.b in group]
+        whole = dict.fromkeys([*(port for group in joined for port in group), passage.a, passage.b])
+        groups = [group for group in groups if group not in joined] + [tuple(whole)]
+    return tuple(groups), tuple(arrows)

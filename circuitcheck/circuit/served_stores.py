@@ -17,18 +17,25 @@ def stores_beside(circuit: Circuit, valve: Placed) -> tuple[str, ...]:
     By ways that pressure passes both ways, valves open. A valve built into a store relieves that
     store. None where a check valve or the like stands on every way between.
     """
-    stores = {store.part for store in circuit.devices(Role.STORES_AT_MAINS_PRESSURE)}
+    places = circuit.devices(Role.STORES_AT_MAINS_PRESSURE)
+    stores = {store.part for store in places}
     if valve.part in stores:
         return (valve.part,)
     if not stores:
         return ()
+    # The inlets that a check valve built into the store keeps from its water.
+    kept = {
+        Joint(place.part, place.device.port)
+        for place in places
+        if circuit.water(place.node) != circuit.water(place.other)
+    }
     found: set[str] = set()
     start = Joint(valve.part, valve.device.port)
     seen = {start}
     todo = [start]
     while todo:
         here = todo.pop()
-        if here.part in stores:
+        if here.part in stores and here not in kept:
             found.add(here.part)
             continue
         for there in _beside(circuit, here):

@@ -8,7 +8,7 @@ from functools import cached_property
 
 from circuitcheck.circuit.bodies import Bodies
 from circuitcheck.circuit.joining import Circuit, Placed
-from circuitcheck.circuit.waterways import CameBy, Passes, Step, Waterways
+from circuitcheck.circuit.waterways import ARROWS, CameBy, Passes, Step, Waterways
 from circuitcheck.drawing.value import Joint
 from circuitcheck.parts.kind import Role
 
@@ -40,6 +40,19 @@ class Supplies(Waterways):
         return {place.part: place for role in roles for place in self.circuit.devices(role)}
 
     @cached_property
+    def _inside(self) -> Mapping[str, str]:
+        """Where the ways of each store's water meet: its cold inlet, or the point behind a check valve
+        that is built in there."""
+        plans, stores = self.circuit.plans, self.stores
+        return {
+            part: next(
+                (way.b for way in plans[part].passages if way.a == place.device.port and way.way in ARROWS),
+                place.device.port,
+            )
+            for part, place in stores.items()
+        }
+
+    @cached_property
     def heaters(self) -> Mapping[tuple[str, str, str], Giver]:
         """What heats drinking water on its way, by part, inlet and outlet: the drinking water side
         of a combination heat source, and of a plate whose other side is heated."""
@@ -67,13 +80,13 @@ class Supplies(Waterways):
         """Everything that gives hot drinking water, stores first, in the order of the drawing."""
         found = []
         for part, place in self.stores.items():
-            inlet = place.device.port
+            inlet, inside = place.device.port, self._inside[part]
             ports = [
-                passage.b if passage.a == inlet else passage.a
+                passage.b if passage.a == inside else passage.a
                 for passage in self.circuit.plans[part].passages
-                if inlet in (passage.a, passage.b)
+                if inside in (passage.a, passage.b)
             ]
-            outlets = tuple(Joint(part, port) for port in ports)
+            outlets = tuple(Joint(part, port) for port in ports if port != inlet)
             found.append(Giver(part, Joint(part, inlet), outlets, stores=True))
         return (*found, *self.heaters.values())
 
@@ -133,8 +146,12 @@ class Supplies(Waterways):
         """Whether a step goes through a store's water."""
         if step.pipe:
             return False
-        store = self.stores.get(step.start.part)
-        return store is not None and store.device.port in (step.start.port, step.finish.port)
+        part = step.start.part
+        store = self.stores.get(part)
+        if store is None:
+            return False
+        ends = (step.start.port, step.finish.port)
+        return store.device.port in ends or self._inside[part] in ends
 
     def in_heater(self, step: Step) -> bool:
         """Whether a step goes through what heats drinking water on its way."""
@@ -199,14 +216,10 @@ class Supplies(Waterways):
             for step in self.steps(here):
                 if not passes(step):
                     continue
-                if (
-                    not step.pipe
-                    and self.in_store(step)
-                    and step.finish.port == self.stores[here.part].device.port
-                ):
-                    # Into the stored water from another port: on by every port but the cold inlet.
+                if not step.pipe and self.in_store(step) and step.finish.port == self._inside[here.part]:
+                    # Into the stored water from a port: on by every port but the cold inlet.
                     for onward in self.steps(step.finish):
-                        if self.in_store(onward):
+                        if self.in_store(onward) and not onward.against:
                             go(Step(here, onward.finish))
                     continue
                 go(step)

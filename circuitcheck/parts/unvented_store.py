@@ -10,6 +10,7 @@ from circuitcheck.parts.kind import (
     Passage,
     Port,
     Role,
+    Way,
     any_of,
     chosen,
     number,
@@ -18,15 +19,16 @@ from circuitcheck.parts.kind import (
 )
 
 COIL = frozenset({"coil_flow", "coil_return"})
+INSIDE = "~inside"
 
 
 def _passages(data: Data) -> tuple[Passage, ...]:
-    return (
-        Passage("coil_flow", "coil_return", gives_heat=True),
-        Passage("cold", "hot"),
-        Passage("cold", "relief"),
-        Passage("cold", "secondary_return"),
-    )
+    """A check valve that is built in stands on the cold inlet: what is behind it reaches the other ports."""
+    coil = Passage("coil_flow", "coil_return", gives_heat=True)
+    check = "check_valve" in chosen(data, "built_in")
+    water = INSIDE if check else "cold"
+    others = tuple(Passage(water, port) for port in ("hot", "relief", "secondary_return"))
+    return (coil, Passage("cold", INSIDE, way=Way.ONE_WAY), *others) if check else (coil, *others)
 
 
 def _devices(data: Data) -> tuple[Device, ...]:

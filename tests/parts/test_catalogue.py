@@ -276,6 +276,15 @@ def test_passages_by_default(name: str) -> None:
             {"built_in": ["check_valve", "bypass"]},
             {("return", "~inside", "one-way", "one-way"), ("~inside", "flow", "driven", "open"), ("flow", "~inside", "spring", "spring")},
         ),
+        (
+            "unvented_store",
+            {"built_in": ["check_valve"]},
+            {
+                ("coil_flow", "coil_return", "open", "open"),
+                ("cold", "~inside", "one-way", "one-way"),
+                *(("~inside", port, "open", "open") for port in ("hot", "relief", "secondary_return")),
+            },
+        ),
     ],
 )  # fmt: skip
 def test_passages_by_their_data(

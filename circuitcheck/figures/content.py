@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.tube import bore_mm, content_l_m
@@ -57,8 +57,7 @@ class Content:
         return not self.missing
 
 
-@dataclass(frozen=True, slots=True)
-class _Holder:
+class _Holder(NamedTuple):
     """A part (by the field that says how much) or a pipe that holds water, and the nodes it stands on."""
 
     id: str
@@ -119,13 +118,16 @@ class Contents:
     @cached_property
     def _by_body(self) -> dict[int, list[_Holder]]:
         found: dict[int, list[_Holder]] = {}
-        for holder in (*self._pipes(), *self._parts()):
+        body_of = self.plant.bodies.by_node
+        for node, pipe in enumerate(self.plant.drawing.pipes):
+            body = body_of[node]
+            held = found.get(body)
+            if held is None:
+                held = found[body] = []
+            held.append(_Holder(pipe, (node,)))
+        for holder in self._parts():
             found.setdefault(self.plant.bodies.of(holder.nodes[0]), []).append(holder)
         return found
-
-    def _pipes(self) -> Iterator[_Holder]:
-        for node, pipe in enumerate(self.plant.drawing.pipes):
-            yield _Holder(pipe, (node,))
 
     def _parts(self) -> Iterator[_Holder]:
         for role, field in HOLDS_WATER:
@@ -135,11 +137,20 @@ class Contents:
     def _sum(self, holders: Iterable[_Holder]) -> Content:
         shares: list[Share] = []
         missing: dict[str, None] = {}
+        pipes, bare = self.plant.drawing.pipes, []
         for holder in holders:
+            if not holder.field and not pipes[holder.id].data and pipes[holder.id].via is None:
+                # Nothing is said of it: many drawings have nothing but such pipes.
+                bare.append(holder.id)
+                missing[f"{holder.id}.size_mm"] = None
+                missing[f"{holder.id}.length_m"] = None
+                continue
             litres, lacks = self._litres(holder)
-            missing |= dict.fromkeys(lacks)
+            for field in lacks:
+                missing[field] = None
             if litres is not None:
                 shares.append(Share(holder.id, litres))
+        self.plant.take_usual(bare, "material")
         total = sum(share.litres for share in shares)
         return Content(total, tuple(missing), tuple(shares), most_litres=None if missing else total)
 

@@ -205,14 +205,16 @@ class Expansion:
         if stated is not None:
             parts = {place.part for place in self._reached(Role.HOLDS_EXPANSION)}
             known = [height for each in parts if (height := plant.heights.of(each)) is not None]
-            above_lowest = own - min(known) if own is not None and len(known) == len(parts) else 0.0
+            all_known = own is not None and len(known) == len(parts)
+            above_lowest = own - min(known, default=own) if own is not None and all_known else 0.0
             return exactly(max(0.0, stated - above_lowest))
+        if own is None:
+            return Bounds(0.0, inf, ("design.static_height_m",))
         heights = [plant.heights.of(each) for each in plant.circuit.parts_in(self.reach)]
-        if own is None or None in heights:
+        if None in heights:
             known = [height for height in heights if height is not None]
-            low = max(known) - own if own is not None else 0.0
-            return Bounds(low, inf, ("design.static_height_m",))
-        return exactly(max(height for height in heights if height is not None) - own)
+            return Bounds(max(known, default=own) - own, inf, ("design.static_height_m",))
+        return exactly(max((height for height in heights if height is not None), default=own) - own)
 
     def _final(self, vessel: Placed) -> Bounds:
         """The highest pressure at a vessel: of the safety valve that allows it least.

@@ -42,6 +42,7 @@ def _found(plant: Plant) -> tuple[HeatNet, ...]:
         held = by_body[role] = {}
         for place in circuit.devices(role):
             held.setdefault(bodies.of(place.other), []).append(place.part)
+    order = {part: place for place, part in enumerate(plant.drawing.components)}
     nets: list[HeatNet] = []
     seen: set[int] = set()
     for body in by_body[Role.HEATS]:
@@ -51,7 +52,8 @@ def _found(plant: Plant) -> tuple[HeatNet, ...]:
         seen |= waters
 
         def of(role: Role, waters: frozenset[int] = waters) -> tuple[str, ...]:
-            return tuple(part for water in sorted(waters) for part in by_body[role].get(water, ()))
+            found = [part for water in waters for part in by_body[role].get(water, ())]
+            return tuple(sorted(found, key=order.__getitem__))
 
         nets.append(HeatNet(of(Role.HEATS), of(Role.EMITS), of(Role.HEATED_BY_COIL), waters))
     return tuple(nets)
@@ -68,7 +70,10 @@ def _reached(start: int, joined: dict[int, set[int]]) -> frozenset[int]:
 
 def heats_coil(plant: Plant, store: str) -> tuple[str, ...]:
     """The heat sources whose heat reaches a store's coil, through heat exchangers too."""
-    return next((net.sources for net in heat_nets(plant) if store in net.coils), ())
+    by_coil = plant.kept(
+        "sources by coil", lambda: {coil: net.sources for net in heat_nets(plant) for coil in net.coils}
+    )
+    return by_coil.get(store, ())
 
 
 def heats_water(plant: Plant, store: str) -> tuple[str, ...]:

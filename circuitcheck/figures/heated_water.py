@@ -8,7 +8,7 @@ from functools import cached_property
 from circuitcheck.circuit.bodies import Heated
 from circuitcheck.circuit.isolation import reaches
 from circuitcheck.circuit.joining import Placed
-from circuitcheck.figures.expansion import Expansion
+from circuitcheck.figures.expansion import Expansion, expansion_of
 from circuitcheck.figures.plant import Plant
 from circuitcheck.parts.kind import Role
 
@@ -34,7 +34,7 @@ class HeatedWater:
     @cached_property
     def expansion(self) -> Expansion:
         """What it asks of its vessels."""
-        return Expansion(self.plant, self.heated[0])
+        return expansion_of(self.plant, self.heated[0])
 
     def reached(self, role: Role) -> tuple[Placed, ...]:
         """The devices of that role within reach."""

@@ -102,6 +102,8 @@ class Heights:
 
     def difference(self, part_a: str, part_b: str) -> float | None:
         """How much higher `part_b` stands than `part_a`; None where that is not known."""
+        if not self.is_told:
+            return 0.0 if part_a == part_b else None
         a, b = self._stands.get(part_a), self._stands.get(part_b)
         if part_a == part_b:
             return 0.0
@@ -127,6 +129,8 @@ class Heights:
         One pipe's `rise_m` where just that pipe parts it from parts of known height; else the part's
         own `height_m`. Parts that known rises join need one field between them.
         """
+        if not self.is_told:
+            return tuple([f"{part}.height_m" for part in dict.fromkeys(parts)])
         fields: dict[str, None] = {}
         seen: set[str] = set()
         for part in parts:

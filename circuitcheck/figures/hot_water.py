@@ -43,6 +43,17 @@ def hot_starts(plant: Plant, giver: Giver) -> list[Joint]:
     return found
 
 
+def secondary_pipes(plant: Plant, store: str) -> tuple[str, ...]:
+    """The pipes between a store's hot port and its secondary return, without dead legs; none where
+    nothing comes back to it. In the order of the drawing."""
+    ways = supplies(plant)
+    joints = next((kept_hot(ways, giver) for giver in ways.givers if giver.part == store), frozenset())
+    if not joints:
+        return ()
+    pipes = plant.drawing.pipes.items()
+    return tuple(id for id, pipe in pipes if len(pipe.joints) == 2 and joints.issuperset(pipe.joints))
+
+
 def fed_by(plant: Plant, giver: Giver) -> tuple[str, ...]:
     """The outlets whose hot water comes straight from this giver, in the order of the drawing."""
     ways = supplies(plant)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from functools import cached_property
 from typing import TYPE_CHECKING, Any, TypeVar
 
@@ -128,6 +128,14 @@ class Plant:
         if field not in data:
             self._take(pipe, field, _PIPE[field].default)
         return _PIPE[field].value(data)
+
+    def take_usual(self, pipes: Iterable[str], field: str) -> Any:
+        """The default of a field that these pipes leave out, remembered as taken for each of them."""
+        default = _PIPE[field].default
+        if default is not None:
+            text = f".{field} = {_shown(default)}"
+            self._taken.update(dict.fromkeys([pipe + text for pipe in pipes]))
+        return default
 
     def design(self, field: str) -> Any:
         """A field of the design; a default taken for it is remembered. None: not known yet."""

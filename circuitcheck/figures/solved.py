@@ -174,10 +174,16 @@ class SolvedBody:
         return self.network.solve(self._situations)
 
     def place(self, id: str, leg: str = "") -> int | None:
-        """The link that stands for a pipe, a part, or a leg of one."""
+        """The link that stands for a pipe, a part, or a leg of one.
+
+        Of several ways inside a part not a wide one: it is contracted away, and no flow is told of it.
+        """
         strands = self.network.strands
-        places = self.network.place.get(id, ())
-        return next((each for each in places if not leg or strands[each].leg == leg), None)
+        places = [each for each in self.network.place.get(id, ()) if not leg or strands[each].leg == leg]
+        network = self.network.network
+        if network is not None:
+            places.sort(key=lambda each: network.links[each].lossless)
+        return places[0] if places else None
 
     def bore_mm(self, pipe: str) -> float | None:
         """The bore of a pipe that is on a loop."""

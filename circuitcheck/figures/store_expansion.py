@@ -7,11 +7,10 @@ from functools import cached_property
 
 from circuitcheck.circuit.isolation import reaches
 from circuitcheck.circuit.joining import Placed
-from circuitcheck.circuit.secondary import kept_hot
-from circuitcheck.circuit.supplies import Supplies
 from circuitcheck.circuit.walking import Walk, against_the_flow, walk
 from circuitcheck.drawing.value import Joint
 from circuitcheck.figures.gathering import Gathering
+from circuitcheck.figures.hot_water import secondary_pipes
 from circuitcheck.figures.plant import Plant
 from circuitcheck.parts.kind import Passage, Role, Way
 from circuitcheck.sizing.discharge import within
@@ -73,16 +72,8 @@ class StoredWater:
                 return False
             return against_the_flow(part, passage, forward)
 
-        starts = [Joint(place.part, place.device.port) for place in self.places]
+        starts = [Joint(place.part, place.device.other) for place in self.places]
         return walk(self.plant.circuit, starts, may_pass)
-
-    def secondary_pipes(self, store: str) -> tuple[str, ...]:
-        """The pipes that a store's secondary return keeps hot, in the order of the drawing."""
-        plant = self.plant
-        ways = plant.kept("supplies", lambda: Supplies(plant.circuit, plant.bodies))
-        joints = next((kept_hot(ways, giver) for giver in ways.givers if giver.part == store), frozenset())
-        pipes = plant.drawing.pipes.items()
-        return tuple(id for id, pipe in pipes if len(pipe.joints) == 2 and joints.issuperset(pipe.joints))
 
 
 def stored_waters(plant: Plant) -> tuple[StoredWater, ...]:
@@ -90,7 +81,7 @@ def stored_waters(plant: Plant) -> tuple[StoredWater, ...]:
     circuit = plant.circuit
     groups: dict[frozenset[int], list[Placed]] = {}
     for place in circuit.devices(Role.STORES_AT_MAINS_PRESSURE):
-        groups.setdefault(reaches(circuit, circuit.water(place.node)), []).append(place)
+        groups.setdefault(reaches(circuit, circuit.water(place.other)), []).append(place)
     return tuple(StoredWater(plant, tuple(places), reach) for reach, places in groups.items())
 
 
@@ -147,7 +138,7 @@ def take_swelling_l(gathering: Gathering, water: StoredWater, store: str) -> flo
     """The litres that swell for one store: its own, and its secondary circuit's where that is more than
     the rule book leaves out. None where they are not known."""
     volume = gathering.part(store, "volume_l", f"C {store}", "Store's volume")
-    pipes = water.secondary_pipes(store)
+    pipes = secondary_pipes(gathering.plant, store)
     litres = [gathering.plant.contents.pipe_litres(pipe) for pipe in pipes]
     for _, missing in litres:
         gathering.lacks(*missing)

@@ -135,3 +135,12 @@ def test_a_heat_source_and_its_pump_in_series_have_one_flow() -> None:
     assert solved is not None
     for run in solved.runs:
         assert run.flow_lpm("source") == pytest.approx(run.flow_lpm("pump"), abs=1e-3)
+
+
+def test_a_heat_source_with_its_pump_and_bypass_built_in_tells_its_flow() -> None:
+    """It has several ways inside; the wide one is contracted away and tells nothing."""
+    plant = Plant(read(data_path("samples") / "flat-over-workshop.wetcircuit"))
+    flows = [
+        run.flow_lpm("source") for body in plant.solved.bodies for run in body.runs if run.situation.heat_on
+    ]
+    assert flows and all(flow is not None and flow > 1 for flow in flows)

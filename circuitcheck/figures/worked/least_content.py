@@ -7,14 +7,10 @@ count: it is just then that the rest is too little.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
-from circuitcheck.circuit.circulating import Round, circulating
 from circuitcheck.circuit.joining import Placed
-from circuitcheck.circuit.situations import Situation
-from circuitcheck.figures.content import HOLDS_WATER
 from circuitcheck.figures.figure import Figure, Result
 from circuitcheck.figures.gathering import Gathering
+from circuitcheck.figures.going_round import going_round
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.working import refusal
 from circuitcheck.parts.kind import Role
@@ -32,15 +28,6 @@ LIMITS = (
     "bypass is the only way round, its water counts only while it is open."
 )
 FIELD = "minimum_content_l"
-
-
-@dataclass(frozen=True, slots=True)
-class _Least:
-    """The least litres that go round, in which situation, and what is missing to know them."""
-
-    litres: float
-    situation: str
-    missing: tuple[str, ...]
 
 
 def work(plant: Plant) -> tuple[Figure, ...]:
@@ -68,42 +55,19 @@ def _one(plant: Plant, heat: Placed) -> Figure:
         return refusal(
             NAME, TITLE, subject, gathering, formula=FORMULA, source=SOURCE, limits=LIMITS, why=why
         )
-    found = [_in(plant, heat, each) for each in situations]
+    found = [going_round(plant, heat, each) for each in situations]
     gathering.lacks(*(field for each in found for field in each.missing))
     if gathering.missing:
         return refusal(NAME, TITLE, subject, gathering, formula=FORMULA, source=SOURCE, limits=LIMITS)
-    for each in {each.situation: each for each in reversed(found)}.values():
-        gathering.add("Vround", f"Goes round, {each.situation}", each.litres, "l", "worked from the drawing")
+    for each in {each.situation.name: each for each in reversed(found)}.values():
+        gathering.add(
+            "Vround", f"Goes round, {each.situation.name}", each.litres, "l", "worked from the drawing"
+        )
     least = min(found, key=lambda each: each.litres)
     spare = least.litres - needed
     results = (
         Result("Least that goes round", least.litres, "l"),
-        Result("That is in the situation", least.situation, ""),
+        Result("That is in the situation", least.situation.name, ""),
         Result("To spare" if spare >= 0 else "Short by", abs(spare), "l"),
     )
     return Figure(NAME, TITLE, subject, results, FORMULA, gathering.inputs, SOURCE, LIMITS)
-
-
-def _in(plant: Plant, heat: Placed, situation: Situation) -> _Least:
-    turn = circulating(plant.circuit, heat, situation.shut)
-    litres, missing = _litres(plant, turn)
-    return _Least(litres, situation.name, (*situation.missing, *missing))
-
-
-def _litres(plant: Plant, turn: Round) -> tuple[float, tuple[str, ...]]:
-    total, missing = 0.0, list[str]()
-    for pipe in turn.pipes:
-        litres, lacks = plant.contents.pipe_litres(pipe)
-        total += litres or 0.0
-        missing += lacks
-    fields = {
-        (place.part, field)
-        for role, field in HOLDS_WATER
-        for place in plant.circuit.devices(role)
-        if place.part in turn.parts
-    }
-    for part, field in sorted(fields):
-        value = plant.value(part, field)
-        total += float(value or 0.0)
-        missing += [] if value is not None else [f"{part}.{field}"]
-    return total, tuple(missing)

@@ -15,7 +15,7 @@ from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.telling import Telling
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.demand import design_flow_l_s, l_min, total_units
-from circuitcheck.sizing.open_vent import METRE_OF_WATER_BAR
+from circuitcheck.sizing.vessel import static_bar
 
 TELLING = Telling(
     "mains-demand",
@@ -106,7 +106,7 @@ def _pressure(told: Gathering, main: str, outlets: list[str], stores: list[str])
         highest = max(known, key=lambda outlet: known[outlet])
         name = plant.drawing.name(highest)
         told.add("h", f"Height of {name} above the main", known[highest], "m", "worked out from the heights")
-        left = float(running) - METRE_OF_WATER_BAR * known[highest]
+        left = float(running) - static_bar(known[highest])
         results.append(Result(f"Left at {name}, the highest", left, "bar"))
         least = limit_or_none(plant, "supply.least_draw_off_pressure_bar")
         if least is not None:

@@ -8,15 +8,12 @@ by the health authority and BS 8558.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
-
 from circuitcheck.circuit.supplies import Giver
-from circuitcheck.circuit.waterways import Cheapest, Step, cheapest_way
 from circuitcheck.drawing.value import Joint
-from circuitcheck.figures.figure import Figure, Input, Result
+from circuitcheck.figures.figure import Figure, Result
 from circuitcheck.figures.gathering import Gathering
-from circuitcheck.figures.hot_water import UNITS_SOURCE, draw_off_lpm, hot_starts, supplies
+from circuitcheck.figures.hot_legs import HotLegs, hot_legs
+from circuitcheck.figures.hot_water import UNITS_SOURCE, draw_off_lpm
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.telling import Telling
 from circuitcheck.sizing.waiting import HSE_S, WFR_S, wait_s
@@ -37,68 +34,21 @@ HOT_FLOW = "hot_flow_lpm"
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One figure for each outlet that hot water comes to."""
-    ways = supplies(plant)
-    outlets = [
-        joint
-        for place in ways.outlets
-        if (joint := Joint(place.part, place.device.port)) in plant.drawing.joined
-    ]
-    if not outlets or not ways.givers:
-        return ()
-    starts = {port: giver for giver in ways.givers for port in hot_starts(plant, giver)}
-    held: dict[str, _Held] = {}
-
-    def litres(step: Step) -> float | None:
-        if not ways.drawn_outside(step):
-            return None
-        if not step.pipe:
-            return 0.0
-        if step.pipe not in held:
-            held[step.pipe] = _held(plant, step.pipe)
-        return held[step.pipe].litres
-
-    best = ways.cheapest(starts, litres)
-    return tuple(_outlet(plant, joint, best, starts, held) for joint in outlets if joint in best)
+    legs = hot_legs(plant)
+    return tuple(_outlet(legs, joint) for joint in legs.outlets)
 
 
-@dataclass(frozen=True, slots=True)
-class _Held:
-    """The water in one pipe, told once for all outlets behind it."""
-
-    length_m: float
-    litres: float
-    told: Input | None
-    missing: tuple[str, ...]
-
-
-def _held(plant: Plant, pipe: str) -> _Held:
-    litres, missing = plant.contents.pipe_litres(pipe)
-    metres = plant.length_m(pipe)
-    if litres is None or metres is None:
-        return _Held(0.0, 0.0, None, missing)
-    name = f"Content of {pipe}, {metres.value:.4g} m"
-    told = Input("V", name, litres, "l", f"{metres.how} {pipe}.length_m")
-    return _Held(metres.value, litres, told, ())
-
-
-def _outlet(
-    plant: Plant,
-    joint: Joint,
-    best: Cheapest,
-    starts: Mapping[Joint, Giver],
-    held: Mapping[str, _Held],
-) -> Figure:
-    told = Gathering(plant)
-    steps = cheapest_way(best, joint)
+def _outlet(legs: HotLegs, joint: Joint) -> Figure:
+    told = Gathering(legs.plant)
     length, litres = 0.0, 0.0
-    for pipe in (held[step.pipe] for step in steps if step.pipe):
+    for _, pipe in legs.pipes(joint):
         length, litres = length + pipe.length_m, litres + pipe.litres
         if pipe.told is None:
             told.lacks(*pipe.missing)
         else:
             one = pipe.told
             told.add(one.symbol, one.name, one.value, one.unit, one.origin)
-    flow = _flow(told, joint.part, starts[steps[0].start] if steps else starts[joint])
+    flow = _flow(told, joint.part, legs.giver(joint))
     if told.missing or flow is None:
         return TELLING.lacking(told, (joint.part,))
     if flow <= 0:

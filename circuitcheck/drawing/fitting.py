@@ -14,7 +14,7 @@ from circuitcheck.drawing.changing import EditError, changed, part_named, with_i
 from circuitcheck.drawing.corners import direction_at
 from circuitcheck.drawing.edits import place
 from circuitcheck.drawing.filling_in import set_field
-from circuitcheck.drawing.pipes import cut_pipe, draw_pipe, inline_ports, join
+from circuitcheck.drawing.pipes import cut_pipe, draw_pipe, inline_ports, join, set_corners
 from circuitcheck.drawing.removing import remove
 from circuitcheck.drawing.room import along, free_place
 from circuitcheck.drawing.routing import Routes, routes
@@ -24,6 +24,7 @@ from circuitcheck.parts.catalogue import component_kinds
 from circuitcheck.parts.kind import Kind
 
 CARRIED = ("length_m", "rise_m", "bends")
+STAYING = ("feed_cistern", "open_vent", "cold_main")
 FITTED_ON = ("size_mm", "material", "bore_mm", "insulated")
 
 
@@ -133,7 +134,8 @@ class Fitting:
     def move_end(self, pipe: str, part: str, by: Joint) -> str:
         """A pipe's end, now on `part`, to a new tee in the pipe on a port, right at that port.
 
-        The tee it leaves is taken out and heals. Returns the new tee.
+        The tee it leaves is taken out and heals. What hangs on nothing but this pipe comes along, with
+        its pipe as long as it was; else nothing is known of the pipe's course any more. Returns the tee.
         """
         known = self.drawing.pipes[pipe]
         which = next(
@@ -143,8 +145,27 @@ class Fitting:
         if which is None:
             raise EditError(f"Pipe {pipe} does not end on {part_named(self.drawing, part).name}.")
         tee = self.tee(by)
-        self.drawing = join(self.drawing, pipe, which, Joint(tee, "branch"))
+        branch, other = Joint(tee, "branch"), known.ends[1 - which]
+        self.drawing = set_corners(join(self.drawing, pipe, which, branch), pipe, None)
+        comes = isinstance(other, Joint) and self._hangs(other.part)
+        for field in ("rise_m",) if comes else CARRIED:
+            if known.data.get(field) is not None:
+                self.set(pipe, field, None)
+        if comes and isinstance(other, Joint):
+            self._bring(other, branch)
         return tee
+
+    def _hangs(self, part: str) -> bool:
+        """Whether a part hangs on one pipe alone, and does not stand where it stands for its own sake."""
+        kind = self.drawing.components[part].kind.name
+        return len(self.drawing.pipes_of(part)) == 1 and kind not in STAYING
+
+    def _bring(self, joint: Joint, to: Joint) -> None:
+        """A part put near another port on the sheet."""
+        placed = self._where(self.drawing.components[joint.part], joint.port, to)
+        if placed is not None:
+            parts = with_items(self.drawing.components, {joint.part: placed})
+            self.drawing = changed(self.drawing, components=parts)
 
     def turn_round(self, part: str) -> None:
         """Swap the pipes on a part's two inline ports; on the sheet it turns by half a turn, so that
@@ -194,7 +215,10 @@ class Fitting:
         wanted = self.drawing.end_at(on)
         if wanted is None:
             return None
-        found = free_place(self.drawing, self.lines.values(), part, port, wanted)
+        holder = self.drawing.components[on.part]
+        leaves = turned(holder.kind.port(on.port).faces or (0, 0), holder.turn, holder.mirrored)
+        lines = self.lines.values()
+        found = free_place(self.drawing, lines, part, port, wanted, leaves)
         return None if found is None else replace(part, at=found)
 
 

@@ -41,9 +41,12 @@ class Lying:
         self._answers: dict[Any, _Answers] = {}
         self._parts_placed = 0
         for part in self.drawing.components.values():
-            self._put_part(part)
+            if part.label or part.at is not None:
+                self._put_part(part)
         for pipe in self.drawing.pipes.values():
-            self._put_pipe(pipe)
+            start, finish = pipe.ends
+            if lines or not (isinstance(start, Joint) and isinstance(finish, Joint)):
+                self._put_pipe(pipe)
 
     @property
     def drawing(self) -> Drawing:
@@ -110,13 +113,13 @@ class Lying:
     def told(self, judge: Judge[Told], about: str) -> Mapping[str, Told]:
         """What `judge` tells of each part or each pipe (`about`) of which it tells anything, by id.
 
-        `judge` is asked of every item once, and then of those that a change may concern. It must
+        `judge` is asked of every item on the sheet once, and then of those that a change may concern. It must
         rest on the item, its line, its joints and what `parts_beside` and `pipes_beside` name.
         """
         known = self._answers.get(judge)
         if known is None:
             items = self.drawing.components if about == PARTS else self.drawing.pipes
-            known = self._answers[judge] = _Answers(about, set(items))
+            known = self._answers[judge] = _Answers(about, self._cells_of.keys() & items.keys())
         known.ask(self, judge)
         return known.found
 

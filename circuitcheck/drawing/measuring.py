@@ -30,8 +30,10 @@ def length_m(drawing: Drawing, pipe: Pipe) -> Measure | None:
     given = pipe.data.get("length_m")
     if given is not None:
         return Measure(float(given), "given")
+    if pipe.via is None:
+        return None
     scale = drawing.sheet.get("metres_per_square")
-    line = _line(drawing, pipe)
+    line = None if scale is None else _line(drawing, pipe)
     if scale is None or line is None:
         return None
     return Measure(scale * sum(distance(a, b) for a, b in pairwise(line)), "measured")
@@ -42,8 +44,10 @@ def bends(drawing: Drawing, pipe: Pipe) -> Measure | None:
     given = pipe.data.get("bends")
     if given is not None:
         return Measure(float(given), "given")
+    if pipe.via is None or drawing.sheet.get("metres_per_square") is None:
+        return None
     line = _line(drawing, pipe)
-    if drawing.sheet.get("metres_per_square") is None or line is None:
+    if line is None:
         return None
     return Measure(float(count_bends(line)), "measured")
 

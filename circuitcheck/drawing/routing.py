@@ -53,7 +53,16 @@ def routes(drawing: Drawing, before: Routes | None = None) -> Routes:
     """
     if before is None:
         before = Routes(Drawing(), {}, {}, Ground())
+        if not _is_laid_out(drawing):
+            return Routes(drawing, {}, {}, Ground())
     return before if before.drawing is drawing else _Router(drawing, before).routed()
+
+
+def _is_laid_out(drawing: Drawing) -> bool:
+    """Whether any pipe could have a line: between two parts on the sheet, or two free ends."""
+    if any(part.at is not None for part in drawing.components.values()):
+        return True
+    return any(not isinstance(pipe.ends[0], Joint) for pipe in drawing.pipes.values())
 
 
 class _Router:

@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from itertools import pairwise
+
 import pytest
 
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.fitting import Fitting
+from circuitcheck.drawing.removing import remove
 from circuitcheck.drawing.routing import routes
 from circuitcheck.drawing.value import Drawing, Joint
+from circuitcheck.geometry import Point
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
 from tests.drawing.invariants import broken
@@ -124,3 +129,60 @@ def test_a_step_that_cannot_be_made_says_so(step: object) -> None:
     assert callable(step)
     with pytest.raises(EditError):
         step(work)
+
+
+def moved_gauge() -> Drawing:
+    """A ring whose gauge is moved from the heat source's flow to its return."""
+    work = Fitting(ring())
+    gauge = work.tee_off(Joint("hs", "flow"), "pressure_gauge", "connection", pipe_data=KNOWN)
+    pipe = work.pipe_at(Joint(gauge, "connection"))
+    tee = next(end.part for end in work.drawing.pipes[pipe].joints if end.part != gauge)
+    work.move_end(pipe, tee, Joint("hs", "return"))
+    return work.drawing
+
+
+def test_what_hangs_on_a_moved_pipe_comes_along_with_its_length_and_without_its_rise() -> None:
+    after = moved_gauge()
+    gauge = next(part for part in after.components.values() if part.kind.name == "pressure_gauge")
+    tee, _ = joined_to(after, gauge.id, "connection")
+    assert joined_to(after, tee, "a") == ("hs", "return")
+    end, port = after.end_at(Joint(tee, "branch")), gauge.port_at("connection")
+    assert end is not None and port is not None
+    assert abs(end.x - port.x) + abs(end.y - port.y) < 8
+    data = after.pipes[after.joined[Joint(gauge.id, "connection")]].data
+    assert (data.get("length_m"), data.get("bends"), data.get("rise_m")) == (4.0, 2, None)
+
+
+def test_a_part_that_hangs_is_placed_ahead_of_its_port() -> None:
+    work = Fitting(ring())
+    bypass = work.bridge(Joint("hs", "flow"), Joint("hs", "return"), "bypass_valve")
+    valve = work.drawing.components[bypass]
+    tee, _ = joined_to(work.drawing, bypass, "in")
+    end, port = work.drawing.end_at(Joint(tee, "branch")), valve.port_at("in")
+    assert end is not None and port is not None and end.x < port.x
+
+
+def test_a_discharge_end_hangs_where_its_pipe_meets_nothing_and_does_not_rise() -> None:
+    drawing = read(data_path("samples") / "cottage-safety-valve-plugged.wetcircuit")
+    work = Fitting(remove(drawing, ["plug"]))
+    outlet = Joint("safety_valve", "outlet")
+    if outlet in work.drawing.joined:
+        work.take_out(work.pipe_at(outlet))
+    end = work.hang("discharge_end", "inlet", outlet)
+    start, finish = work.drawing.end_at(outlet), work.drawing.components[end].port_at("inlet")
+    assert start is not None and finish is not None and finish.y > start.y
+    new = work.drawing.joined[outlet]
+    crossed = {name for name, line in work.lines.items() if name != new and touching(line, work.lines[new])}
+    assert not crossed
+
+
+def touching(one: Sequence[Point], two: Sequence[Point]) -> bool:
+    """Whether two lines of level and plumb runs meet."""
+    return any(
+        min(a.x, b.x) <= max(c.x, d.x)
+        and min(c.x, d.x) <= max(a.x, b.x)
+        and min(a.y, b.y) <= max(c.y, d.y)
+        and min(c.y, d.y) <= max(a.y, b.y)
+        for a, b in pairwise(one)
+        for c, d in pairwise(two)
+    )

@@ -41,7 +41,7 @@ def sound() -> Told:
         "title": "Village hall",
         "design": {
             "flow_temperature_c": 70, "return_temperature_c": 50, "fill_temperature_c": 10,
-            "fill_pressure_bar": 1.0, "static_height_m": 1, "system_content_l": 30,
+            "fill_pressure_bar": 1.2, "static_height_m": 1, "system_content_l": 30,
         },
         "components": [
             part("hs1", "heat_source", output_kw=18, minimum_flow_lpm=0, maximum_flow_temperature_c=80,

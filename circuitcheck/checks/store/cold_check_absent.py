@@ -52,16 +52,13 @@ def judge(case: Case) -> Verdict:
 
 def _pushed(case: Case, water: StoreWater) -> Walk:
     """Where swelling water can go from the store, by its pipes."""
-    starts = water.ports
-    if "check_valve" in (case.value(water.store, "built_in") or ()):
-        starts = tuple(joint for joint in starts if joint.port != "cold")
 
     def may_pass(part: str, passage: Passage, forward: bool) -> bool:
         if part == water.store:
             return False
         return passage.pressure_way is Way.REDUCING or along_the_flow(part, passage, forward)
 
-    return walk(case.circuit, starts, may_pass)
+    return walk(case.circuit, water.ports, may_pass)
 
 
 def _finding(case: Case, water: StoreWater, way: tuple[Joint, ...]) -> Finding:

@@ -23,11 +23,11 @@ from circuitcheck.checks.bounds import too_large
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.coil_cures import with_cut_out_valve
-from circuitcheck.checks.coil_heat import coil_of, heated_by
 from circuitcheck.checks.store_water import above_exempt, unanswered
 from circuitcheck.checks.wording import upper
 from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.stopping import stops
+from circuitcheck.figures.heat_nets import heats_coil
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role, Way
 
@@ -53,8 +53,7 @@ def judge(case: Case) -> Verdict:
     """One danger for each store whose cut-out would not stop the heat."""
     findings, sound = [], 0
     for place in case.circuit.devices(Role.STORES_AT_MAINS_PRESSURE):
-        coil = coil_of(case, place.part)
-        if coil is None or not heated_by(case, coil):
+        if not heats_coil(case, place.part):
             continue
         try:
             finding = _judged(case, place.part)

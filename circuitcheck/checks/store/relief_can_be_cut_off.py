@@ -19,8 +19,8 @@ from dataclasses import replace
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import judge_cut_off
-from circuitcheck.checks.store_cures import without_valves
 from circuitcheck.checks.store_water import StoreWater, above_exempt, store_waters
+from circuitcheck.checks.valves_out import without_valves
 from circuitcheck.checks.wording import named
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.finding import Finding, Grade, Says, Witness

@@ -19,12 +19,12 @@ from circuitcheck.checks.bounds import too_large
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.coil_cures import with_store_thermostat
-from circuitcheck.checks.coil_heat import heated_by
 from circuitcheck.checks.store_water import unanswered
 from circuitcheck.checks.wording import named, upper
 from circuitcheck.circuit.coil_loops import still_driven
 from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.joining import Placed
+from circuitcheck.figures.heat_nets import heats_coil
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role, Way
 
@@ -39,7 +39,7 @@ def judge(case: Case) -> Verdict:
     findings, sound = [], 0
     mains_fed = {place.part for place in case.circuit.devices(Role.STORES_AT_MAINS_PRESSURE)}
     for coil in case.circuit.devices(Role.HEATED_BY_COIL):
-        sources = heated_by(case, coil)
+        sources = heats_coil(case, coil.part)
         grade = Grade.DANGER if coil.part in mains_fed else Grade.FAULT
         heat = {source: case.value(source, "heat") for source in sources}
         if not sources or all(each == "uncontrolled" for each in heat.values()):

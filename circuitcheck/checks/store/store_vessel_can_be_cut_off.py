@@ -17,8 +17,8 @@ from dataclasses import replace
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import judge_cut_off
-from circuitcheck.checks.store_cures import without_valves
 from circuitcheck.checks.store_water import store_waters
+from circuitcheck.checks.valves_out import without_valves
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 

@@ -15,9 +15,9 @@ from __future__ import annotations
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Verdict
-from circuitcheck.checks.coil_heat import coil_of, heated_by
 from circuitcheck.checks.store_water import unanswered
 from circuitcheck.checks.wording import named, upper
+from circuitcheck.figures.heat_nets import heats_coil
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 
@@ -28,8 +28,7 @@ def judge(case: Case) -> Verdict:
     """One danger for each mains-fed store that uncontrolled heat reaches."""
     findings, sound = [], 0
     for place in case.circuit.devices(Role.STORES_AT_MAINS_PRESSURE):
-        coil = coil_of(case, place.part)
-        sources = heated_by(case, coil) if coil is not None else ()
+        sources = heats_coil(case, place.part)
         if not sources:
             continue
         heat = {source: case.value(source, "heat") for source in sources}

@@ -30,11 +30,9 @@ from circuitcheck.drawing.edits import set_field
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.sizing.discharge import within
+from circuitcheck.sizing.tube import outside_mm
 
 NAME = "hot-pipe-too-long"
-
-STEEL_OUTSIDE_MM = {8: 13.5, 10: 17.2, 15: 21.3, 20: 26.9, 25: 33.7, 32: 42.4, 40: 48.3, 50: 60.3}
-"""Outside diameter of steel tube by its nominal size (EN 10255, from memory)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,7 +121,7 @@ class _Legs:
         material = self.case.pipe_value(pipe, "material")
         if size is None or material is None:
             return None
-        return STEEL_OUTSIDE_MM.get(size, float(size)) if material == "steel" else float(size)
+        return outside_mm(material, float(size))
 
     def passes(self, measured: list[Cheapest], joint: Joint) -> bool:
         """Whether some way to the port keeps to the row of its widest pipe."""

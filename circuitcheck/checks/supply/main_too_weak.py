@@ -25,10 +25,9 @@ from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 from circuitcheck.rules.book import NoRuleError
 from circuitcheck.sizing.demand import design_flow_l_s, l_min, total_units
+from circuitcheck.sizing.vessel import static_bar
 
 NAME = "main-too-weak"
-BAR_PER_METRE = 0.0981
-"""Pressure of a metre of water at 1000 kg/m³, in bar."""
 ROUNDING = 1e-9
 
 TOO_LITTLE = "It gives {flow} l/min where {need} l/min are needed."
@@ -139,7 +138,7 @@ def _pressure(case: Case, main: str, outlets: list[str], stores: list[str], want
     if running is None or not known:
         return
     highest = max(known, key=lambda outlet: known[outlet])
-    left = running - BAR_PER_METRE * known[highest]
+    left = running - static_bar(known[highest])
     if left < least - ROUNDING:
         wants.short.append(TOO_HIGH_UP)
         wants.values |= {

@@ -26,7 +26,12 @@ from tests.drawing.invariants import broken
 NAMES = sorted(path.stem for path in data_path("samples").glob("*.wetcircuit"))
 CURED = {
     "cottage-safety-valve-plugged": {"discharge-absent"},
-    "flat-over-workshop-pump-no-way-round": {"no-way-round-when-zones-shut", "pump-against-shut-valves"},
+    "flat-over-workshop-pump-no-way-round": {
+        "no-way-round-when-zones-shut",
+        "pump-against-shut-valves",
+        "source-flow-below-minimum",
+    },
+    "guest-house-second-source-cut-off": {"vessel-can-be-cut-off"},
     "terrace-as-found-valve-in-vent": {"open-vent-can-be-cut-off", "bath-not-blended"},
     "terrace-bypass-backwards": {"fitted-backwards", "no-way-round-when-zones-shut"},
     "terrace-discharge-too-long": {"discharge-too-long"},

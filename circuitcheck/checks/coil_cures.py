@@ -6,12 +6,12 @@ from collections.abc import Iterator
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal
+from circuitcheck.checks.control_cures import beside_controls
 from circuitcheck.checks.store_cures import fitting
 from circuitcheck.circuit.coil_loops import still_driven
 from circuitcheck.drawing.edits import add_control, change_control
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.finding import Says
-from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import control_kinds
 from circuitcheck.parts.kind import Way
 
@@ -90,15 +90,5 @@ def _thermostat_on(drawing: Drawing, store: str, valve: str) -> Drawing:
         acts_on = (*drawing.controls[own[0]].acts_on, valve)
         return change_control(drawing, own[0], acts_on=dict.fromkeys(acts_on))
     kind = control_kinds()[STORE_THERMOSTAT]
-    after, _ = add_control(drawing, kind, acts_on=(valve,), at=_beside_controls(drawing, store))
+    after, _ = add_control(drawing, kind, acts_on=(valve,), at=beside_controls(drawing, store))
     return after
-
-
-def _beside_controls(drawing: Drawing, store: str) -> Point | None:
-    """Where a new control stands: after the last of the others, else well above the store."""
-    placed = [control.at for control in drawing.controls.values() if control.at is not None]
-    if placed:
-        last = max(placed, key=lambda at: (at.y, at.x))
-        return Point(last.x + 8, last.y)
-    at = drawing.components[store].at
-    return None if at is None else Point(at.x + 8, at.y - 8)

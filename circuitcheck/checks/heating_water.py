@@ -13,9 +13,6 @@ from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 
-SHOWN_AT_MOST = 6
-"""Fields named in one sentence; `Finding.missing` has them all."""
-
 
 def sealed_waters(case: Case) -> tuple[HeatedWater, ...]:
     """The heated waters that are not open-vented, in the order of the drawing."""
@@ -106,13 +103,6 @@ def judge_switch(
         else:
             sound += 1
     return Verdict(tuple(findings), sound)
-
-
-def shortened(fields: tuple[str, ...]) -> str:
-    """Missing fields in a sentence: the first few, and how many more there are."""
-    text = ", ".join(fields[:SHOWN_AT_MOST])
-    more = len(fields) - SHOWN_AT_MOST
-    return f"{text} and {more} more" if more > 0 else text
 
 
 def joints_of(case: Case, part: str, body: int) -> tuple[Joint, ...]:

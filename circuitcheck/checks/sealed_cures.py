@@ -11,13 +11,15 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal
 from circuitcheck.checks.cutting_off import HeatedWater, heated_waters
 from circuitcheck.checks.sealed_water import flow_of
-from circuitcheck.checks.wording import named
+from circuitcheck.checks.wording import figure, named
 from circuitcheck.circuit.bodies import Heated
+from circuitcheck.circuit.isolation import TooLargeError
+from circuitcheck.circuit.regions import largest_regions
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.pipes import inline_ports
 from circuitcheck.drawing.value import Joint
-from circuitcheck.figures.expansion import Expansion
+from circuitcheck.figures.expansion import Expansion, Vessel
 from circuitcheck.finding import Finding, Says
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.vessel import next_made_l
@@ -149,11 +151,18 @@ def with_vessel(case: Case, finding: Finding) -> Iterator[Proposal]:
         except EditError:
             continue
         _charge_and_size(work, vessel, finding.components[0])
-        says = Says(
-            "Fit an expansion vessel on a tee right at the {port} of {thing}.",
-            {"port": _port(by), "thing": case.drawing.name(by.part)},
-        )
-        yield Proposal(says, work.drawing)
+        yield Proposal(_new_vessel(case, work, vessel, by), work.drawing)
+
+
+def _new_vessel(case: Case, work: Fitting, vessel: str, by: Joint) -> Says:
+    data = work.drawing.components[vessel].data
+    size, charge = data.get("volume_l"), data.get("precharge_bar")
+    what = "an expansion vessel" + ("" if size is None else f" of {figure(size)} l")
+    what += "" if charge is None else f", charged to {figure(charge)} bar,"
+    return Says(
+        "Fit {vessel} on a tee right at the {port} of {thing}.",
+        {"vessel": what, "port": _port(by), "thing": case.drawing.name(by.part)},
+    )
 
 
 def _beside(case: Case, heat: str) -> dict[str, Any]:
@@ -165,22 +174,44 @@ def _beside(case: Case, heat: str) -> dict[str, Any]:
 
 
 def _charge_and_size(work: Fitting, vessel: str, heat: str) -> None:
-    """The least charge, and the next size made, as the drawing with the vessel in it asks for."""
-    least = _as_asked(work, vessel, heat).vessels[0].least_bar
+    """The least charge, or what the others are charged to if that is more; and the next size made that
+    is large enough for whatever water valves can leave to this vessel alone."""
+    before = _as_asked(work, heat).vessels
+    least = next(each.least_bar for each in before if each.part == vessel)
     if not least.known:
         return
-    work.set(vessel, "precharge_bar", rounded_up(least.low))
-    expansion = _as_asked(work, vessel, heat)
+    others = [each.set_bar for each in before if each.part != vessel and each.set_bar is not None]
+    work.set(vessel, "precharge_bar", max(rounded_up(least.low), *others, 0.0))
+    expansion = _as_asked(work, heat)
     if not expansion.safety_valves:
         return
-    content = expansion.plant.contents.of(expansion.heated.body)
-    needed = expansion.reckoned(content, expansion.vessels, best=False).needed_l
-    size = next_made_l(needed) if needed < inf else None
+    own = tuple(each for each in expansion.vessels if each.part == vessel)
+    contents = expansion.plant.contents
+    needed = (
+        expansion.reckoned(content, own, best=False).needed_l
+        for content in (contents.in_waters(waters) for waters in _left_to(expansion, own[0]))
+    )
+    most = max(needed, default=inf)
+    size = next_made_l(most) if most < inf else None
     if size is not None:
         work.set(vessel, "volume_l", size)
 
 
-def _as_asked(work: Fitting, vessel: str, heat: str) -> Expansion:
+def _left_to(expansion: Expansion, vessel: Vessel) -> tuple[frozenset[int], ...]:
+    """The largest waters that valves can leave with the heat and no vessel but this one; all of the
+    water where it is the only one, or there are too many to try."""
+    marks = {each.water for each in expansion.vessels}
+    if marks == {vessel.water}:
+        return (expansion.reach,)
+    circuit, start = expansion.plant.circuit, expansion.heated.water
+    try:
+        regions = tuple(largest_regions(circuit, start, marks, secured_stay_open=False))
+    except TooLargeError:
+        return (expansion.reach,)
+    return tuple(each.waters for each in regions if each.marks == {vessel.water})
+
+
+def _as_asked(work: Fitting, heat: str) -> Expansion:
     case = Case(work.drawing)
     heated: Heated = next(water.heated for water in heated_waters(case) if water.heated.part == heat)
     return Expansion(case, heated)

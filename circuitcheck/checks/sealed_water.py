@@ -5,21 +5,22 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.cutting_off import HeatedWater, heated_waters
+from circuitcheck.checks.cutting_off import HeatedWater
+from circuitcheck.checks.heating_water import sealed_waters
 from circuitcheck.drawing.value import Joint
 from circuitcheck.figures.expansion import Bounds
 from circuitcheck.parts.kind import Role
 
 
-def sealed_waters(case: Case, *roles: Role) -> Iterator[HeatedWater]:
+def sealed_with(case: Case, *roles: Role) -> Iterator[HeatedWater]:
     """Every sealed body of heated water that reaches a device of each of these roles.
 
     Where there is no such device in the drawing nothing else is asked.
     """
     if not all(case.circuit.devices(role) for role in roles):
         return
-    for water in heated_waters(case):
-        if not water.is_open_vented and all(water.reached(role) for role in roles):
+    for water in sealed_waters(case):
+        if all(water.reached(role) for role in roles):
             case.rests_on_pressure_ways(water.reach)
             yield water
 
@@ -41,13 +42,3 @@ def flow_of(case: Case, water: HeatedWater) -> Joint:
         out = next(passage.b for passage in circuit.plans[place.part].passages if passage.a == near)
         return Joint(place.part, out)
     raise LookupError(heated.part)
-
-
-SHOWN_AT_MOST = 6
-"""Fields named in one sentence; `Finding.missing` has them all."""
-
-
-def shown(missing: tuple[str, ...]) -> str:
-    """Missing fields as a list in a sentence."""
-    more = len(missing) - SHOWN_AT_MOST
-    return ", ".join(missing[:SHOWN_AT_MOST]) + (f" and {more} more" if more > 0 else "")

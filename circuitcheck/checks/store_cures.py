@@ -8,6 +8,7 @@ from typing import Any
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal
+from circuitcheck.checks.sealed_cures import branch_of
 from circuitcheck.checks.store_swell import Shared, shared_waters
 from circuitcheck.checks.store_water import RELIEF_PORT, StoreWater, store_waters
 from circuitcheck.checks.wording import figure, named
@@ -15,8 +16,8 @@ from circuitcheck.circuit.walking import walk
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.pipes import join
 from circuitcheck.drawing.value import Drawing, Joint
-from circuitcheck.finding import Finding, Says
-from circuitcheck.parts.kind import Role, Way
+from circuitcheck.finding import Says
+from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.store_vessel import next_size_l, vessel_for
 
 D1: dict[str, Any] = {"size_mm": 15, "material": "copper"}
@@ -83,26 +84,6 @@ def _tundish_of(case: Case, store: str) -> str:
     return ""
 
 
-def without_valves(case: Case, finding: Finding) -> Iterator[Proposal]:
-    """The valves that cut something off taken out of the pipe."""
-    witness = finding.witness
-    if witness is None:
-        return
-    parts = tuple(dict.fromkeys(entry for entry in (*witness.shut, *witness.alone)))
-    if any(part not in case.drawing.components or not _by_hand(case, part) for part in parts):
-        return
-    work = fitting(case)
-    work.take_out(*parts)
-    says = Says("Take {valves} out of the pipe.", {"valves": named(case.drawing, parts)})
-    yield Proposal(says, work.drawing)
-
-
-def _by_hand(case: Case, part: str) -> bool:
-    """Whether a part is a plain hand valve in a pipe."""
-    passages = case.circuit.plans[part].passages
-    return len(passages) == 1 and passages[0].way is Way.HAND and not passages[0].gives_heat
-
-
 def moved_to_relief_port(case: Case, valve: str, store: str) -> Iterator[Proposal]:
     """The pipe of a temperature relief valve moved to the store's relief port."""
     work = fitting(case)
@@ -156,14 +137,22 @@ def _kept(case: Case, store: str) -> frozenset[str]:
 
 def with_vessel(case: Case, store: str, vessel: str = "") -> Iterator[Proposal]:
     """A vessel at the store's cold port; first the one that stands where it cannot serve, moved there."""
-    if vessel:
+    branch = branch_of(case, vessel, Role.HOLDS_EXPANSION) if vessel else None
+    if branch is not None:
         work = fitting(case)
-        pipe = work.pipe_at(Joint(vessel, "connection"))
-        others = [joint for joint in case.drawing.pipes[pipe].joints if joint.part != vessel]
+        work.take_out(*branch.between)
+        pipe = work.pipe_at(branch.port)
+        others = [joint for joint in work.drawing.pipes[pipe].joints if joint.part != vessel]
         if others:
             work.move_end(pipe, others[0].part, Joint(store, "cold"))
-            names = {"vessel": case.drawing.name(vessel), "store": case.drawing.name(store)}
-            yield Proposal(Says("Move {vessel} to the cold feed right at {store}.", names), work.drawing)
+            template = "Move {vessel} to the cold feed right at {store}"
+            template += ", with nothing between: take out {between}." if branch.between else "."
+            names = {
+                "vessel": case.drawing.name(vessel),
+                "store": case.drawing.name(store),
+                "between": named(case.drawing, branch.between),
+            }
+            yield Proposal(Says(template, names), work.drawing)
     work = fitting(case)
     shared = next(shared for shared in shared_waters(case) if store in shared.stores)
     data, size = _vessel_data(case, shared)

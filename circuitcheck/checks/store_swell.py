@@ -7,10 +7,10 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.secondary import secondary_pipes
 from circuitcheck.checks.store_feed import Feed, feeds
 from circuitcheck.checks.store_water import StoreWater, store_waters
 from circuitcheck.circuit.joining import Placed
+from circuitcheck.figures.hot_water import secondary_pipes
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.store_vessel import swell_l
 from circuitcheck.sizing.water import LEAST_C, MOST_C
@@ -78,6 +78,12 @@ class Shared:
         if missing:
             return Pressure(None, missing=missing)
         return max(found, key=lambda pressure: pressure.bar or 0.0)
+
+    @property
+    def reduced(self) -> Pressure | None:
+        """What reducing valves hold them to; None where some way in has none, or nothing feeds them."""
+        own = [feed for feed in feeds(self.case) if feed.water in self.waters]
+        return self.fill if all(feed.reduced is not None for feed in own) else None
 
     def _fed(self, feed: Feed) -> Iterator[Pressure]:
         if feed.reduced is not None:

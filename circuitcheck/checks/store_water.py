@@ -67,18 +67,20 @@ def _store_waters(case: Case) -> tuple[StoreWater, ...]:
     circuit, bodies = case.circuit, case.bodies
     return tuple(
         StoreWater(
-            case, Heated(place.part, circuit.water(place.node), bodies.of(place.node), by_exchanger=False)
+            case, Heated(place.part, circuit.water(place.other), bodies.of(place.other), by_exchanger=False)
         )
         for place in circuit.devices(Role.STORES_AT_MAINS_PRESSURE)
     )
 
 
 def store_ports(case: Case, store: str) -> tuple[Joint, ...]:
-    """The ports of a store that its water stands at, not its coil's."""
+    """The ports of a store that its water stands at: not its coil's, nor an inlet behind whose own check
+    valve it stands."""
     plan = case.circuit.plans[store]
-    inside = next(device.port for device in plan.devices if device.role is Role.STORES_AT_MAINS_PRESSURE)
+    inside = next(device.other for device in plan.devices if device.role is Role.STORES_AT_MAINS_PRESSURE)
     group = next((group for group in plan.open_groups if inside in group), (inside,))
-    return tuple(Joint(store, port) for port in group)
+    ports = {port.name for port in case.drawing.components[store].kind.ports}
+    return tuple(Joint(store, port) for port in group if port in ports)
 
 
 def home_of(case: Case, valve: Placed) -> Home:

@@ -50,9 +50,9 @@ def _stretches(case: Case, bodies: Iterable[int]) -> tuple[Stretch, ...]:
     found: dict[int, Stretch] = {}
     # The stretch of each water met so far, or None where it is not heating water.
     stretch_of: dict[int, Stretch | None] = {}
-    water_of = circuit.water
+    water_of = circuit.waters
     for node, id in enumerate(case.drawing.pipes):
-        water = water_of(node)
+        water = water_of[node]
         if water not in stretch_of:
             root = stands_for.get(water, water)
             body = case.bodies.of(node)

@@ -6,15 +6,14 @@ from collections.abc import Iterator
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal
+from circuitcheck.checks.valves_out import without_valves
 from circuitcheck.checks.venting import end_of
-from circuitcheck.checks.wording import named
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.circuit.pipework import Tapping, tapping
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.finding import Finding, Says
-from circuitcheck.parts.kind import Way
 
 
 def rejoined(case: Case, moved: Tapping, beside: Tapping) -> Iterator[Drawing]:
@@ -43,7 +42,7 @@ def reached_always(
     case: Case, finding: Finding, devices: tuple[Placed, ...], *at: Joint
 ) -> Iterator[Proposal]:
     """For devices that valves can cut off: the valves taken out, or a device joined right at a port."""
-    yield from _without_valves(case, finding)
+    yield from without_valves(case, finding)
     for device in devices:
         tap = tapping(case.circuit, end_of(device))
         for joint in at:
@@ -55,26 +54,3 @@ def reached_always(
                     "part": case.drawing.name(joint.part),
                 }
                 yield Proposal(Says("Join {device} to the {port} right at {part}.", names), after)
-
-
-def _without_valves(case: Case, finding: Finding) -> Iterator[Proposal]:
-    """Every valve that does it alone, else those that do it together, taken out of the pipe."""
-    witness = finding.witness
-    if witness is None:
-        return
-    parts = tuple(dict.fromkeys(witness.alone or witness.shut))
-    if not parts or not all(_only_shuts(case, part) for part in parts):
-        return
-    fitting = Fitting(case.drawing, case.lines)
-    fitting.take_out(*parts)
-    says = Says("Take {valves} out of the pipe.", {"valves": named(case.drawing, parts)})
-    yield Proposal(says, fitting.drawing)
-
-
-def _only_shuts(case: Case, entry: str) -> bool:
-    """Whether a part is a hand valve in a pipe that does nothing else; no leg of a valve is."""
-    plan = case.circuit.plans.get(entry)
-    if plan is None or plan.devices or len(plan.passages) != 1:
-        return False
-    passage = plan.passages[0]
-    return passage.way is Way.HAND and not passage.gives_heat

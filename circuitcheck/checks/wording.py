@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from circuitcheck.drawing.value import Drawing
 
@@ -41,6 +41,16 @@ def part_of(drawing: Drawing, entry: str) -> str:
 def upper(text: str) -> str:
     """The text with its first letter upper-case: the beginning of a sentence."""
     return text[:1].upper() + text[1:]
+
+
+SHOWN_AT_MOST = 6
+"""Fields named in one sentence; `Finding.missing` has them all."""
+
+
+def shortened(fields: Sequence[str]) -> str:
+    """Missing fields in a sentence: the first few, and how many more there are."""
+    more = len(fields) - SHOWN_AT_MOST
+    return ", ".join(fields[:SHOWN_AT_MOST]) + (f" and {more} more" if more > 0 else "")
 
 
 def figure(value: float) -> str:

@@ -11,10 +11,13 @@ Source: Approved Document G (England) 3.56a; WFR guidance G19.3c.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
-from circuitcheck.checks.discharging import Shown, drop_of, tundishes
+from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.discharging import Shown, drop_of, fall_m, tundishes
 from circuitcheck.checks.wording import figure, upper
+from circuitcheck.drawing.filling_in import set_field
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.sizing.discharge import within
 
@@ -70,3 +73,24 @@ def _finding(case: Case, shown: Shown, drop_m: float | None, least_m: float) -> 
         (shown.pipe,),
         numbers={"straight_drop_m": drop_m, "least_m": least_m},
     )
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """The least drop, where the pipe is known to fall and to be long enough for it."""
+    least_m = float(case.limit("discharge.straight_drop_m").value)
+    for shown in tundishes(case):
+        if shown.tundish != finding.components[0] or shown.pipe not in finding.pipes:
+            continue
+        leaves = next(end for end in case.drawing.pipes[shown.pipe].joints if end.part == shown.tundish)
+        fall, length = fall_m(case, shown.pipe, leaves), case.length_m(shown.pipe)
+        if fall is None or length is None or not within(least_m, min(fall, length.value)):
+            continue
+        says = Says(
+            "Turn {pipe} so that it runs straight down for {least} mm below {tundish} first.",
+            {
+                "pipe": case.drawing.name(shown.pipe),
+                "tundish": case.drawing.name(shown.tundish),
+                "least": figure(least_m * 1000),
+            },
+        )
+        yield Proposal(says, set_field(case.drawing, shown.pipe, "straight_drop_m", least_m))

@@ -10,7 +10,7 @@ Source: Common practice, no source.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Verdict
@@ -26,16 +26,28 @@ _STARTS = (Role.HEATS, Role.STORES_AT_MAINS_PRESSURE, Role.STORES_OPEN, Role.MAI
 
 def judge(case: Case) -> Verdict:
     """One piece of advice for each piece of the drawing without a heat source, store or main."""
+    starts = {place.part for role in _STARTS for place in case.circuit.devices(role)}
+    if _is_one(case, starts):
+        return Verdict((), 1)
     root = _roots(case)
     if not root:
         return Verdict()
-    starts = {place.part for role in _STARTS for place in case.circuit.devices(role)}
     reached = {root[part] for part in starts if part in root}
     pieces: dict[str, list[str]] = {}
     for part, here in root.items():
         if here not in reached:
             pieces.setdefault(here, []).append(part)
     return Verdict(tuple(_findings(case, pieces, root)), len(reached))
+
+
+def _is_one(case: Case, starts: Iterable[str]) -> bool:
+    """Whether all pipes hold one body of water, with a heat source, store or main on it: seen at once."""
+    pipes = len(case.drawing.pipes)
+    bodies = set(case.bodies.by_node[:pipes])
+    if len(bodies) != 1:
+        return False
+    nodes = (node for part in starts for node in case.circuit.nodes_of(part).values())
+    return any(node < pipes for node in nodes)
 
 
 def _roots(case: Case) -> dict[str, str]:

@@ -14,8 +14,11 @@ Source: Common practice, no source. Pressures by the solved network (Colebrook-W
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
+from circuitcheck.checks.bypass_cures import at_run_on, body_of, with_setting
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.solving import NO_FLOW_LPM, barred, calling, in_words, unanswered
 from circuitcheck.checks.wording import figure, upper
 from circuitcheck.circuit.situations import RUN_ON
@@ -104,3 +107,12 @@ def _opens(case: Case, bypass: str, body: SolvedBody) -> Finding | None:
 def _numbers(case: Case, bypass: str, across: float, flow: float) -> dict[str, float]:
     set_kpa = float(case.value(bypass, "set_difference_kpa"))
     return {"set_difference_kpa": set_kpa, "difference_kpa": across, "flow_lpm": flow}
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """The setting between what stands across it while heat is called and what run-on needs."""
+    bypass, *short = finding.components
+    body = body_of(case, bypass)
+    heats = [place.part for place in case.circuit.devices(Role.HEATS) if case.solved.at(place) is body]
+    for heat in short or heats[:1]:
+        yield from with_setting(case, bypass, heat, at_run_on)

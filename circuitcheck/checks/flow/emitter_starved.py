@@ -14,11 +14,15 @@ Source: Common practice, no source (90 %). Flows by the solved network (Colebroo
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
+from circuitcheck.checks.balancing_cures import with_balancing
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.pipe_cures import Short, with_wider_way
 from circuitcheck.checks.solving import ENOUGH, barred, called, calling, in_words, share, unanswered
 from circuitcheck.checks.wording import figure, upper
-from circuitcheck.figures.solved import SolvedBody
+from circuitcheck.figures.solved import Run, SolvedBody
 from circuitcheck.finding import Finding, Grade, Says
 
 NAME = "emitter-starved"
@@ -76,3 +80,28 @@ def _starved(case: Case, part: str, flow: float, design: float, situation: str) 
         },
     )
     return Finding(NAME, Grade.FAULT, says, (part,), numbers={"flow_lpm": flow, "design_flow_lpm": design})
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """Balancing valves that hold back what takes too much; else larger pipes on its own way round."""
+    (part,) = finding.components
+    short = _short(case, part)
+    if short is not None:
+        yield from with_balancing(case, short.run)
+    yield from with_wider_way(case, lambda after: _short(after, part))
+
+
+def _short(case: Case, part: str) -> Short | None:
+    """The run in which that emitter or coil gets its least share, where that is too little."""
+    shares: list[tuple[float, Run]] = []
+    for body in case.solved.bodies:
+        if body.place(part) is None or barred(case, body) is not None:
+            continue
+        for run in calling(body):
+            design = (share(case, run) or 0.0) * (body.design_lpm(part) or 0.0)
+            if part in called(run) and design > 0:
+                shares.append(((run.flow_lpm(part) or 0.0) / design, run))
+    if not shares:
+        return None
+    least, run = min(shares, key=lambda each: each[0])
+    return Short(part, run) if least < ENOUGH else None

@@ -13,12 +13,16 @@ Source: Common practice, no source. Flows by the solved network (Colebrook-White
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from itertools import islice
 
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.solving import NO_FLOW_LPM, barred, calling, in_words, unanswered
 from circuitcheck.checks.wording import figure, upper
+from circuitcheck.drawing.changing import EditError
+from circuitcheck.drawing.fitting import Fitting
+from circuitcheck.drawing.value import Joint
 from circuitcheck.figures.solved import SolvedBody
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
@@ -78,3 +82,38 @@ def _strays(case: Case, part: str, flow: float, situation: str) -> Finding:
         },
     )
     return Finding(NAME, Grade.FAULT, says, (part,), numbers={"flow_lpm": flow})
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """A check valve where water runs against its way: after a pump that stands, else before what it
+    strays into."""
+    (part,) = finding.components
+    body = next((each for each in case.solved.bodies if each.place(part) is not None), None)
+    if body is None:
+        return
+    for by in _against_their_way(case, body, part):
+        work = Fitting(case.drawing, case.lines)
+        after_it = by.part != part
+        try:
+            work.cut_in("check_valve", by, port="in" if after_it else "out")
+        except EditError:
+            continue
+        template = "Fit a check valve at the {port} of {thing}, letting water {way} it only."
+        names = {
+            "port": {"out": "outlet"}.get(by.port, by.port.replace("_", " ")),
+            "thing": case.drawing.name(by.part),
+            "way": "out of" if after_it else "into",
+        }
+        yield Proposal(Says(template, names), work.drawing)
+
+
+def _against_their_way(case: Case, body: SolvedBody, part: str) -> Iterator[Joint]:
+    """The ports of what carries water backward while that part is not called: each pump's outlet, then
+    its own inlet."""
+    runs = [run for run in calling(body) if part not in run.situation.called and run.flow_lpm(part)]
+    parts = {place.part: place.device.other for place in case.circuit.devices(Role.PUMPS)}
+    for pump, port in parts.items():
+        if any((run.flow_lpm(pump) or 0.0) <= -NO_FLOW_LPM for run in runs):
+            yield Joint(pump, port)
+    if any((run.flow_lpm(part) or 0.0) <= -NO_FLOW_LPM for run in runs):
+        yield Joint(part, next(each.a for each in case.circuit.plans[part].passages if each.gives_heat))

@@ -10,8 +10,11 @@ Source: Copper Development Association publication 150: noise above 1.5 m/s, wea
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.pipe_cures import with_larger_stretch
 from circuitcheck.checks.solving import barred, in_words, unanswered
 from circuitcheck.checks.wording import figure
 from circuitcheck.figures.solved import SolvedBody
@@ -62,3 +65,11 @@ def _judged(case: Case, body: SolvedBody, pipe: str, most: float) -> Finding | N
     )
     numbers = {"velocity_m_s": speed, "highest_velocity_m_s": most, "flow_lpm": flow}
     return Finding(NAME, Grade.ADVICE, says, (), (pipe,), numbers=numbers)
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """The next larger tube that is wide enough, from fitting to fitting."""
+    (pipe,) = finding.pipes
+    yield from with_larger_stretch(
+        case, pipe, lambda after: all(pipe not in each.pipes for each in judge(after).findings)
+    )

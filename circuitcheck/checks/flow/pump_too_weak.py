@@ -13,8 +13,11 @@ Source: Common practice, no source (90 %). Flows by the solved network (Colebroo
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.pipe_cures import Short, with_wider_way
 from circuitcheck.checks.solving import (
     ENOUGH,
     barred,
@@ -34,6 +37,8 @@ from circuitcheck.parts.kind import Role
 NAME = "pump-too-weak"
 QUESTION = "is it strong enough?"
 
+Runs = list[tuple[Run, tuple[str, ...]]]
+
 
 def judge(case: Case) -> Verdict:
     """One finding for each pump on heating water that serves emitters or coils."""
@@ -46,11 +51,7 @@ def judge(case: Case) -> Verdict:
         if bar is not None:
             findings.append(unanswered(case, NAME, place.part, QUESTION, bar[0], Grade.FAULT, bar[1]))
             continue
-        runs = [
-            (run, served)
-            for run in calling(body)
-            if (served := _served(case, body, place.part, run)) and share(case, run) is not None
-        ]
+        runs = _runs(case, body, place.part)
         missing = _missing(body, [served for _, served in runs])
         if missing:
             findings.append(unanswered(case, NAME, place.part, QUESTION, missing, Grade.FAULT))
@@ -61,6 +62,15 @@ def judge(case: Case) -> Verdict:
         elif runs:
             sound += 1
     return Verdict(tuple(findings), sound)
+
+
+def _runs(case: Case, body: SolvedBody, pump: str) -> Runs:
+    """The runs in which the pump serves something that can be judged, and what it serves."""
+    return [
+        (run, served)
+        for run in calling(body)
+        if (served := _served(case, body, pump, run)) and share(case, run) is not None
+    ]
 
 
 def _served(case: Case, body: SolvedBody, pump: str, run: Run) -> tuple[str, ...]:
@@ -79,16 +89,22 @@ def _missing(body: SolvedBody, served: list[tuple[str, ...]]) -> tuple[str, ...]
     return body.design_missing(dict.fromkeys(part for parts in served for part in parts))
 
 
-def _worst(case: Case, pump: str, runs: list[tuple[Run, tuple[str, ...]]]) -> Finding | None:
+def _shortest(case: Case, runs: Runs) -> tuple[float, float, Run, tuple[str, ...]] | None:
+    """The run in which what is served gets the least share, if too little: flow, design, run, served."""
     found = []
     for run, served in runs:
         design = (share(case, run) or 0.0) * sum(run.body.design_lpm(part) or 0.0 for part in served)
         flow = sum(run.flow_lpm(part) or 0.0 for part in served)
         if flow < ENOUGH * design:
-            found.append((flow / design, flow, design, run))
-    if not found:
+            found.append((flow, design, run, served))
+    return min(found, key=lambda each: each[0] / each[1], default=None)
+
+
+def _worst(case: Case, pump: str, runs: Runs) -> Finding | None:
+    shortest = _shortest(case, runs)
+    if shortest is None:
         return None
-    _, flow, design, run = min(found, key=lambda each: each[0])
+    flow, design, run, _ = shortest
     halved, doubled = (_again(case, pump, body, run.row) for body in run.body.least_and_most)
     says = Says(
         "{thing} brings {flow} l/min in {situation}, and what it serves is designed for {design}.{otherwise}",
@@ -106,3 +122,24 @@ def _worst(case: Case, pump: str, runs: list[tuple[Run, tuple[str, ...]]]) -> Fi
 def _again(case: Case, pump: str, body: SolvedBody, row: int) -> float:
     run = body.runs[row]
     return sum(run.flow_lpm(part) or 0.0 for part in _served(case, body, pump, run))
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """Larger pipes on the way that loses most; which pump would do is a sizing."""
+    return with_wider_way(case, lambda after: _short(after, finding.components[0]))
+
+
+def _short(case: Case, pump: str) -> Short | None:
+    """What gets the least share of its design from the pump, where that brings too little."""
+    for place in case.circuit.devices(Role.PUMPS):
+        body = case.solved.at(place)
+        if place.part != pump or body is None or barred(case, body) is not None:
+            continue
+        shortest = _shortest(case, _runs(case, body, pump))
+        if shortest is not None:
+            _, _, run, served = shortest
+            wanted = {part: body.design_lpm(part) or 0.0 for part in served}
+            return Short(
+                min(served, key=lambda part: (run.flow_lpm(part) or 0.0) / (wanted[part] or 1.0)), run
+            )
+    return None

@@ -14,8 +14,11 @@ Source: The heat source's own least flow; friction by Colebrook-White, network b
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
+from circuitcheck.checks.bypass_cures import body_of, while_pumping, with_new_bypass, with_setting
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.solving import barred, if_otherwise, in_words, unanswered
 from circuitcheck.checks.wording import figure, upper
 from circuitcheck.figures.solved import Run, SolvedBody
@@ -80,3 +83,17 @@ def _through(heat: str, run: Run) -> float | None:
 
 def _again(heat: str, body: SolvedBody, row: int) -> float:
     return body.runs[row].flow_lpm(heat) or 0.0
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """A bypass set lower; one of its own where there is none."""
+    heat = finding.components[0]
+    body = body_of(case, heat)
+    if body is None:
+        return
+    bypasses = [place for place in case.circuit.devices(Role.BYPASSES) if not place.device.built_in]
+    own = [place.part for place in bypasses if case.solved.at(place) is body]
+    for bypass in own:
+        yield from with_setting(case, bypass, heat, while_pumping)
+    if not own:
+        yield from with_new_bypass(case, body.pumps, heat, while_pumping)

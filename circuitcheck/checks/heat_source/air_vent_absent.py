@@ -16,13 +16,13 @@ Source: taught in trade textbooks (City & Guilds Textbook: Plumbing, Book 1, 201
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
-from circuitcheck.checks.heating_water import heater_of, heating_bodies, shortened
+from circuitcheck.checks.heating_water import heater_of, heating_bodies
 from circuitcheck.checks.stretches import spurs, stretches
-from circuitcheck.checks.wording import figure, named, upper
+from circuitcheck.checks.wording import figure, named, shortened, upper
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Joint
@@ -51,8 +51,7 @@ def judge(case: Case) -> Verdict:
     return Verdict(tuple(findings), sound)
 
 
-@dataclass(frozen=True, slots=True)
-class _High:
+class _High(NamedTuple):
     """Parts that stand level, are joined, and have nothing higher beside them; and those of the parts
     beside them whose height, next to theirs, is not known."""
 
@@ -72,15 +71,28 @@ class _Water:
         self.unknown: dict[int, dict[str, list[str]]] = {body: {} for body in bodies}
         left_out = spurs(case)
         pipes = case.drawing.pipes
+        compare = self._compare if case.heights.is_told else self._beside
         for stretch in stretches(case):
-            parts = self.parts[stretch.body]
+            body, parts = stretch.body, self.parts[stretch.body]
             for id in stretch.pipes:
-                here = [
-                    end.part for end in pipes[id].ends if isinstance(end, Joint) and end.part not in left_out
-                ]
-                parts.update(dict.fromkeys(here))
-                if len(here) == 2 and here[0] != here[1]:
-                    self._compare(stretch.body, *here)
+                start, finish = pipes[id].ends
+                one = start.part if isinstance(start, Joint) and start.part not in left_out else ""
+                two = finish.part if isinstance(finish, Joint) and finish.part not in left_out else ""
+                if one:
+                    parts[one] = None
+                if two:
+                    parts[two] = None
+                    if one and one != two:
+                        compare(body, one, two)
+
+    def _beside(self, body: int, one: str, two: str) -> None:
+        """Two parts of which no height is known."""
+        unknown = self.unknown[body]
+        for here, there in ((one, two), (two, one)):
+            if here in unknown:
+                unknown[here].append(there)
+            else:
+                unknown[here] = [there]
 
     def _compare(self, body: int, one: str, two: str) -> None:
         above = self.case.heights.difference(one, two)
@@ -105,6 +117,12 @@ class _Water:
     def _high(self, body: int) -> list[_High]:
         """What has nothing higher beside it, as far as is known, and nothing that lets air out."""
         below, level, unknown = self.below[body], self.level[body], self.unknown[body]
+        if not level:
+            return [
+                _High((part,), tuple(unknown.get(part, ())))
+                for part in self.parts[body]
+                if part not in below and part not in self.lets_out
+            ]
         found = []
         seen: set[str] = set()
         for start in self.parts[body]:

@@ -20,9 +20,9 @@ from dataclasses import dataclass
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
-from circuitcheck.checks.heating_water import heater_of, heating_bodies, shortened
+from circuitcheck.checks.heating_water import heater_of, heating_bodies
 from circuitcheck.checks.stretches import Stretch, bounding_valves, spurs, stretches
-from circuitcheck.checks.wording import figure, named
+from circuitcheck.checks.wording import figure, named, shortened
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Joint
@@ -107,7 +107,11 @@ class _Judging:
     def _length_m(self, stretch: Stretch) -> tuple[float, tuple[str, ...]]:
         """The length known in all, and the fields of the lengths that are not known."""
         known, missing = 0.0, []
+        pipes = self.case.drawing.pipes
         for pipe in stretch.pipes:
+            if not pipes[pipe].data and pipes[pipe].via is None:
+                missing.append(f"{pipe}.length_m")
+                continue
             length = self.case.length_m(pipe)
             if length is None:
                 missing.append(f"{pipe}.length_m")

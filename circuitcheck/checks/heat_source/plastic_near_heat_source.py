@@ -21,8 +21,7 @@ from dataclasses import dataclass
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
-from circuitcheck.checks.heating_water import shortened
-from circuitcheck.checks.wording import figure, named, upper
+from circuitcheck.checks.wording import figure, named, shortened, upper
 from circuitcheck.drawing.filling_in import set_field
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says

@@ -23,8 +23,8 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import HeatedWater
 from circuitcheck.checks.sealed_cures import moved_to_flow
-from circuitcheck.checks.sealed_water import flow_of, sealed_waters, shown
-from circuitcheck.checks.wording import figure, named, upper
+from circuitcheck.checks.sealed_water import flow_of, sealed_with
+from circuitcheck.checks.wording import figure, named, shortened, upper
 from circuitcheck.circuit.walking import STOPS
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says
@@ -48,7 +48,7 @@ class _Way:
 def judge(case: Case) -> Verdict:
     """One fault for each heat source of a sealed circuit without a safety valve close by its flow."""
     findings, sound = [], 0
-    for water in sealed_waters(case, Role.RELIEVES_HEATING):
+    for water in sealed_with(case, Role.RELIEVES_HEATING):
         limit_m = float(case.limit(LIMIT).value)
         finding = _judged(case, water, limit_m)
         if finding is None:
@@ -82,7 +82,7 @@ def _unanswered(case: Case, water: HeatedWater, way: _Way) -> Finding:
             {
                 "valve": case.drawing.name(way.valve),
                 "thing": case.drawing.name(water.heated.part),
-                "missing": shown(way.missing),
+                "missing": shortened(way.missing),
             },
         ),
         components=(water.heated.part, way.valve),

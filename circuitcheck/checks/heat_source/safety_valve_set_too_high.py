@@ -18,8 +18,8 @@ from collections.abc import Iterator
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import HeatedWater
-from circuitcheck.checks.sealed_water import sealed_waters, shown
-from circuitcheck.checks.wording import figure, named, upper
+from circuitcheck.checks.sealed_water import sealed_with
+from circuitcheck.checks.wording import figure, named, shortened, upper
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.drawing.edits import set_field
 from circuitcheck.figures.expansion import safety_valve_field, safety_valve_set_bar
@@ -39,7 +39,7 @@ def judge(case: Case) -> Verdict:
     findings: list[Finding] = []
     sound = 0
     seen: set[str] = set()
-    for water in sealed_waters(case, Role.RELIEVES_HEATING):
+    for water in sealed_with(case, Role.RELIEVES_HEATING):
         limits = _limits(case, water)
         for valve in water.reached(Role.RELIEVES_HEATING):
             if valve.part in seen:
@@ -98,7 +98,7 @@ def _judged(case: Case, valve: Placed, limits: Limits) -> Finding | None:
         Says(
             "Does {valve} open before anything it protects is overstrained? It rests on what is not known: "
             "{missing}.",
-            {"valve": case.drawing.name(valve.part), "missing": shown(tuple(missing))},
+            {"valve": case.drawing.name(valve.part), "missing": shortened(tuple(missing))},
         ),
         components=(valve.part,),
         missing=tuple(missing),

@@ -18,8 +18,8 @@ from collections.abc import Iterator
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import HeatedWater
-from circuitcheck.checks.sealed_water import sealed_waters, shown
-from circuitcheck.checks.wording import figure, named
+from circuitcheck.checks.sealed_water import sealed_with
+from circuitcheck.checks.wording import figure, named, shortened
 from circuitcheck.drawing.edits import set_field
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
@@ -30,7 +30,7 @@ NAME = "safety-valve-too-small"
 def judge(case: Case) -> Verdict:
     """One danger for each sealed body of heated water whose safety valves pass less than is heated."""
     findings, sound = [], 0
-    for water in sealed_waters(case, Role.RELIEVES_HEATING):
+    for water in sealed_with(case, Role.RELIEVES_HEATING):
         finding = _judged(case, water)
         if finding is None:
             sound += 1
@@ -94,7 +94,7 @@ def _judged(case: Case, water: HeatedWater) -> Finding | None:
             {
                 "valves": named(case.drawing, valves),
                 "sources": named(case.drawing, sources),
-                "missing": shown(missing),
+                "missing": shortened(missing),
             },
         ),
         components=parts,

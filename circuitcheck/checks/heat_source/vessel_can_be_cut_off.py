@@ -20,7 +20,8 @@ from collections.abc import Iterator
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import heated_waters, judge_cut_off
-from circuitcheck.checks.sealed_cures import moved_to_safety
+from circuitcheck.checks.sealed_cures import moved_to_safety, with_vessel
+from circuitcheck.checks.valves_out import without_valves
 from circuitcheck.finding import Finding
 from circuitcheck.parts.kind import Role
 
@@ -38,5 +39,8 @@ def judge(case: Case) -> Verdict:
 
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
-    """A vessel moved to where nothing can cut it off: a pump's inlet, the return or the flow."""
-    return moved_to_safety(case, finding, Role.HOLDS_EXPANSION)
+    """A vessel moved to where nothing can cut it off: a pump's inlet, the return or the flow; one of its
+    own for a heat source that can be shut in; the valves taken out."""
+    yield from moved_to_safety(case, finding, Role.HOLDS_EXPANSION)
+    yield from with_vessel(case, finding)
+    yield from without_valves(case, finding)

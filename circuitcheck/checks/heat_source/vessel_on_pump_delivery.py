@@ -19,9 +19,9 @@ from collections.abc import Iterator
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.sealed_cures import moved
-from circuitcheck.checks.sealed_water import sealed_waters, shown
+from circuitcheck.checks.sealed_water import sealed_with
 from circuitcheck.checks.solving import barred
-from circuitcheck.checks.wording import figure, named, upper
+from circuitcheck.checks.wording import figure, named, shortened, upper
 from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.circuit.pump_sides import PumpSides
@@ -41,7 +41,7 @@ def judge(case: Case) -> Verdict:
     findings: list[Finding] = []
     sound = 0
     seen: set[str] = set()
-    for water in sealed_waters(case, Role.HOLDS_EXPANSION, Role.PUMPS):
+    for water in sealed_with(case, Role.HOLDS_EXPANSION, Role.PUMPS):
         for vessel in water.reached(Role.HOLDS_EXPANSION):
             judged = _judged_pumps(case, vessel)
             if vessel.part in seen or not judged:
@@ -77,7 +77,7 @@ def _finding(case: Case, vessel: Placed, pumps: tuple[str, ...]) -> Finding:
     values: dict[str, str | float] = {
         "vessel": upper(case.drawing.name(vessel.part)),
         "pumps": named(case.drawing, pumps),
-        "missing": shown(missing),
+        "missing": shortened(missing),
     }
     falls = lowest is not None and lowest.bar < least_bar - _ROUNDING_BAR
     if lowest is not None and falls:

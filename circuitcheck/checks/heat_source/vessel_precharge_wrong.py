@@ -20,10 +20,12 @@ from math import isfinite
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.heating_water import heating_bodies
+from circuitcheck.checks.reserve import FILL, fill_for
 from circuitcheck.checks.sealed_cures import rounded_up
-from circuitcheck.checks.sealed_water import sealed_waters, shown
-from circuitcheck.checks.wording import figure, upper
-from circuitcheck.drawing.edits import set_field
+from circuitcheck.checks.sealed_water import sealed_with
+from circuitcheck.checks.wording import figure, shortened, upper
+from circuitcheck.drawing.edits import set_design, set_field
 from circuitcheck.figures.expansion import (
     PRECHARGE_TOLERANCE_BAR,
     Vessel,
@@ -32,6 +34,7 @@ from circuitcheck.figures.expansion import (
 )
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
+from circuitcheck.sizing.discharge import within
 
 NAME = "vessel-precharge-wrong"
 _ROUNDING = 1e-9
@@ -42,7 +45,10 @@ def judge(case: Case) -> Verdict:
     findings: list[Finding] = []
     sound = 0
     seen: set[str] = set()
-    for water in sealed_waters(case, Role.HOLDS_EXPANSION):
+    filled = set(heating_bodies(case))  # a store that is heated directly is filled by the main
+    for water in sealed_with(case, Role.HOLDS_EXPANSION):
+        if water.heated.body not in filled:
+            continue
         expansion = expansion_of(case, water.heated)
         fields = {place.part: vessel_fields(place)[1] for place in water.reached(Role.HOLDS_EXPANSION)}
         for vessel in expansion.vessels:
@@ -99,7 +105,7 @@ def _judged(case: Case, vessel: Vessel, field: str) -> Finding | None:
         Grade.UNANSWERED,
         Says(
             "Is {vessel} charged as it must be? It rests on what is not known: {missing}.",
-            {"vessel": case.drawing.name(vessel.part), "missing": shown(missing)},
+            {"vessel": case.drawing.name(vessel.part), "missing": shortened(missing)},
         ),
         components=(vessel.part,),
         missing=missing,
@@ -135,7 +141,8 @@ def _wrong(case: Case, vessel: Vessel, grade: Grade, template: str) -> Finding:
 
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
-    """The least charge that is right, to a hundredth of a bar upwards."""
+    """The least charge that is right, to a hundredth of a bar upwards; then with the fill that gives the
+    vessel its reserve at that charge."""
     least, part = finding.numbers.get("least_precharge_bar"), finding.components[0]
     if least is None:
         return
@@ -145,4 +152,13 @@ def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
             says = Says(
                 "Charge {vessel} to {right} bar.", {"vessel": case.drawing.name(part), "right": figure(right)}
             )
-            yield Proposal(says, set_field(case.drawing, part, vessel_fields(place)[1], right))
+            charged = set_field(case.drawing, part, vessel_fields(place)[1], right)
+            yield Proposal(says, charged)
+            fill, stated = fill_for(case, part, right), case.design(FILL)
+            if fill is None or stated is None or within(fill, stated):
+                continue
+            says = Says(
+                "Charge {vessel} to {right} bar and fill the cold circuit to {fill} bar.",
+                {**says.values, "fill": figure(rounded_up(fill))},
+            )
+            yield Proposal(says, set_design(charged, FILL, rounded_up(fill)))

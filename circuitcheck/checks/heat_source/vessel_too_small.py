@@ -24,8 +24,8 @@ from circuitcheck.checks.bounds import too_large
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import HeatedWater
-from circuitcheck.checks.sealed_water import missing_of, sealed_waters, shown
-from circuitcheck.checks.wording import figure, named, part_of, upper, valves
+from circuitcheck.checks.sealed_water import missing_of, sealed_with
+from circuitcheck.checks.wording import figure, named, part_of, shortened, upper, valves
 from circuitcheck.circuit.isolation import TooLargeError, cut_off
 from circuitcheck.circuit.regions import Region, largest_regions, region_with_shut
 from circuitcheck.drawing.edits import set_field
@@ -59,7 +59,7 @@ class _Asked:
 def judge(case: Case) -> Verdict:
     """One finding for each sealed body of heated water whose vessels are too small for it."""
     findings, sound = [], 0
-    for water in sealed_waters(case, Role.HOLDS_EXPANSION, Role.RELIEVES_HEATING):
+    for water in sealed_with(case, Role.HOLDS_EXPANSION, Role.RELIEVES_HEATING):
         try:
             finding = _judged(case, water)
         except TooLargeError:
@@ -274,7 +274,7 @@ def _unanswered(case: Case, water: HeatedWater, expansion: Expansion, unsure: li
             {
                 "vessels": named(case.drawing, parts),
                 "thing": case.drawing.name(water.heated.part),
-                "missing": shown(missing),
+                "missing": shortened(missing),
             },
         ),
         components=tuple(dict.fromkeys((water.heated.part, *parts))),

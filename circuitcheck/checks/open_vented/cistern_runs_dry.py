@@ -11,9 +11,12 @@ Source: Common practice, no source: a bath takes about 100 litres.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.check import Verdict
+from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.wording import figure, named, upper
+from circuitcheck.drawing.filling_in import set_field
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 
@@ -85,3 +88,18 @@ def _judged(case: Case, cisterns: list[str], outlets: tuple[str, ...]) -> Findin
     return Finding(
         NAME, Grade.ADVICE, Says(template, values), components, numbers={**numbers, "content_l": known}
     )
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """A cistern that, with the others on its water, holds what a bath draws."""
+    short = finding.numbers["bath_draws_l"] - finding.numbers.get("content_l", 0.0)
+    cisterns = {place.part for place in case.circuit.devices(Role.FEEDS)}
+    for cistern in finding.components:
+        own = case.value(cistern, "content_l") if cistern in cisterns else None
+        if own is not None:
+            size = float(own) + short
+            says = Says(
+                "Fit a cistern that holds {size} l at least in place of {cistern}.",
+                {"cistern": case.drawing.name(cistern), "size": figure(size)},
+            )
+            yield Proposal(says, set_field(case.drawing, cistern, "content_l", size))

@@ -7,6 +7,8 @@ import pytest
 from circuitcheck.analysis import analyse
 from circuitcheck.cures import Cure, cures
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.shipped import data_path
+from circuitcheck.storage.reading import read
 from tests.checks.houses import SECURED, TIGHT_PUMP
 from tests.checks.sized import house, source
 
@@ -88,3 +90,20 @@ def test_a_new_safety_valve_is_set_for_the_weakest_and_passes_all_the_heat() -> 
     first = cured("safety-valve-absent", drawing)[0]
     (valve,) = [part for part in first.drawing.components.values() if part.kind.name == "safety_valve"]
     assert (valve.data["set_pressure_bar"], valve.data["capacity_kw"]) == (2.5, 18)
+
+
+def test_a_heat_source_that_is_shut_in_gets_a_vessel_of_its_own_or_loses_a_valve() -> None:
+    analysis = analyse(read(data_path("samples") / "guest-house-second-source-cut-off.wetcircuit"))
+    (finding,) = [each for each in analysis.findings if each.check == "vessel-can-be-cut-off"]
+    assert {cure.message for cure in cures(analysis, finding)} == {
+        "Take Return valve 2 out of the pipe.",
+        "Take Flow valve 2 out of the pipe.",
+        "Fit an expansion vessel of 2 l, charged to 0.8 bar, on a tee right at the return of Heat source 2.",
+    }
+
+
+def test_a_pump_with_valves_is_no_valve_to_take_out() -> None:
+    ring = "hs.flow t1.a:b rad.flow:return t2.a:b pu.in:out hs.return"
+    drawing = house(ring=ring, pu=("pump", {"isolating_valves": True}))
+    messages = [cure.message for cure in cured("vessel-can-be-cut-off", drawing)]
+    assert messages and not any("Take pump" in each or "Take Pump" in each for each in messages)

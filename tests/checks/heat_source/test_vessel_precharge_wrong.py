@@ -106,9 +106,21 @@ def test_not_applicable(drawing: Drawing) -> None:
     assert asked(NAME, drawing).status == "not applicable"
 
 
-@pytest.mark.parametrize("charge", [0.2, 1.0, 1.6])
-def test_the_cure_is_the_least_right_charge(charge: float) -> None:
-    analysis = analyse(house(ev=vessel(precharge_bar=charge)))
+def offered(charge: float, fill: float) -> list[Drawing]:
+    analysis = analyse(house(ev=vessel(precharge_bar=charge), design={"fill_pressure_bar": fill}))
     (finding,) = [each for each in analysis.findings if each.check == NAME]
-    (cure,) = cures(analysis, finding)
-    assert cure.drawing.components["ev"].data["precharge_bar"] == 0.8
+    return [cure.drawing for cure in cures(analysis, finding)]
+
+
+@pytest.mark.parametrize(("charge", "fill"), [(0.2, 1.3), (1.3, 1.3), (1.6, 1.3)])
+def test_the_cure_is_the_least_right_charge(charge: float, fill: float) -> None:
+    first = offered(charge, fill)[0]
+    assert first.components["ev"].data["precharge_bar"] == 0.8
+    assert first.design["fill_pressure_bar"] == fill
+
+
+@pytest.mark.parametrize("charge", [0.2, 1.0, 1.6])
+def test_where_the_fill_leaves_no_reserve_the_best_cure_raises_it_too(charge: float) -> None:
+    best = offered(charge, 1.0)[0]
+    assert best.components["ev"].data["precharge_bar"] == 0.8
+    assert best.design["fill_pressure_bar"] == 1.25

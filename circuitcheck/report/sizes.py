@@ -106,6 +106,12 @@ def as_text(sized: Sized) -> str:
     return "\n".join(line.rstrip() for line in lines) + "\n"
 
 
+def figure_text(figure: Figure, names: Mapping[str, str]) -> str:
+    """One figure with its working; `names` gives what its subjects are called."""
+    lines = textwrap.dedent("\n".join(line.rstrip() for line in _figure(figure, names)))
+    return f"{lines}\n"
+
+
 def _ending(sized: Sized) -> Iterator[str]:
     if not sized.figures:
         yield "  No figure applies to this drawing."
@@ -125,11 +131,11 @@ def _figure(figure: Figure, names: Mapping[str, str]) -> Iterator[str]:
         yield from _wrapped(f"Not worked: {figure.refused.rstrip('.')}.", "    ", hang="      ")
         if figure.missing:
             yield from _wrapped(f"Missing: {', '.join(figure.missing)}", "    ", hang="      ")
-    yield from _columns([(_upper(each.name), *_shown(each)) for each in figure.results], "    = ")
+    yield from _columns([(_upper(each.name), *shown(each)) for each in figure.results], "    = ")
     for number, line in enumerate(figure.formula.splitlines()):
         yield from _wrapped(line, "    Formula: " if number == 0 else " " * 13, hang=" " * 15)
     yield from _columns(
-        [(each.symbol, *_shown(each), _described(each)) for each in figure.inputs], "      ", last_wraps=True
+        [(each.symbol, *shown(each), _described(each)) for each in figure.inputs], "      ", last_wraps=True
     )
     for text in _moved(figure.moves):
         yield from _wrapped(f"Rests on: {text}", "    ", hang="      ")
@@ -164,7 +170,8 @@ def _moved(moves: Sequence[Moves]) -> Iterator[str]:
         yield f"{fields}: {by} would move the result by {far}{' each' if len(alike) > 1 else ''}"
 
 
-def _shown(each: Input | Result) -> tuple[str, str]:
+def shown(each: Input | Result) -> tuple[str, str]:
+    """A value as it is written, and its unit."""
     return (each.value if isinstance(each.value, str) else _number(each.value)), each.unit
 
 

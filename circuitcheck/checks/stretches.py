@@ -40,7 +40,7 @@ def stretches(case: Case) -> tuple[Stretch, ...]:
 
     Only a passage that can be shut parts two stretches; a check valve or a bypass does not.
     """
-    return case.kept("stretches of heating water", lambda: _stretches(case, heating_bodies(case)))
+    return case.circuit.keep(__name__, lambda: _stretches(case, heating_bodies(case)))
 
 
 def _stretches(case: Case, bodies: Iterable[int]) -> tuple[Stretch, ...]:

@@ -7,6 +7,7 @@ from functools import cache
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.wording import part_of
+from circuitcheck.circuit.plan import Plan
 from circuitcheck.parts.kind import Kind, Role, Way
 
 THERMOSTATS = frozenset({"room_thermostat", "store_thermostat"})
@@ -25,6 +26,8 @@ def is_held(case: Case, part: str, kinds: frozenset[str]) -> bool:
 
     Raises TooLargeError beyond the search bound.
     """
+    if not case.drawing.controls:
+        return False
     return any(controls_on(case, holder) & kinds for holder in case.situations.holders.get(part, ()))
 
 
@@ -35,7 +38,12 @@ def emitters(case: Case) -> tuple[str, ...]:
 
 def is_thermostatic(case: Case, part: str) -> bool:
     """Whether a thermostatic head shuts that emitter."""
-    return any(passage.way is Way.THERMOSTAT for passage in case.circuit.plans[part].passages)
+    return _has_head(case.circuit.plans[part])
+
+
+@cache
+def _has_head(plan: Plan) -> bool:
+    return any(passage.way is Way.THERMOSTAT for passage in plan.passages)
 
 
 def is_zone(case: Case, part: str) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -29,22 +30,8 @@ class Bodies:
 
     def __init__(self, circuit: Circuit) -> None:
         self.circuit = circuit
-        parent: dict[int, int] = {}
-
-        def find(node: int) -> int:
-            root = node
-            while (up := parent.get(root, root)) != root:
-                root = up
-            while node != root:
-                parent[node], node = root, parent.get(node, node)
-            return root
-
-        for one, two in circuit.ways_across():
-            a, b = find(one), find(two)
-            if a != b:
-                parent[b] = a
-        self._find = find
-        self._by_node: list[int] = []
+        self._find = circuit.keep(__name__, lambda: _joined(circuit.ways_across()))
+        self._by_node: list[int] = circuit.keep(f"{__name__} by node", list)
 
     def of(self, node: int) -> int:
         """The body of the water at a node."""
@@ -57,7 +44,7 @@ class Bodies:
         if len(self._by_node) < len(waters):
             find = self._find
             body_of = {water: find(water) for water in set(waters)}
-            self._by_node = [body_of[water] for water in waters]
+            self._by_node[:] = [body_of[water] for water in waters]
         return self._by_node
 
     @cached_property
@@ -122,3 +109,22 @@ class Bodies:
             if any(drawing.components[end.part].kind.name != "cap" for end in others):
                 return True
         return False
+
+
+def _joined(pairs: Iterable[tuple[int, int]]) -> Callable[[int], int]:
+    """Tells for each water the one that stands for all that it can meet."""
+    parent: dict[int, int] = {}
+
+    def find(node: int) -> int:
+        root = node
+        while (up := parent.get(root, root)) != root:
+            root = up
+        while node != root:
+            parent[node], node = root, parent.get(node, node)
+        return root
+
+    for one, two in pairs:
+        a, b = find(one), find(two)
+        if a != b:
+            parent[b] = a
+    return find

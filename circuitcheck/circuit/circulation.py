@@ -127,7 +127,7 @@ def always_open(flow: FlowWays, pump: str, heat: str = "") -> bool:
         loop = find_loop(flow.never_shut, pump, heat)
     except TooLargeError:
         return False
-    return loop is not None and all(edge.emits or not edge.hands or pump in edge.pumps for edge in loop.edges)
+    return loop is not None and all(edge.hands <= {pump} for edge in loop.edges)
 
 
 class HeatRound:

@@ -28,6 +28,8 @@ def stands_backwards(body: Body, key: str, sort: Sort) -> bool:
     Others are taken as they are drawn; where that does not tell, because several parts stand the
     wrong way, all but the heat source are taken as open both ways.
     """
+    if any(body.surely_together(key, anchor) for anchor in _anchors(body, sort)):
+        return False
     if _goes_forward(body, body.ways, key, sort):
         return False
     if _would_go(body, Ways(reduced(_turned(body.as_drawn, key))), key, sort):
@@ -42,7 +44,7 @@ def stands_backwards(body: Body, key: str, sort: Sort) -> bool:
 
 def _guides(body: Body) -> tuple[str, ...]:
     """What a ring is known by: what heats the water, or the store it comes back to."""
-    return (*body.warms, *((RETURNS,) if _one_way(body, RETURNS) else ()))
+    return (*body.warms, *((RETURNS,) if body.strands.comes_back else ()))
 
 
 def _one_way(body: Body, key: str) -> bool:
@@ -51,11 +53,16 @@ def _one_way(body: Body, key: str) -> bool:
 
 
 def _goes_forward(body: Body, ways: Ways, key: str, sort: Sort) -> bool:
-    """Whether some loop takes the part in its direction. A bypass may lead round the pump alone."""
+    """Whether some loop takes the part in its direction."""
+    return any(body.loop_through(ways, key, anchor) for anchor in _anchors(body, sort))
+
+
+def _anchors(body: Body, sort: Sort) -> list[str]:
+    """What a loop must take in beside the part. A bypass may lead round the pump alone."""
     anchors = [*_guides(body), *((AIR,) if body.open_to_air else ())]
     if not anchors or sort is Sort.BYPASS:
         anchors += body.drives
-    return any(body.loop_through(ways, key, anchor) for anchor in anchors)
+    return anchors
 
 
 def _would_go(body: Body, turned: Ways, key: str, sort: Sort) -> bool:

@@ -12,16 +12,17 @@ from collections.abc import Iterable, Mapping, Sequence
 from functools import cached_property
 from typing import NamedTuple
 
+from circuitcheck.circuit.contracting import BACK, BOTH, FORWARD, contract
 from circuitcheck.circuit.joining import Circuit
-from circuitcheck.circuit.plan import CONTROLLED, FlowPassage
+from circuitcheck.circuit.plan import CONTROLLED, DIRECTED, FlowPassage
 from circuitcheck.circuit.positions import leg_label
+from circuitcheck.circuit.spans import spans_of
 from circuitcheck.drawing.value import Joint
 from circuitcheck.parts.kind import Role, Way
 
 Span = tuple[int, int, str, FlowPassage | None]
 """Two vertices and the passage between them, with its part; no passage for a pipe."""
 
-DIRECTED = frozenset({Way.ONE_WAY, Way.SPRING, Way.REDUCING})
 NOTHING: frozenset[str] = frozenset()
 SECOND = 1 << 40
 """Beyond every node: the vertex at the far end of a pipe that is not in series with anything."""
@@ -79,6 +80,15 @@ class WayEdge(NamedTuple):
             _both(self.householder, other.householder),
             self.emits or other.emits,
         )
+
+
+def _and_on(whole: WayEdge, piece: WayEdge) -> WayEdge:
+    """The same stretch with what is on a piece of it."""
+    return (
+        piece._replace(a=0, b=0)
+        .then(whole)
+        ._replace(a=whole.a, b=whole.b, forward=whole.forward, back=whole.back)
+    )
 
 
 def _both(one: frozenset[str], two: frozenset[str]) -> frozenset[str]:
@@ -186,14 +196,13 @@ class FlowWays:
                 found[finish] = SECOND + place
         return found
 
-    def _spans(self, *, never_shut: bool) -> list[Span]:
-        """Every passage, or every one that is never shut, between its vertices; first the pipes that
-        are in series with nothing."""
+    def _spans(self) -> list[Span]:
+        """Every passage between its vertices; first the pipes that are in series with nothing."""
         second, nodes_of = self._second, self.circuit.nodes_of
         split = {joint.part for joint in second}
         spans: list[Span] = [(vertex - SECOND, vertex, "", None) for vertex in second.values()]
         for part, plan in self.circuit.plans.items():
-            ways = plan.never_shut_passages if never_shut else plan.flow_passages
+            ways = plan.flow_passages
             if not ways:
                 continue
             nodes = nodes_of(part)
@@ -207,13 +216,26 @@ class FlowWays:
 
     @cached_property
     def _all(self) -> tuple[WayEdge, ...]:
-        return tuple([_edge(span) for span in self._spans(never_shut=False)])
+        return tuple([_edge(span) for span in self._spans()])
 
     @cached_property
     def never_shut(self) -> Ways:
         """The ways that no control shuts, nor anybody's hand but on an emitter or a pump itself;
-        those that lead nowhere left out."""
-        return Ways([_edge(span) for span in _without_dead_ends(self._spans(never_shut=True))])
+        those that lead nowhere left out, and those in series as one."""
+        spans = spans_of(self.circuit)
+        passages, parts = spans.passages, spans.parts
+        members = [span for span, each in enumerate(passages) if each is None or each.never_shut]
+        ways = [BOTH if each is None or each.both else FORWARD for each in passages]
+        edges = []
+        for strand in contract(spans.starts, spans.ends, ways, spans.vertices, members):
+            whole = WayEdge(strand.a, strand.b, bool(strand.ways & FORWARD), bool(strand.ways & BACK))
+            for number in strand.spans:
+                span = number if number >= 0 else ~number
+                passage = passages[span]
+                if passage is not None and not passage.plain:
+                    whole = _and_on(whole, _edge((0, 0, parts[span], passage)))
+            edges.append(whole)
+        return Ways(edges)
 
     @cached_property
     def _bodies(self) -> dict[str, tuple[WayEdge, ...]]:
@@ -296,24 +318,3 @@ def _edge(span: Span) -> WayEdge:
         householder=alone if passage.householder else NOTHING,
         emits=passage.gives_heat,
     )
-
-
-def _without_dead_ends(spans: list[Span]) -> list[Span]:
-    """The spans that may lie on a loop: what hangs by one end is dropped, again and again."""
-    at: dict[int, list[int]] = defaultdict(list)
-    for place, span in enumerate(spans):
-        at[span[0]].append(place)
-        at[span[1]].append(place)
-    left = {vertex: len(places) for vertex, places in at.items()}
-    gone = bytearray(len(spans))
-    todo = [vertex for vertex, count in left.items() if count == 1]
-    while todo:
-        for place in at[todo.pop()]:
-            if gone[place]:
-                continue
-            gone[place] = 1
-            for vertex in spans[place][:2]:
-                left[vertex] -= 1
-                if left[vertex] == 1:
-                    todo.append(vertex)
-    return [span for place, span in enumerate(spans) if not gone[place]]

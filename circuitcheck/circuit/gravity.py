@@ -15,11 +15,11 @@ from functools import cached_property
 from itertools import pairwise
 
 from circuitcheck.circuit.bodies import Bodies
-from circuitcheck.circuit.flowways import DIRECTED, NOTHING, WayEdge, Ways, reduced
+from circuitcheck.circuit.flowways import NOTHING, WayEdge, Ways, reduced
 from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.loops import find_loop
-from circuitcheck.circuit.plan import SHUTTABLE
+from circuitcheck.circuit.plan import DIRECTED, SHUTTABLE
 from circuitcheck.circuit.positions import leg_label, other_leg, smallest_without_loop
 from circuitcheck.drawing.value import Joint
 from circuitcheck.parts.kind import Passage, Role

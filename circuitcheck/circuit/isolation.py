@@ -38,6 +38,13 @@ class Cut:
 
 def reaches(circuit: Circuit, start: int) -> frozenset[int]:
     """Every water joined to `start` with all valves open, by ways that pressure passes both ways."""
+    found: dict[int, frozenset[int]] = circuit.keep(__name__, dict)
+    if start not in found:
+        found[start] = _reaches(circuit, start)
+    return found[start]
+
+
+def _reaches(circuit: Circuit, start: int) -> frozenset[int]:
     edges, edges_at = circuit.edges, circuit.edges_at
     seen = {start}
     todo = [start]

@@ -50,7 +50,7 @@ class Circuit:
     def __init__(self, drawing: Drawing) -> None:
         self.drawing = drawing
         self.kept: dict[str, Any] = {}
-        """What modules worked out of this circuit alone, by the module's name (`keep`)."""
+        """What modules worked out of this circuit alone, by the module's name and what more tells it."""
         self.plans: dict[str, Plan] = {}
         # By part, then by port: two look-ups by text are cheaper than one by a pair. A free end is
         # a key too; no part's id equals a number, so nobody finds it.
@@ -112,11 +112,12 @@ class Circuit:
             found.append((ends[0], ends[1]))
         return found
 
-    def keep(self, module: str, make: Callable[[], Kept]) -> Kept:
-        """What a module works out of a circuit: made when first asked for, then kept with it."""
-        if module not in self.kept:
-            self.kept[module] = make()
-        found: Kept = self.kept[module]
+    def keep(self, what: str, make: Callable[[], Kept]) -> Kept:
+        """What a module works out of a circuit: made when first asked for, then kept with it. `what` is
+        the module's name, or begins with it: it rests on no data that the module does not name."""
+        if what not in self.kept:
+            self.kept[what] = make()
+        found: Kept = self.kept[what]
         return found
 
     def ways_across(self) -> Iterator[tuple[int, int]]:
@@ -163,6 +164,11 @@ class Circuit:
         """The nodes at a part's ports and at the points inside it, by name; those that anything is on."""
         return self._node_of[part]
 
+    @property
+    def nodes(self) -> Mapping[object, dict[object, int]]:
+        """The same of every part, by its id."""
+        return self._node_of
+
     def water(self, node: int) -> int:
         """The water that a node belongs to."""
         parent = self._parent
@@ -207,7 +213,7 @@ class Circuit:
     @property
     def waters(self) -> list[int]:
         """The water of each node, for loops over many nodes."""
-        found: list[int] = self.kept.setdefault("waters", [])
+        found: list[int] = self.keep(f"{__name__} waters", list)
         if len(found) < len(self._parent):
             # A node stands for no other unless it is lower: those before are told already.
             parent = self._parent

@@ -3,23 +3,19 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Iterator
-from functools import cache
-from weakref import WeakKeyDictionary
+from collections.abc import Callable, Iterator
 
-from circuitcheck.circuit.flowways import DIRECTED, NOTHING, WayEdge
+from circuitcheck.circuit.bodies import Bodies
+from circuitcheck.circuit.flowways import WayEdge
 from circuitcheck.circuit.joining import Circuit
-from circuitcheck.circuit.plan import CONTROLLED, FlowPassage, Plan
-from circuitcheck.circuit.positions import LEG, leg_label
-from circuitcheck.circuit.rounds import AIR, AIR_VERTEX, RETURNS, Body, key_of
-from circuitcheck.drawing.value import End, Joint
-from circuitcheck.parts.kind import Passage, Role, Way
+from circuitcheck.circuit.positions import LEG
+from circuitcheck.circuit.rounds import AIR, AIR_VERTEX, Body, key_of, part_of_key
+from circuitcheck.circuit.spans import Spans, spans_of
+from circuitcheck.circuit.strands import Strands, names_of
+from circuitcheck.drawing.value import Joint
+from circuitcheck.parts.kind import Role
 
-Port = tuple[str, str]
 BodyAt = Callable[[str, str], Body | None]
-
-SECONDARY = "secondary_return"
-"""The port of a store by which water comes back to it, and is not meant to leave it."""
 
 
 class Rounds:
@@ -27,180 +23,67 @@ class Rounds:
 
     def __init__(self, circuit: Circuit) -> None:
         # Keeps nothing of the circuit itself, so that one that is gone can be forgotten.
-        self._of: dict[str, Body] = {}
-        self.bodies = _bodies(circuit)
-        for body in self.bodies:
-            for edge in body.as_drawn:
-                for key in (*edge.pumps, *edge.labels):
-                    self._of[key] = body
+        self._plans = circuit.plans
+        self.bodies, self._body_at = _bodies(circuit)
 
     def of(self, key: str) -> Body | None:
         """The body in which that key or label stands; None for a part that stands on no way."""
-        return self._of.get(key)
-
-
-_KEPT: WeakKeyDictionary[Circuit, Rounds] = WeakKeyDictionary()
+        part = part_of_key(key)
+        plan = self._plans.get(part)
+        for passage in plan.flow_passages if plan is not None and not plan.is_junction else ():
+            if key in names_of(part, passage):
+                return self._body_at(part, passage.a)
+        return None
 
 
 def rounds_of(circuit: Circuit) -> Rounds:
     """The loops of a circuit, worked out once for each."""
-    found = _KEPT.get(circuit)
-    if found is None:
-        found = _KEPT[circuit] = Rounds(circuit)
-    return found
+    return circuit.keep(__name__, lambda: Rounds(circuit))
 
 
-def _bodies(circuit: Circuit) -> tuple[Body, ...]:
-    edges, vertex = _edges(circuit)
-    root = _joined(edges)
-    members: dict[int, list[WayEdge]] = defaultdict(list)
-    for edge in edges:
-        members[root(edge.a)].append(edge)
-    for at, edge in _open_to_air(circuit, vertex):
-        members[root(at)].append(edge)
-    bodies = {at: Body(tuple(members[at])) for at in sorted(members)}
+def _bodies(circuit: Circuit) -> tuple[tuple[Body, ...], BodyAt]:
+    spans = spans_of(circuit)
+    body_of = Bodies(circuit).by_node
+    members: dict[int, list[int]] = {}
+    takes: dict[int, list[str]] = defaultdict(list)
+    for span, passage in enumerate(spans.passages):
+        at = body_of[spans.node(spans.starts[span])]
+        inside = members.get(at)
+        if inside is None:
+            inside = members[at] = []
+        inside.append(span)
+        if passage is not None and passage.passage.gives_heat:
+            takes[at].append(key_of(spans.parts[span], passage.key or ""))
+    through_air: dict[int, list[WayEdge]] = defaultdict(list)
+    for vertex, edge in _open_to_air(circuit, spans):
+        through_air[body_of[spans.node(vertex)]].append(edge)
+    bodies = {
+        at: Body(Strands(spans, members.get(at, []), through_air[at]))
+        for at in dict.fromkeys((*members, *through_air))
+    }
+    for at, body in bodies.items():
+        body.takes = tuple(takes[at])
+        body.open_to_air = any(AIR in edge.pumps for edge in through_air[at])
 
     def body_at(part: str, port: str) -> Body | None:
-        at = vertex.get((part, port))
-        return None if at is None else bodies.get(root(at))
+        vertex = spans.vertex(part, port)
+        return None if vertex is None else bodies.get(body_of[spans.node(vertex)])
 
     for place in circuit.devices(Role.PUMPS):
-        body = body_at(place.part, place.device.port)
-        if body is not None:
-            body.drives += (place.part,)
+        driven = body_at(place.part, place.device.port)
+        if driven is not None:
+            driven.drives += (place.part,)
     for place in circuit.devices(Role.HEATS):
-        body = body_at(place.part, place.device.port)
-        if body is not None:
-            body.warms += (place.part,)
-    for part, plan in circuit.plans.items():
-        for passage in plan.passages:
-            body = body_at(part, passage.a) if passage.gives_heat else None
-            if body is not None:
-                body.takes += (_passage_key(plan.passages, part, passage),)
-    for body in bodies.values():
-        body.open_to_air = any(AIR in edge.pumps for edge in body.as_drawn)
+        warmed = body_at(place.part, place.device.port)
+        if warmed is not None:
+            warmed.warms += (place.part,)
     found = tuple(bodies.values())
     _behind_exchangers(circuit, found, body_at)
     _by_gravity(circuit, body_at)
-    return found
+    return found, body_at
 
 
-class _Vertices:
-    """The vertex of each port, and an edge for each pipe that is not in series with a part."""
-
-    def __init__(self, circuit: Circuit) -> None:
-        self.of: dict[Port, int] = {}
-        self.edges: list[WayEdge] = []
-        self._count = 0
-        # Ports with several ways on. A part with three ports, all open to one another, is one
-        # vertex instead: a loop can pass it only once.
-        self._several: set[Port] = set()
-        for part, plan in circuit.plans.items():
-            self._tell(part, plan)
-        for pipe in circuit.drawing.pipes.values():
-            self._pipe(*pipe.ends)
-
-    def at(self, port: Port) -> int:
-        """The vertex of a port; a new one where it has none."""
-        if port not in self.of:
-            self.of[port] = self._count
-            self._count += 1
-        return self.of[port]
-
-    def _tell(self, part: str, plan: Plan) -> None:
-        if _is_junction(plan):
-            for port in plan.forks:
-                self.of[part, port] = self._count
-            self._count += 1
-        else:
-            for port in plan.forks:
-                self._several.add((part, port))
-
-    def _pipe(self, start: End, finish: End) -> None:
-        if not (isinstance(start, Joint) and isinstance(finish, Joint)):
-            return
-        for end, other in ((start, finish), (finish, start)):
-            if end not in self._several and end not in self.of:
-                # A port with one way on is in series with its pipe: both ends are then one vertex.
-                self.of[end] = self.at(other)
-                return
-        self.edges.append(WayEdge(self.at(start), self.at(finish)))
-
-
-def _edges(circuit: Circuit) -> tuple[list[WayEdge], dict[Port, int]]:
-    """Every way as an edge, and the vertex of each port."""
-    vertices = _Vertices(circuit)
-    edges = vertices.edges
-    for part, plan in circuit.plans.items():
-        if _is_junction(plan):
-            continue
-        for each in plan.flow_passages:
-            a, b = vertices.at((part, each.a)), vertices.at((part, each.b))
-            plain = each.plain and each.b != SECONDARY
-            edges.append(WayEdge(a, b) if plain else _edge(a, b, part, plan, each))
-    return edges, vertices.of
-
-
-@cache
-def _is_junction(plan: Plan) -> bool:
-    """Whether it is three ports, all open to one another."""
-    return (
-        len(plan.passages) == 3
-        and all(each.way is Way.OPEN and not each.driven and not each.gap for each in plan.passages)
-        and len(plan.forks) == 3
-    )
-
-
-def _edge(a: int, b: int, part: str, plan: Plan, told: FlowPassage) -> WayEdge:
-    passage = told.passage
-    keys = {part} if told.pumps or told.heats else set[str]()
-    if passage.gives_heat or (passage.way in DIRECTED and not _is_driven(plan)):
-        keys.add(_passage_key(plan.passages, part, passage))
-    inward = passage.b == SECONDARY
-    if inward:
-        keys.add(RETURNS)
-    named = frozenset(keys)
-    label = leg_label(part, passage.leg) if passage.leg else part
-    return WayEdge(
-        a,
-        b,
-        forward=not inward,
-        back=not passage.driven and passage.way not in DIRECTED,
-        labels=frozenset({label}) if passage.way in CONTROLLED else NOTHING,
-        pumps=named,
-        heats=named,
-    )
-
-
-@cache
-def _is_driven(plan: Plan) -> bool:
-    return any(each.pumps or each.heats for each in plan.flow_passages)
-
-
-def _passage_key(passages: tuple[Passage, ...], part: str, passage: Passage) -> str:
-    alike = [each for each in passages if (each.gives_heat, each.way) == (passage.gives_heat, passage.way)]
-    return key_of(part, passage.a if len(alike) > 1 else "")
-
-
-def _joined(edges: Iterable[WayEdge]) -> Callable[[int], int]:
-    parent: dict[int, int] = {}
-
-    def find(vertex: int) -> int:
-        root = vertex
-        while (up := parent.get(root, root)) != root:
-            root = up
-        while vertex != root:
-            parent[vertex], vertex = root, parent.get(vertex, vertex)
-        return root
-
-    for edge in edges:
-        a, b = find(edge.a), find(edge.b)
-        if a != b:
-            parent[a] = b
-    return find
-
-
-def _open_to_air(circuit: Circuit, vertex: dict[Port, int]) -> Iterator[tuple[int, WayEdge]]:
+def _open_to_air(circuit: Circuit, spans: Spans) -> Iterator[tuple[int, WayEdge]]:
     """Where water comes in from the main or a cistern and where it is let out, as ways through the
     air: so drinking water on its way to a tap is on a loop too. One vertex of air serves every body,
     since their edges are kept apart."""
@@ -208,16 +91,16 @@ def _open_to_air(circuit: Circuit, vertex: dict[Port, int]) -> Iterator[tuple[in
     named = frozenset({AIR})
     for role in (Role.MAIN, Role.FEEDS):
         for place in circuit.devices(role):
-            at = vertex.get((place.part, place.device.port))
+            at = spans.vertex(place.part, place.device.port)
             if at is not None:
                 yield at, WayEdge(air, at, back=False, pumps=named, heats=named)
     for place in circuit.devices(Role.DRAWS):
         for port in circuit.drawing.components[place.part].kind.ports:
-            at = vertex.get((place.part, port.name))
+            at = spans.vertex(place.part, port.name)
             if at is not None:
                 yield at, WayEdge(at, air, back=False)
     for place in circuit.devices(Role.FEEDS):
-        at = vertex.get((place.part, "supply"))
+        at = spans.vertex(place.part, "supply")
         if at is not None:
             yield at, WayEdge(at, air, back=False)
 

@@ -13,13 +13,22 @@ from circuitcheck.parts.kind import Device, Field, FieldType, Kind, Passage, Rol
 CONTROLLED = frozenset({Way.MOTOR, Way.THERMOSTAT})
 SHUTTABLE = frozenset({Way.HAND, Way.MOTOR, Way.THERMOSTAT})
 
+DIRECTED = frozenset({Way.ONE_WAY, Way.SPRING, Way.REDUCING})
+
+SECONDARY = "secondary_return"
+"""The port of a store by which water comes back to it, and is not meant to leave it."""
+
 LEFT_OUT = "\0left out"
 """Stands in a plan's key for a field that the data leave out; no value in a file equals it."""
 
 
 class FlowPassage(NamedTuple):
     """A passage as circulation sees it; `plain`: open both ways, and nothing more. `never_shut`: no
-    control shuts it, nor anybody's hand, but for an emitter's valve or a pump's own."""
+    control shuts it, nor anybody's hand, but for an emitter's valve or a pump's own. `both`: water can
+    take it from `b` to `a` too. `inward`: by it water comes back into a store, and does not leave.
+    `label`: the leg that a control shuts, "" where it has none; None where none shuts it. `key`: the
+    port that tells it from others of its sort in the part, "" where it is the only one; None for a
+    passage that nobody asks for by itself."""
 
     a: str
     b: str
@@ -28,13 +37,23 @@ class FlowPassage(NamedTuple):
     pumps: bool
     heats: bool
     never_shut: bool
+    both: bool
+    inward: bool
+    label: str | None
+    key: str | None
+
+    @property
+    def is_named(self) -> bool:
+        """Whether it must be told from a plain piece of pipe."""
+        return not self.plain or self.inward
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Plan:
     """`open_groups`: ports between which pressure always passes. `shut_pairs`: (a, b, leg, secured),
     between which it can be shut off. `other_pairs`: between which water can go only one way.
-    `forks`: ports and points with more than one passage."""
+    `forks`: ports and points with more than one passage. `is_junction`: three ports, all open to one
+    another. `motor`: "whole" for a part that a motor shuts, "leg" for one whose legs it shuts."""
 
     passages: tuple[Passage, ...]
     devices: tuple[Device, ...]
@@ -43,9 +62,10 @@ class Plan:
     other_pairs: tuple[tuple[str, str], ...]
     port_count: int
     has_pairs: bool
-    forks: frozenset[str]
+    forks: tuple[str, ...]
     flow_passages: tuple[FlowPassage, ...]
-    never_shut_passages: tuple[FlowPassage, ...]
+    is_junction: bool
+    motor: str
 
 
 def plan_of(part: Component) -> Plan:
@@ -91,18 +111,30 @@ def _plan(kind: Kind, values: tuple[Any, ...]) -> Plan:
         bool(shut_pairs or other_pairs),
         _forks(passages),
         flow_passages,
-        tuple(each for each in flow_passages if each.never_shut),
+        _is_junction(passages),
+        _motor(passages),
     )
 
 
-def _forks(passages: tuple[Passage, ...]) -> frozenset[str]:
+def _is_junction(passages: tuple[Passage, ...]) -> bool:
+    open_to_all = all(each.way is Way.OPEN and not each.driven and not each.gap for each in passages)
+    return len(passages) == 3 and open_to_all and len(_forks(passages)) == 3
+
+
+def _motor(passages: tuple[Passage, ...]) -> str:
+    legs = [bool(passage.leg) for passage in passages if passage.way is Way.MOTOR]
+    return "" if not legs else "leg" if all(legs) else "whole"
+
+
+def _forks(passages: tuple[Passage, ...]) -> tuple[str, ...]:
     ends = [end for passage in passages for end in (passage.a, passage.b)]
-    return frozenset(end for end in ends if ends.count(end) > 1)
+    return tuple(dict.fromkeys(end for end in ends if ends.count(end) > 1))
 
 
 def _flow_passages(passages: tuple[Passage, ...], devices: tuple[Device, ...]) -> tuple[FlowPassage, ...]:
     pumps = {(device.port, device.other) for device in devices if device.role is Role.PUMPS}
     heats = {(device.port, device.other) for device in devices if device.role is Role.HEATS}
+    driven = any((passage.a, passage.b) in pumps | heats for passage in passages if not passage.gap)
     found = []
     for passage in passages:
         if passage.gap:
@@ -112,7 +144,24 @@ def _flow_passages(passages: tuple[Passage, ...], devices: tuple[Device, ...]) -
         pump = ends in pumps
         by_hand = passage.way is Way.HAND and not (passage.gives_heat or pump)
         never_shut = passage.way not in CONTROLLED and not passage.householder and not by_hand
-        found.append(FlowPassage(*ends, plain, passage, pump, ends in heats, never_shut))
+        alike = [
+            each for each in passages if (each.gives_heat, each.way) == (passage.gives_heat, passage.way)
+        ]
+        is_asked_for = passage.gives_heat or (passage.way in DIRECTED and not driven)
+        found.append(
+            FlowPassage(
+                *ends,
+                plain,
+                passage,
+                pump,
+                ends in heats,
+                never_shut,
+                both=not passage.driven and passage.way not in DIRECTED,
+                inward=passage.b == SECONDARY,
+                label=passage.leg if passage.way in CONTROLLED else None,
+                key=None if not is_asked_for else passage.a if len(alike) > 1 else "",
+            )
+        )
     return tuple(found)
 
 

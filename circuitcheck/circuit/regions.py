@@ -36,7 +36,10 @@ def largest_regions(
     Any region that reachable positions leave lies within one of these with the same marks. A region
     that has no mark at all is not told. Raises TooLargeError beyond the search bound.
     """
-    search = _Search(circuit, start, frozenset(marks), secured_stay_open)
+    wanted = frozenset(marks)
+    if wanted <= {start}:
+        return  # nothing that could be left out
+    search = _Search(circuit, start, wanted, secured_stay_open)
     seen: set[frozenset[int]] = set()
     for out in search.choices():
         for region in search.without(out):

@@ -13,23 +13,18 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import cached_property
 from typing import NamedTuple
 
-from circuitcheck.circuit.flowways import NOTHING, WayEdge, Ways, reduced
+from circuitcheck.circuit.flowways import NOTHING, WayEdge, Ways
 from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.loops import find_loop
 from circuitcheck.circuit.positions import LEG
 from circuitcheck.circuit.ring_blocks import condensed, proved_block, two_connected, two_ways
+from circuitcheck.circuit.strands import AIR_VERTEX as AIR_VERTEX
+from circuitcheck.circuit.strands import RETURNS as RETURNS
+from circuitcheck.circuit.strands import Block, Strands
+from circuitcheck.circuit.strands import key_of as key_of
 
 AIR = "\0air"
 """The key of the ways by which water comes in from a main or a cistern."""
-AIR_VERTEX = -1
-"""The vertex of the air, into which taps let water out; no port has it."""
-RETURNS = "\0returns"
-"""The key of the ways by which water that has gone round comes back into a store."""
-
-
-def key_of(part: str, port: str = "") -> str:
-    """The key of a thing: the part's id, with the port its passage begins at where it has several."""
-    return f"{part}{LEG}{port}" if port else part
 
 
 def part_of_key(key: str) -> str:
@@ -59,8 +54,8 @@ class Body:
     in from a main or a cistern.
     """
 
-    def __init__(self, edges: tuple[WayEdge, ...]) -> None:
-        self.as_drawn = edges
+    def __init__(self, strands: Strands) -> None:
+        self.strands = strands
         self.drives: tuple[str, ...] = ()
         self.warms: tuple[str, ...] = ()
         self.takes: tuple[str, ...] = ()
@@ -70,7 +65,12 @@ class Body:
     @cached_property
     def edges(self) -> tuple[WayEdge, ...]:
         """The reduced edges."""
-        return reduced(self.as_drawn)
+        return self.strands.edges()
+
+    @cached_property
+    def as_drawn(self) -> tuple[WayEdge, ...]:
+        """The edges before they are reduced, one a pipe or passage."""
+        return self.strands.as_drawn()
 
     @cached_property
     def ways(self) -> Ways:
@@ -84,7 +84,28 @@ class Body:
 
     @cached_property
     def _proofs(self) -> tuple[Proof, ...]:
-        return tuple(self._prove(self.edges, frozenset(self.takes)))
+        on = self.strands.on
+        left = frozenset(key for key in self.takes if key in on)
+        found = []
+        if left and self._block is not None:
+            members, driven = self._block.members, self._block.driven
+            names = frozenset(
+                name for name, places in on.items() for place in places if place in members or place == driven
+            )
+            found.append(Proof(left & names, names))
+            left -= names
+        return (*found, *(self._prove(self.edges, left) if left else ()))
+
+    @cached_property
+    def _block(self) -> Block | None:
+        """The block of the one strand that pump and heat source share; None where there is none such."""
+        on = self.strands.on
+        heated = {place for key in self.warms for place in on.get(key, ())}
+        driven = heated & {place for key in self.drives for place in on.get(key, ())}
+        if len(driven) != 1:
+            return None
+        block = Block(self.strands, driven.pop())
+        return block if block.is_loop else None
 
     def fed_in(self, edges: tuple[WayEdge, ...], wanted: frozenset[str] | None = None) -> frozenset[str]:
         """The same on other edges of this body (some shut, say), of all or of those wanted.
@@ -148,6 +169,17 @@ class Body:
                 return _loop_in(Ways(condensed(ways.edges, frozenset(distinct))), distinct)
         return _loop_in(Ways(condensed(ways.edges, frozenset(distinct))), distinct)
 
+    def surely_together(self, key: str, other: str) -> bool:
+        """Seen at once: one loop takes in both keys. False proves nothing."""
+        block, on = self._block, self.strands.on
+        if block is None:
+            return False
+        places = on.get(key, ()), on.get(other, ())
+        for one, two in (places, places[::-1]):
+            if block.driven in one and any(block.takes_in(place) for place in two):
+                return True
+        return False
+
     @cached_property
     def _behind(self) -> dict[str, frozenset[str]]:
         return {}
@@ -162,6 +194,15 @@ class Body:
         return self._behind[label_or_key]
 
     @cached_property
+    def _taking(self) -> dict[int, frozenset[str]]:
+        """Those of `takes` on each strand."""
+        found: dict[int, list[str]] = defaultdict(list)
+        for key in self.takes:
+            for place in self.strands.on.get(key, ()):
+                found[place].append(key)
+        return {place: frozenset(keys) for place, keys in found.items()}
+
+    @cached_property
     def _edges_with(self) -> dict[str, list[WayEdge]]:
         """The edges that each label and each key is on."""
         found: dict[str, list[WayEdge]] = defaultdict(list)
@@ -171,6 +212,13 @@ class Body:
         return found
 
     def _fallen_without(self, gone: str) -> frozenset[str]:
+        places = self.strands.on.get(gone)
+        if not places:
+            return NOTHING  # on a dead end, which nothing is fed by
+        if self._block is not None and len(places) == 1 and len(self._proofs) == 1:
+            (place,) = places
+            if self._block.stands_without(place):
+                return self._taking.get(place, NOTHING) & self.fed
         out = self._edges_with.get(gone, [])
         fallen = NOTHING.union(*(edge.pumps for edge in out)) & self.fed
         # Only what is proved by a loop or block with that passage in it can fall.

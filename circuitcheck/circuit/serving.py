@@ -11,7 +11,7 @@ from circuitcheck.circuit.keyed import rounds_of
 from circuitcheck.circuit.positions import leg_label
 from circuitcheck.circuit.rounds import part_of_key
 from circuitcheck.circuit.takers import BOTH_SERVICES, HEATING, HOT_WATER, NONE, Takers
-from circuitcheck.parts.kind import Role, Way
+from circuitcheck.parts.kind import Role
 
 
 class Serving:
@@ -78,6 +78,8 @@ class Serving:
 
     def _with_beyond(self, fallen: Iterable[str]) -> frozenset[str]:
         """These, and what has no heat without the exchangers among them."""
+        if not self._exchangers:
+            return frozenset(fallen)
         found = set(fallen)
         warmed = [body for body in self.rounds.bodies if body.warms and found & self._exchangers]
         grew = True
@@ -98,6 +100,11 @@ class Serving:
     def valves(self) -> tuple[str, ...]:
         """The motor valves with two ports, and the legs of those with three (`tv1:a`)."""
         return (*self.two_port, *(f"{valve}:{leg}" for valve in self.three_port for leg in ("a", "b")))
+
+    @cached_property
+    def valve_names(self) -> frozenset[str]:
+        """The same as a set."""
+        return frozenset(self.valves)
 
     @cached_property
     def holders(self) -> dict[str, tuple[str, ...]]:
@@ -128,11 +135,7 @@ class Serving:
     @cached_property
     def two_port(self) -> tuple[str, ...]:
         """The motor valves with two ports."""
-        return tuple(
-            part
-            for part, plan in self.circuit.plans.items()
-            if any(passage.way is Way.MOTOR and not passage.leg for passage in plan.passages)
-        )
+        return tuple(part for part, plan in self.circuit.plans.items() if plan.motor == "whole")
 
     @cached_property
     def _legs(self) -> frozenset[str]:
@@ -141,11 +144,7 @@ class Serving:
     @cached_property
     def three_port(self) -> tuple[str, ...]:
         """The motor valves with three ports."""
-        return tuple(
-            part
-            for part, plan in self.circuit.plans.items()
-            if any(passage.way is Way.MOTOR and passage.leg for passage in plan.passages)
-        )
+        return tuple(part for part, plan in self.circuit.plans.items() if plan.motor == "leg")
 
     @cached_property
     def pumps(self) -> tuple[str, ...]:

@@ -58,11 +58,18 @@ class Content:
 
 
 class _Holder(NamedTuple):
-    """A part (by the field that says how much) or a pipe that holds water, and the nodes it stands on."""
+    """A part that holds water, the nodes it stands on, and the field that says how much."""
 
     id: str
     nodes: tuple[int, ...]
-    field: str = ""
+    field: str
+
+
+class _Pipes(NamedTuple):
+    """What pipes hold, and what is missing to say it of all of them."""
+
+    shares: list[Share]
+    missing: list[str]
 
 
 class Contents:
@@ -71,6 +78,7 @@ class Contents:
     def __init__(self, plant: Plant) -> None:
         self.plant = plant
         self._bodies: dict[int, Content] = {}
+        self._of_pipes: dict[int, _Pipes] = {}
 
     def of(self, body: int) -> Content:
         """The water in a body, as `plant.bodies.of(node)` names it.
@@ -92,13 +100,20 @@ class Contents:
         touched = sorted({bodies.of(each) for each in waters})
         held = [holder for body in touched for holder in self._by_body.get(body, ())]
         here = [holder for holder in held if any(water(node) in waters for node in holder.nodes)]
+        pipes = [pipe for body in touched for pipe in self._pipes_by_body.get(body, ())]
+        water_of = self._water_of_pipe
+        pipes_here = [pipe for pipe in pipes if water_of[pipe] in waters]
         stated = self.of(touched[0]) if len(touched) == 1 else None
         if stated is None or not stated.given:
-            return self._sum(here)
-        if len(here) == len(held):
+            return self._sum(pipes_here, here)
+        if len(here) == len(held) and len(pipes_here) == len(pipes):
             return stated
         inside = set(here)
-        summed, others = self._sum(here), self._sum([each for each in held if each not in inside])
+        others = self._sum(
+            [pipe for pipe in pipes if water_of[pipe] not in waters],
+            [each for each in held if each not in inside],
+        )
+        summed = self._sum(pipes_here, here)
         left = max(stated.litres - others.litres, min(summed.litres, stated.litres))
         low = left if others.known else min(summed.litres, left)
         return Content(low, others.missing, summed.parts, given=True, most_litres=left)
@@ -108,7 +123,16 @@ class Contents:
             stated = self.plant.design("system_content_l")
             if stated is not None:
                 return Content(float(stated), given=True, most_litres=float(stated))
-        return self._sum(self._by_body.get(body, ()))
+        pipes = self._of_pipes.get(body)
+        if pipes is None:
+            pipes = self._of_pipes[body] = self._in_pipes(self._pipes_by_body.get(body, ()))
+        return self._with_parts(pipes, self._by_body.get(body, ()))
+
+    def carried(self, plant: Plant) -> Contents:
+        """The same for a drawing whose pipes are as these are, with what they hold."""
+        other = Contents(plant)
+        other._of_pipes = self._of_pipes
+        return other
 
     @cached_property
     def _heating(self) -> frozenset[int]:
@@ -118,47 +142,62 @@ class Contents:
     @cached_property
     def _by_body(self) -> dict[int, list[_Holder]]:
         found: dict[int, list[_Holder]] = {}
-        body_of = self.plant.bodies.by_node
-        for node, pipe in enumerate(self.plant.drawing.pipes):
-            body = body_of[node]
-            held = found.get(body)
-            if held is None:
-                held = found[body] = []
-            held.append(_Holder(pipe, (node,)))
         for holder in self._parts():
             found.setdefault(self.plant.bodies.of(holder.nodes[0]), []).append(holder)
         return found
+
+    @cached_property
+    def _pipes_by_body(self) -> dict[int, list[str]]:
+        found: dict[int, list[str]] = {}
+        for pipe, body in zip(self.plant.drawing.pipes, self.plant.bodies.by_node, strict=False):
+            held = found.get(body)
+            if held is None:
+                held = found[body] = []
+            held.append(pipe)
+        return found
+
+    @cached_property
+    def _water_of_pipe(self) -> dict[str, int]:
+        return dict(zip(self.plant.drawing.pipes, self.plant.circuit.waters, strict=False))
 
     def _parts(self) -> Iterator[_Holder]:
         for role, field in HOLDS_WATER:
             for place in self.plant.circuit.devices(role):
                 yield _Holder(place.part, (place.node, place.other), field)
 
-    def _sum(self, holders: Iterable[_Holder]) -> Content:
-        shares: list[Share] = []
-        missing: dict[str, None] = {}
-        pipes, bare = self.plant.drawing.pipes, []
-        for holder in holders:
-            if not holder.field and not pipes[holder.id].data and pipes[holder.id].via is None:
-                # Nothing is said of it: many drawings have nothing but such pipes.
-                bare.append(holder.id)
-                missing[f"{holder.id}.size_mm"] = None
-                missing[f"{holder.id}.length_m"] = None
-                continue
-            litres, lacks = self._litres(holder)
-            for field in lacks:
-                missing[field] = None
-            if litres is not None:
-                shares.append(Share(holder.id, litres))
-        self.plant.take_usual(bare, "material")
-        total = sum(share.litres for share in shares)
-        return Content(total, tuple(missing), tuple(shares), most_litres=None if missing else total)
+    def _sum(self, pipes: Iterable[str], holders: Iterable[_Holder]) -> Content:
+        return self._with_parts(self._in_pipes(pipes), holders)
 
-    def _litres(self, holder: _Holder) -> tuple[float | None, tuple[str, ...]]:
-        if not holder.field:
-            return self.pipe_litres(holder.id)
-        litres = self.plant.value(holder.id, holder.field)
-        return (None, (f"{holder.id}.{holder.field}",)) if litres is None else (float(litres), ())
+    def _in_pipes(self, pipes: Iterable[str]) -> _Pipes:
+        shares: list[Share] = []
+        missing: list[str] = []
+        bare: list[str] = []
+        drawn = self.plant.drawing.pipes
+        for id in pipes:
+            pipe = drawn[id]
+            if not pipe.data and pipe.via is None:
+                # Nothing is said of it: many drawings have nothing but such pipes.
+                bare.append(id)
+                missing += (f"{id}.size_mm", f"{id}.length_m")
+                continue
+            litres, lacks = self.pipe_litres(id)
+            missing += lacks
+            if litres is not None:
+                shares.append(Share(id, litres))
+        self.plant.take_usual(bare, "material")
+        return _Pipes(shares, missing)
+
+    def _with_parts(self, pipes: _Pipes, holders: Iterable[_Holder]) -> Content:
+        shares, missing = list(pipes.shares), list(pipes.missing)
+        for part, _, field in holders:
+            held = self.plant.value(part, field)
+            if held is None:
+                missing.append(f"{part}.{field}")
+            else:
+                shares.append(Share(part, float(held)))
+        total = sum(share.litres for share in shares)
+        lacking = tuple(dict.fromkeys(missing))
+        return Content(total, lacking, tuple(shares), most_litres=None if lacking else total)
 
     def pipe_litres(self, pipe: str) -> tuple[float | None, tuple[str, ...]]:
         """The water in a pipe, or None and the fields that would have to be known."""

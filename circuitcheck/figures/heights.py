@@ -24,6 +24,9 @@ CLOSES_WITHIN_M = 0.1
 
 _ROUNDING_M = 1e-9
 
+_OF_HEIGHTS = frozenset({"given", "_rises", "is_told", "_steps", "_stands", "_pieces"})
+"""What rests on heights and rises alone."""
+
 
 class Against(Enum):
     """What a height or rise disagrees with."""
@@ -70,6 +73,12 @@ class Heights:
 
     def __init__(self, plant: Plant) -> None:
         self._plant = plant
+
+    def carried(self, plant: Plant) -> Heights:
+        """The same for a drawing with the same heights and rises."""
+        other = Heights(plant)
+        other.__dict__ |= {name: each for name, each in self.__dict__.items() if name in _OF_HEIGHTS}
+        return other
 
     @cached_property
     def given(self) -> Mapping[str, float]:

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Set
 from functools import cached_property
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from circuitcheck.circuit.bodies import Bodies
 from circuitcheck.circuit.discharge import Discharge, discharges
 from circuitcheck.circuit.flowways import FlowWays
-from circuitcheck.circuit.joining import Circuit
+from circuitcheck.circuit.joining import INSIDE, Circuit
 from circuitcheck.circuit.plan import changes_circulation, changes_pressure
 from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS
 from circuitcheck.drawing.measuring import Measure, bends, length_m
@@ -110,6 +110,11 @@ class Plant:
         """A limit of the rule book, as `topic.name`. Raises NoRuleError where the book sets none."""
         return self.rules.limit(name)
 
+    def rests_as(self, earlier: Plant) -> None:
+        """Count as remembered the defaults that verdicts on an earlier plant rest on, where the water goes
+        as it does here: whoever judged that one has them."""
+        self._rested = set(earlier._rested)
+
     @property
     def taken(self) -> tuple[str, ...]:
         """The defaults that verdicts so far rest on, as `id.field = value`, sorted."""
@@ -157,10 +162,7 @@ class Plant:
         if ("pressure", waters) in self._rested:
             return
         self._rested.add(("pressure", waters))
-        circuit = self.circuit
-        for part, field in self._pressure_defaults:
-            if any(circuit.water(node) in waters for node in self._nodes(part)):
-                self._take(part, field, self.drawing.components[part].kind.field(field).default)
+        self._take_on(self._pressure_defaults, self.circuit.waters, waters)
 
     def rests_on_water_ways(self, body: int) -> None:
         """A verdict rests on how water circulates in this body of water: remember the defaults that
@@ -168,9 +170,7 @@ class Plant:
         if ("water", body) in self._rested:
             return
         self._rested.add(("water", body))
-        for part, field in self._circulation_defaults:
-            if any(self.bodies.of(node) == body for node in self._nodes(part)):
-                self._take(part, field, self.drawing.components[part].kind.field(field).default)
+        self._take_on(self._circulation_defaults, self.bodies.by_node, {body})
 
     @cached_property
     def _pressure_defaults(self) -> tuple[tuple[str, str], ...]:
@@ -189,9 +189,14 @@ class Plant:
             if field not in part.data and matters(part.kind, field)
         )
 
-    def _nodes(self, part: str) -> tuple[int, ...]:
-        ports = self.drawing.components[part].kind.ports
-        return tuple(self.circuit.node(part, port.name) for port in ports)
+    def _take_on(self, fields: Iterable[tuple[str, str]], at_node: list[int], wanted: Set[int]) -> None:
+        """Remember the defaults of these parts' fields where a port of the part is on water so wanted."""
+        parts, nodes_of = self.drawing.components, self.circuit.nodes
+        for part, field in fields:
+            for port, node in nodes_of[part].items():
+                if at_node[node] in wanted and not str(port).startswith(INSIDE):
+                    self._take(part, field, parts[part].kind.field(field).default)
+                    break
 
     def _take(self, owner: str, field: str, default: object) -> None:
         if default is not None:

@@ -47,7 +47,9 @@ def judge(case: Case) -> Verdict:
         nearest = _nearest(case, held)
         if not nearest:
             continue
-        finding = _shared(case, nearest, parts) or _two_thermostats(case, nearest, parts)
+        finding = (_shared(case, nearest, parts) if len(parts) > 1 else None) or _two_thermostats(
+            case, nearest, parts
+        )
         if finding is not None:
             findings.setdefault(nearest, finding)
     return Verdict(tuple(findings.values()), len(case.situations.valves) - len(findings))
@@ -55,7 +57,9 @@ def judge(case: Case) -> Verdict:
 
 def _nearest(case: Case, held: tuple[str, ...]) -> str:
     """The motor valve among these that holds the fewest; empty where there is none."""
-    valves = [each for each in held if each in case.situations.valves]
+    valves = [each for each in held if each in case.situations.valve_names]
+    if len(valves) == 1:
+        return valves[0]
     return min(valves, key=lambda each: len(case.situations.behind(each)), default="")
 
 

@@ -15,7 +15,8 @@ Source: taught in trade textbooks (City & Guilds Textbook: Plumbing, Book 1, 201
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from circuitcheck.checks.case import Case
@@ -56,7 +57,7 @@ class _High(NamedTuple):
     beside them whose height, next to theirs, is not known."""
 
     parts: tuple[str, ...]
-    unknown: tuple[str, ...]
+    unknown: Sequence[str]
 
 
 class _Water:
@@ -67,13 +68,14 @@ class _Water:
         self.lets_out = {place.part for role in LETS_OUT for place in case.circuit.devices(role)}
         self.parts: dict[int, dict[str, None]] = {body: {} for body in bodies}
         self.below: dict[int, set[str]] = {body: set() for body in bodies}
-        self.level: dict[int, dict[str, list[str]]] = {body: {} for body in bodies}
-        self.unknown: dict[int, dict[str, list[str]]] = {body: {} for body in bodies}
+        self.level: dict[int, dict[str, list[str]]] = {body: defaultdict(list) for body in bodies}
+        self.unknown: dict[int, dict[str, list[str]]] = {body: defaultdict(list) for body in bodies}
         left_out = spurs(case)
         pipes = case.drawing.pipes
-        compare = self._compare if case.heights.is_told else self._beside
+        is_told = case.heights.is_told
         for stretch in stretches(case):
             body, parts = stretch.body, self.parts[stretch.body]
+            unknown = self.unknown[body]
             for id in stretch.pipes:
                 start, finish = pipes[id].ends
                 one = start.part if isinstance(start, Joint) and start.part not in left_out else ""
@@ -83,16 +85,11 @@ class _Water:
                 if two:
                     parts[two] = None
                     if one and one != two:
-                        compare(body, one, two)
-
-    def _beside(self, body: int, one: str, two: str) -> None:
-        """Two parts of which no height is known."""
-        unknown = self.unknown[body]
-        for here, there in ((one, two), (two, one)):
-            if here in unknown:
-                unknown[here].append(there)
-            else:
-                unknown[here] = [there]
+                        if is_told:
+                            self._compare(body, one, two)
+                        else:
+                            unknown[one].append(two)
+                            unknown[two].append(one)
 
     def _compare(self, body: int, one: str, two: str) -> None:
         above = self.case.heights.difference(one, two)
@@ -102,14 +99,14 @@ class _Water:
             self.below[body].add(two)
         else:
             beside = (self.unknown if above is None else self.level)[body]
-            beside.setdefault(one, []).append(two)
-            beside.setdefault(two, []).append(one)
+            beside[one].append(two)
+            beside[two].append(one)
 
     def judged(self, body: int) -> list[Finding]:
         """Advice for each high point without a vent, and one finding for what is not known."""
         high = self._high(body)
         findings = [self._advice(each.parts) for each in high if not each.unknown]
-        unsure = [part for each in high if each.unknown for part in (*each.parts, *each.unknown)]
+        unsure = [part for parts, unknown in high if unknown for some in (parts, unknown) for part in some]
         if unsure:
             findings.append(self._unanswered(body, unsure))
         return findings
@@ -119,7 +116,7 @@ class _Water:
         below, level, unknown = self.below[body], self.level[body], self.unknown[body]
         if not level:
             return [
-                _High((part,), tuple(unknown.get(part, ())))
+                _High((part,), unknown.get(part, ()))
                 for part in self.parts[body]
                 if part not in below and part not in self.lets_out
             ]

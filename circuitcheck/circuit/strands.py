@@ -1,0 +1,276 @@
+"""The strands of one body of water, with the keys and labels on each, and which lie in one block.
+
+Two strands of a block lie on one circuit. Where pump and heat source stand on one strand, and water can
+take all others both ways, each of these is on a loop with them: that settles most plants at once.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable
+from functools import cached_property
+
+from circuitcheck.circuit.contracting import BACK, BOTH, FORWARD, Strand, contract
+from circuitcheck.circuit.flowways import NOTHING, WayEdge
+from circuitcheck.circuit.plan import FlowPassage
+from circuitcheck.circuit.positions import LEG, leg_label
+from circuitcheck.circuit.spans import Spans
+
+RETURNS = "\0returns"
+"""The key of the ways by which water that has gone round comes back into a store."""
+AIR_VERTEX = -1
+"""The vertex of the air, into which taps let water out; no port has it."""
+
+Near = dict[int, list[tuple[int, int]]]
+"""At each vertex, the vertices that strands lead to, with the strand."""
+
+
+class Strands:
+    """All ways of one body of water: spans of its circuit, and `through_air` further ones by the air."""
+
+    def __init__(self, spans: Spans, members: list[int], through_air: list[WayEdge]) -> None:
+        self._spans, self._members, self._air = spans, members, through_air
+
+    def as_drawn(self) -> tuple[WayEdge, ...]:
+        """Each way as an edge of its own."""
+        spans = self._spans
+        return (
+            *(self._edge(spans.starts[span], spans.ends[span], [span]) for span in self._members),
+            *self._air,
+        )
+
+    def edges(self) -> tuple[WayEdge, ...]:
+        """Each strand as an edge."""
+        return tuple([self._edge(strand.a, strand.b, strand.spans, strand.ways) for strand in self.all])
+
+    @cached_property
+    def comes_back(self) -> bool:
+        """Whether water that has gone round comes back into a store here."""
+        passages = self._spans.passages
+        return any(each is not None and each.inward for each in map(passages.__getitem__, self._members))
+
+    @cached_property
+    def all(self) -> list[Strand]:
+        """The strands; what leads nowhere is left out."""
+        spans = self._spans
+        ways = [BOTH if each is None or not each.is_named else _ways(each) for each in spans.passages]
+        starts, ends, members = spans.starts, spans.ends, self._members
+        if self._air:
+            count, air = len(starts), spans.vertices
+            starts = [*starts, *(air if edge.a == AIR_VERTEX else edge.a for edge in self._air)]
+            ends = [*ends, *(air if edge.b == AIR_VERTEX else edge.b for edge in self._air)]
+            ways += [FORWARD * edge.forward + BACK * edge.back for edge in self._air]
+            members = [*members, *range(count, len(starts))]
+        return contract(starts, ends, ways, spans.vertices + 1, members)
+
+    @cached_property
+    def on(self) -> dict[str, list[int]]:
+        """The strands, by their place in `all`, that each key and each label is on."""
+        found: dict[str, list[int]] = {}
+        passages, parts = self._spans.passages, self._spans.parts
+        count = len(parts)
+        for place, strand in enumerate(self.all):
+            for number in strand.spans:
+                span = number if number >= 0 else ~number
+                if span >= count:
+                    for name in self._air[span - count].pumps:
+                        found.setdefault(name, []).append(place)
+                    continue
+                passage = passages[span]
+                if passage is not None and (not passage.plain or passage.inward):
+                    for name in names_of(parts[span], passage):
+                        places = found.get(name)
+                        if places is None:
+                            found[name] = [place]
+                        elif places[-1] != place:
+                            places.append(place)
+        return found
+
+    def _edge(self, a: int, b: int, spans: Iterable[int], ways: int | None = None) -> WayEdge:
+        keys: set[str] = set()
+        labels: set[str] = set()
+        passages, parts = self._spans.passages, self._spans.parts
+        for number in spans:
+            span = number if number >= 0 else ~number
+            if span >= len(parts):
+                keys |= self._air[span - len(parts)].pumps
+                continue
+            passage = passages[span]
+            if passage is None or not passage.is_named:
+                continue
+            keys.update(keys_of(parts[span], passage))
+            if passage.label is not None:
+                labels.add(label_of(parts[span], passage.label))
+            if ways is None:
+                ways = _ways(passage)
+        ways = BOTH if ways is None else ways
+        if not keys and not labels:
+            return WayEdge(a, b, bool(ways & FORWARD), bool(ways & BACK))
+        named = frozenset(keys)
+        return WayEdge(
+            a,
+            b,
+            bool(ways & FORWARD),
+            bool(ways & BACK),
+            labels=frozenset(labels) if labels else NOTHING,
+            pumps=named,
+            heats=named,
+        )
+
+
+class Block:
+    """The strands on a circuit with the driven strand, of those that water can take both ways."""
+
+    def __init__(self, strands: Strands, driven: int) -> None:
+        self._strands = strands.all
+        self.driven = driven
+        self.near: Near = defaultdict(list)
+        start = self._strands[driven]
+        for place, strand in enumerate(self._strands):
+            if strand.a != strand.b and (strand.ways == BOTH or place == driven):
+                self.near[strand.a].append((strand.b, place))
+                self.near[strand.b].append((strand.a, place))
+        self.members = frozenset({driven} if start.a == start.b else self._around(start))
+
+    @cached_property
+    def _near_in_it(self) -> Near:
+        found: Near = defaultdict(list)
+        for place in self.members:
+            strand = self._strands[place]
+            found[strand.a].append((strand.b, place))
+            found[strand.b].append((strand.a, place))
+        return found
+
+    @property
+    def is_loop(self) -> bool:
+        """Whether water can go round by the driven strand at all."""
+        start = self._strands[self.driven]
+        return start.a == start.b or len(self.members) > 1
+
+    def stands_without(self, place: int) -> bool:
+        """Seen at once: it stays one block without that strand, as two ways that meet nowhere between
+        still join its ends; tried shortest first, so that it is seen within a few steps where plants are
+        like ladders. False proves nothing."""
+        if place == self.driven:
+            return False
+        if place not in self.members:
+            return True
+        out = self._strands[place]
+        barred: set[int] = set()
+        for _ in range(2):
+            way = self._short_way(out.a, out.b, place, barred)
+            if way is None:
+                return False
+            if not way:  # a strand side by side with it stands in for it, unless that is all there is
+                return len(self._near_in_it) > 2
+            barred.update(way)
+        return True
+
+    def takes_in(self, place: int) -> bool:
+        """Seen at once: a loop through the driven strand takes in that one too. False proves nothing."""
+        if place in self.members:
+            return True
+        driven, other = self._strands[self.driven], self._strands[place]
+        start, finish = (driven.a, driven.b) if driven.ways & FORWARD else (driven.b, driven.a)
+        for way, near, far in ((FORWARD, other.a, other.b), (BACK, other.b, other.a)):
+            if not other.ways & way or near == start or far == finish:
+                continue
+            out = self._way_to(finish, near, {far, start})
+            if out is not None and self._way_to(far, start, {*out, near, finish}) is not None:
+                return True
+        return False
+
+    def _way_to(self, start: int, goal: int, barred: set[int]) -> list[int] | None:
+        return [] if start == goal else self._short_way(start, goal, self.driven, barred - {start, goal})
+
+    def _short_way(self, start: int, goal: int, out: int, barred: set[int]) -> list[int] | None:
+        """The vertices between the ends on a shortest way that leaves out a strand and some vertices."""
+        near = self._near_in_it
+        came = {start: start}
+        todo = [start]
+        for here in todo:
+            for there, place in near[here]:
+                if there in came or there in barred or place == out:
+                    continue
+                came[there] = here
+                if there == goal:
+                    way = []
+                    while here != start:
+                        way.append(here)
+                        here = came[here]
+                    return way
+                todo.append(there)
+        return None
+
+    def _around(self, start: Strand) -> list[int]:
+        """The strands on a circuit with the driven one (Tarjan, no recursion)."""
+        near = self.near
+        # Begun along the driven strand, its block is the last to close.
+        number = {start.a: 0, start.b: 1}
+        low = [0, 1]
+        order = [start.a, start.b]
+        passed = [self.driven]
+        done = bytearray(len(self._strands))
+        done[self.driven] = 1
+        stack = [(1, iter(near[start.b]), 0)]
+        while stack:
+            here, onward, mark = stack[-1]
+            lowest = low[here]
+            for there, place in onward:
+                if done[place]:
+                    continue
+                done[place] = 1
+                seen = number.get(there, -1)
+                if seen >= 0:
+                    passed.append(place)
+                    if seen < lowest:
+                        lowest = seen
+                    continue
+                low[here] = lowest
+                seen = number[there] = len(order)
+                order.append(there)
+                low.append(seen)
+                stack.append((seen, iter(near[there]), len(passed)))
+                passed.append(place)
+                break
+            else:
+                stack.pop()
+                low[here] = lowest
+                if stack:
+                    above = stack[-1][0]
+                    if lowest < low[above]:
+                        low[above] = lowest
+                    if lowest >= above:
+                        del passed[mark:]  # a block of its own, hung on the vertex above
+        return passed
+
+
+def _ways(passage: FlowPassage) -> int:
+    return (0 if passage.inward else FORWARD) | (BACK if passage.both else 0)
+
+
+def label_of(part: str, leg: str) -> str:
+    """The label of a passage that a control shuts."""
+    return leg_label(part, leg) if leg else part
+
+
+def key_of(part: str, port: str = "") -> str:
+    """The key of a thing: the part's id, with the port its passage begins at where it has several."""
+    return f"{part}{LEG}{port}" if port else part
+
+
+def keys_of(part: str, passage: FlowPassage) -> list[str]:
+    """What a passage is asked for by."""
+    found = [part] if passage.pumps or passage.heats else []
+    if passage.key is not None:
+        found.append(key_of(part, passage.key))
+    if passage.inward:
+        found.append(RETURNS)
+    return found
+
+
+def names_of(part: str, passage: FlowPassage) -> list[str]:
+    """Its keys, and its label where it has one."""
+    if passage.label is None:
+        return keys_of(part, passage)
+    return [*keys_of(part, passage), label_of(part, passage.label)]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from circuitcheck.checks.answering import Answer, answer
@@ -44,8 +44,8 @@ def answers_of(case: Case) -> dict[str, Answer]:
     return {name: answer(check, case) for name, check in checks().items()}
 
 
-def analysis_of(case: Case, answers: dict[str, Answer], taken: Iterable[str] = ()) -> Analysis:
-    """The answers put together; `taken` are defaults taken by checks that were asked earlier."""
+def analysis_of(case: Case, answers: dict[str, Answer], taken: tuple[str, ...] | None = None) -> Analysis:
+    """The answers put together; `taken` are all defaults taken, where some were by checks asked earlier."""
     findings = [finding for each in answers.values() for finding in each.findings]
     return Analysis(
         case.drawing,
@@ -54,7 +54,7 @@ def analysis_of(case: Case, answers: dict[str, Answer], taken: Iterable[str] = (
         not_applicable=_named(answers, "not applicable"),
         not_judged=_named(answers, "not judged"),
         crashed=tuple(name for name, each in answers.items() if each.crashed),
-        taken=tuple(sorted({*case.taken, *taken})),
+        taken=case.taken if taken is None else taken,
         rule_book=rule_book(case.drawing),
         why_not_judged={name: each.why for name, each in answers.items() if each.status == "not judged"},
     )

@@ -6,13 +6,17 @@ import copy
 from dataclasses import replace
 
 from circuitcheck.analysis import Analysis, analysis_of, answers_of
-from circuitcheck.checks.answering import Answer, answer
+from circuitcheck.checks.answering import Answer, answer, unknown_ways
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.checks.depending import LAYOUT, MEASURED, circuit_words, words_of
 from circuitcheck.drawing.difference import Difference, difference
 from circuitcheck.drawing.routing import Routes, routes
 from circuitcheck.drawing.value import Drawing
+
+LABELS = "label_key"
+"""Who says this compares labels with one another; all others only call parts by them."""
+OF_HEIGHTS = frozenset({"height_m", "rise_m"})
 
 
 class Rechecker:
@@ -22,6 +26,7 @@ class Rechecker:
         self._case: Case | None = None
         self._answers: dict[str, Answer] = {}
         self._analysis: Analysis | None = None
+        self._taken: dict[str, str] | None = None
 
     def analyse(self, drawing: Drawing, lines: Routes | None = None) -> Analysis:
         """The same as `analysis.analyse`; `lines` are the pipes' lines where they are known already."""
@@ -45,38 +50,80 @@ class Rechecker:
             case.__dict__["lines"] = lines
         self._case, self._answers = case, answers_of(case)
         self._analysis = analysis_of(case, self._answers)
+        self._taken = None
         return self._analysis
 
     def _some(
         self, before: Case, known: Analysis, drawing: Drawing, change: Difference, lines: Routes | None
     ) -> Analysis:
         case = _carried(before, drawing, change, lines)
+        old_names = [before.drawing.name(id) for id in change.renamed]
         asked = {
             name: answer(check, case)
             for name, check in checks().items()
-            if _may_differ(name, check.topic, self._answers[name], drawing, change)
+            if _may_differ(name, check.topic, self._answers[name], drawing, change, old_names)
         }
         self._case = case
-        if all(_same(self._answers[name], new) for name, new in asked.items()) and not change.fields:
+        taken = self._taken_now(known, case, drawing, change)
+        alike = all(_same(self._answers[name], new) for name, new in asked.items())
+        if alike and taken is known.taken and "rule_book" not in change.fields:
             self._analysis = replace(known, drawing=drawing)
             return self._analysis
         self._answers = {**self._answers, **asked}
-        # A usual value that was taken before is still taken, unless it is given now.
-        still = (entry for entry in known.taken if _is_left_out(drawing, entry))
-        self._analysis = analysis_of(case, self._answers, still)
+        self._analysis = analysis_of(case, self._answers, taken)
         return self._analysis
 
+    def _taken_now(
+        self, known: Analysis, case: Case, drawing: Drawing, change: Difference
+    ) -> tuple[str, ...]:
+        """All usual values taken. One that was taken before is still taken, unless it is given now."""
+        if self._taken is None:
+            self._taken = {_field_in(entry): entry for entry in known.taken}
+        taken = self._taken
+        gone = [
+            field
+            for field in change.named_fields
+            if field in taken and not _is_left_out(drawing, taken[field])
+        ]
+        for field in gone:
+            del taken[field]
+        new = {field: entry for entry in case.taken if taken.get(field := _field_in(entry)) != entry}
+        if not gone and not new:
+            return known.taken
+        taken |= new
+        return tuple(sorted(taken.values()))
 
-def _may_differ(name: str, topic: str, was: Answer, drawing: Drawing, change: Difference) -> bool:
+
+def _may_differ(
+    name: str, topic: str, was: Answer, drawing: Drawing, change: Difference, old_names: list[str]
+) -> bool:
     words = words_of(f"circuitcheck.checks.{topic}.{name.replace('-', '_')}")
     if not words.isdisjoint(change.fields):
         return True
-    if change.renamed and (was.findings or "label" in words):
+    if old_names and (LABELS in words or any(_names(was, old) for old in old_names)):
         return True
     if not change.moved:
         return False
     measured = drawing.sheet.get("metres_per_square") is not None and not words.isdisjoint(MEASURED)
     return measured or not words.isdisjoint(LAYOUT)
+
+
+def _names(was: Answer, name: str) -> bool:
+    """Whether a sentence may call a part by that name. The name may begin with a capital in it, and
+    braces are doubled where a sentence is made of pieces."""
+    rest = name[1:]
+    if not rest or "{" in rest or "}" in rest:
+        return bool(was.findings)
+    return any(
+        rest in finding.says.template
+        or any(rest in value for value in finding.says.values.values() if isinstance(value, str))
+        for finding in was.findings
+    )
+
+
+def _field_in(entry: str) -> str:
+    """The field, as `id.field`, of an entry of those taken."""
+    return entry.partition(" = ")[0]
 
 
 def _same(one: Answer, two: Answer) -> bool:
@@ -86,12 +133,23 @@ def _same(one: Answer, two: Answer) -> bool:
 def _carried(before: Case, drawing: Drawing, change: Difference, lines: Routes | None) -> Case:
     """A case of the next drawing with what is known of the circuit, which the change does not touch."""
     case = Case(drawing)
+    if "heights" in before.__dict__ and change.fields.isdisjoint(OF_HEIGHTS):
+        case.__dict__["heights"] = before.heights.carried(case)
     if circuit_words().isdisjoint(change.fields):
         for name in ("circuit", "bodies", "flow"):
             if name in before.__dict__:
                 case.__dict__[name] = copy.copy(before.__dict__[name])
         if "circuit" in case.__dict__:
             case.circuit.drawing = drawing
+            case.circuit.kept = {
+                what: kept
+                for what, kept in before.circuit.kept.items()
+                if words_of(what.partition(" ")[0]).isdisjoint(change.fields)
+            }
+            case.rests_as(before)
+            case.kept("unknown ways", lambda: before.kept("unknown ways", lambda: unknown_ways(drawing)))
+            if "contents" in before.__dict__ and not change.of_pipes and not change.moved:
+                case.__dict__["contents"] = before.contents.carried(case)
         for name in ("bodies", "flow"):
             if name in case.__dict__:
                 case.__dict__[name].circuit = case.circuit

@@ -17,13 +17,16 @@ PLACE = ("at", "turn", "mirrored")
 @dataclass(frozen=True, slots=True)
 class Difference:
     """What an edit changed. `joins_anew`: parts, pipes, joints, controls or ways through a part, so that
-    nothing known of the circuit holds. Otherwise `fields` are the data fields that changed anywhere,
-    `moved` says that something lies elsewhere, `renamed` are the parts with another label."""
+    nothing known of the circuit holds. Otherwise `fields` are the data fields that changed anywhere, and
+    `named_fields` the same as `id.field`; `of_pipes` says that a pipe's are among them. `moved` says
+    that something lies elsewhere, `renamed` are the parts with another label."""
 
     joins_anew: bool = False
     fields: frozenset[str] = frozenset()
     moved: bool = False
     renamed: frozenset[str] = frozenset()
+    named_fields: frozenset[str] = frozenset()
+    of_pipes: bool = False
 
     @property
     def is_nothing(self) -> bool:
@@ -36,13 +39,15 @@ ANEW = Difference(joins_anew=True)
 
 def difference(before: Drawing, after: Drawing) -> Difference:
     """What changed. Items are compared by identity first, as edits share what they do not touch."""
-    parts = _changed(before.components, after.components)
-    pipes = _changed(before.pipes, after.pipes)
+    parts = changed_items(before.components, after.components)
+    pipes = changed_items(before.pipes, after.pipes)
     if parts is None or pipes is None or _controls_differ(before, after):
         return ANEW
     fields = _fields(before.design, after.design)
     moved = before.sheet.get("metres_per_square") != after.sheet.get("metres_per_square")
+    named = {f"design.{field}" for field in fields}
     renamed: set[str] = set()
+    of_pipes = False
     for old, new in parts:
         if old.kind is not new.kind:
             return ANEW
@@ -50,18 +55,29 @@ def difference(before: Drawing, after: Drawing) -> Difference:
         if not changed.isdisjoint(new.kind.rests_on):
             return ANEW
         fields |= changed
-        moved = moved or any(getattr(old, name) != getattr(new, name) for name in PLACE)
+        named.update(f"{new.id}.{field}" for field in changed)
+        moved = moved or lies_elsewhere(old, new)
         if old.label != new.label:
             renamed.add(new.id)
     for was, now in pipes:
         if was.joints != now.joints:
             return ANEW
-        fields |= _fields(was.data, now.data)
+        changed = _fields(was.data, now.data)
+        fields |= changed
+        named.update(f"{now.id}.{field}" for field in changed)
+        of_pipes = of_pipes or bool(changed)
         moved = moved or was.ends != now.ends or was.via != now.via
-    return Difference(False, frozenset(fields), moved, frozenset(renamed))
+    return Difference(
+        False, frozenset(fields), moved, frozenset(renamed), frozenset(named), of_pipes=of_pipes
+    )
 
 
-def _changed(before: Mapping[str, Item], after: Mapping[str, Item]) -> list[tuple[Item, Item]] | None:
+def lies_elsewhere(old: Component, new: Component) -> bool:
+    """Whether a part has another place on the sheet than it had."""
+    return old is not new and any(getattr(old, name) != getattr(new, name) for name in PLACE)
+
+
+def changed_items(before: Mapping[str, Item], after: Mapping[str, Item]) -> list[tuple[Item, Item]] | None:
     """The items that are not the same, old and new; None where ids came, went or changed places."""
     if before is after:
         return []

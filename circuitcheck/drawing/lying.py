@@ -11,6 +11,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from typing import Any, TypeVar
 
 from circuitcheck.drawing.cells import Box, Cell, box_cells, line_cells, place_cells
+from circuitcheck.drawing.difference import changed_items
 from circuitcheck.drawing.meeting import EXACT
 from circuitcheck.drawing.routing import Routes
 from circuitcheck.drawing.value import Component, Drawing, Joint, Pipe
@@ -258,12 +259,9 @@ Item = TypeVar("Item", Component, Pipe)
 
 def _changed(old: Mapping[str, Item], new: Mapping[str, Item]) -> list[str]:
     """The ids of what is new, gone or not the same object."""
-    if old is new:
-        return []
-    if len(old) == len(new):
-        pairs = [(a, b) for a, b in zip(old.values(), new.values(), strict=True) if a is not b]
-        if all(a.id == b.id for a, b in pairs):
-            return [a.id for a, _ in pairs]
+    pairs = changed_items(old, new)
+    if pairs is not None:
+        return [a.id for a, _ in pairs]
     found = [id for id, item in new.items() if old.get(id) is not item]
     return found + [id for id in old if id not in new]
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
+from circuitcheck.drawing.difference import changed_items, lies_elsewhere
 from circuitcheck.drawing.earlier import earlier_shapes
 from circuitcheck.drawing.ground import CONTACT, TOO_CLOSE_A_SQUARE, Box, Ground, Surroundings
 from circuitcheck.drawing.leaving import Leaving
@@ -55,7 +56,22 @@ def routes(drawing: Drawing, before: Routes | None = None) -> Routes:
         before = Routes(Drawing(), {}, {}, Ground())
         if not _is_laid_out(drawing):
             return Routes(drawing, {}, {}, Ground())
-    return before if before.drawing is drawing else _Router(drawing, before).routed()
+    if before.drawing is drawing:
+        return before
+    if _lies_alike(before.drawing, drawing):
+        return Routes(drawing, before._lines, before._boxes, before._ground)
+    return _Router(drawing, before).routed()
+
+
+def _lies_alike(before: Drawing, after: Drawing) -> bool:
+    """Whether the two differ by nothing that lies elsewhere: by labels and data at most."""
+    parts = changed_items(before.components, after.components)
+    pipes = changed_items(before.pipes, after.pipes)
+    if parts is None or pipes is None:
+        return False
+    if any(old.kind is not new.kind or lies_elsewhere(old, new) for old, new in parts):
+        return False
+    return all(old.ends == new.ends and old.via == new.via for old, new in pipes)
 
 
 def _is_laid_out(drawing: Drawing) -> bool:
@@ -92,8 +108,12 @@ class _Router:
         new, old = self.drawing.components, self.before.drawing.components
         if new is old:
             return []
-        changed = [id for id, part in new.items() if old.get(id) is not part]
-        gone = [id for id in old if id not in new]
+        pairs = changed_items(old, new)
+        if pairs is not None:
+            changed, gone = [part.id for _, part in pairs], []
+        else:
+            changed = [id for id, part in new.items() if old.get(id) is not part]
+            gone = [id for id in old if id not in new]
         for id in (*changed, *gone):
             box = self.boxes.pop(id, None)
             if box is not None:

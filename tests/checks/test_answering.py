@@ -27,6 +27,14 @@ CUT_OFF = "vessel-can-be-cut-off"
 UNKNOWN_PUMP: Part = ("pump", {"isolating_valves": None})
 UNKNOWN_RADIATOR: Part = ("radiator", {"thermostatic": None, "valves": None, "hand_wheel": None})
 
+REST_ON_WAYS = (
+    "emitter-not-in-a-loop", "fill-pressure-below-reserve", "filling-link-absent", "fitted-backwards", "gauge-absent",
+    "no-way-round-when-zones-shut", "overheat-cut-out-absent", "pump-against-shut-valves", "safety-valve-absent",
+    "safety-valve-away-from-source", "safety-valve-can-be-cut-off", "safety-valve-set-too-high",
+    "safety-valve-too-small", "vessel-absent", "vessel-can-be-cut-off", "vessel-on-pump-delivery",
+    "vessel-precharge-wrong", "vessel-too-small",
+)  # fmt: skip
+
 
 def crashing(case: Case) -> Verdict:
     raise ZeroDivisionError("a flaw")
@@ -293,6 +301,18 @@ class TestTaken:
         """A null elsewhere does not hide what was taken for the rest."""
         drawing = sealed(vessel="t2.branch pu.in:out p2.in:out ev.connection", pu=UNKNOWN_PUMP, p2="pump")
         assert "p2.isolating_valves = true" in analyse(drawing).taken
+
+    @pytest.mark.parametrize("name", REST_ON_WAYS)
+    def test_each_check_tells_by_itself_which_ways_it_rests_on(self, name: str) -> None:
+        ring = "hs.flow pu.in:out t1.a:b rad.flow:return t3.a:b t2.a:b hs.return"
+        case = Case(
+            sealed(
+                "cm.outlet fl.supply", "fl.system t3.branch", ring=ring,
+                cm="cold_main", fl="filling_link", pu="pump", t3="tee",
+            )
+        )  # fmt: skip
+        assert answer(checks()[name], case).status != "not applicable"
+        assert "pu.isolating_valves = true" in case.taken
 
     def test_what_no_verdict_rests_on_is_not_told(self) -> None:
         taken = analyse(sealed(gg="pressure_gauge", zz="tundish")).taken

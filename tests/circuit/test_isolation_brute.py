@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from circuitcheck.circuit import isolation
 from circuitcheck.circuit.isolation import cut_off, reaches
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.positions import part_of
@@ -12,6 +14,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.parts.kind import Role
 from tests.circuit import brute
 from tests.circuit.random_circuits import circuits, plants
+from tests.made import made
 
 
 def check_role(drawing: Drawing, role: Role, goals: set[brute.Port], found: brute.Plant) -> None:
@@ -55,8 +58,6 @@ def test_safety_valves(drawing: Drawing) -> None:
 
 @given(st.integers(2, 40))
 def test_a_row_of_three_port_valves_whose_legs_meet_again_cuts_nothing_off(length: int) -> None:
-    from tests.made import made
-
     parts: dict[str, str] = {"hs": "heat_source", "ve": "expansion_vessel"}
     lines = []
     last = "hs.flow"
@@ -70,3 +71,20 @@ def test_a_row_of_three_port_valves_whose_legs_meet_again_cuts_nothing_off(lengt
     (heat,) = circuit.devices(Role.HEATS)
     (vessel,) = circuit.devices(Role.HOLDS_EXPANSION)
     assert cut_off(circuit, circuit.water(heat.other), [circuit.water(vessel.node)]) is None
+
+
+def test_beyond_the_bound_there_is_no_answer(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The cuts at either end shut both legs of one valve; one leg of each is found at a second look."""
+    circuit = Circuit(
+        made(
+            {"hs": "heat_source", "v": "three_port_valve", "w": "three_port_valve", "ev": "expansion_vessel"},
+            "hs.flow - v.ab\n v.a - w.a\n v.b - w.b\n w.ab - ev.connection",
+        )
+    )
+    (heat,), (vessel,) = circuit.devices(Role.HEATS), circuit.devices(Role.HOLDS_EXPANSION)
+    asked = circuit.water(heat.other), [circuit.water(vessel.node)]
+    found = cut_off(circuit, *asked)
+    assert found is not None and sorted(found.shut) in (["v:a", "w:b"], ["v:b", "w:a"])
+    monkeypatch.setattr(isolation, "SEARCH_BOUND", 0)
+    with pytest.raises(isolation.TooLargeError):
+        cut_off(circuit, *asked)

@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+import pytest
+
+from circuitcheck.circuit import loops
 from circuitcheck.circuit.flowways import WayEdge, Ways
+from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.loops import find_loop
 
 PUMP = WayEdge(0, 1, back=False, pumps=frozenset({"pu"}))
@@ -54,3 +58,13 @@ def test_without_what_is_shut() -> None:
     ways = Ways([PUMP, plain(1, 0, "a"), plain(1, 0, "b")])
     assert find_loop(ways.without(frozenset({"a"})), "pu") is not None
     assert find_loop(ways.without(frozenset({"a", "b"})), "pu") is None
+
+
+def test_beyond_the_bound_there_is_no_answer(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The shortest way has no emitter on it, so that the others are searched."""
+    ways = Ways([PUMP, plain(1, 0), plain(1, 5, "rad", emits=True), plain(5, 0)])
+    monkeypatch.setattr(loops, "AT_HOUSE_SIZE", 0)
+    assert find_loop(ways, "pu", must_emit=True) is not None
+    monkeypatch.setattr(loops, "STEP_BOUND", 0)
+    with pytest.raises(TooLargeError):
+        find_loop(ways, "pu", must_emit=True)

@@ -98,6 +98,19 @@ def test_by_gravity(heat: str, vented: bool, coil: bool, radiator: bool) -> None
     assert body_of(drawing, "vs").fed == expected
 
 
+@pytest.mark.parametrize("relief", ["", "t6.branch bv.in:out t5.branch"], ids=["alone", "bypassed pump"])
+def test_what_a_zone_valve_takes_with_it_beside_an_open_bypass(relief: str) -> None:
+    """With the zone's pipe gone, its radiators still hang on the rest by one end; what is in one of
+    two side by side stands without the other."""
+    drawing = pumped(
+        "hs.flow t5.a:b pu.in:out t6.a:b t1.a:b zv.in:out t3.a:b z1.in:out r1.flow:return t4.a:b t2.a:b hs.return",
+        "t1.branch t2.branch", "t3.branch z2.in:out r2.flow:return t4.branch", relief,
+        zv="zone_valve", z1="zone_valve", z2="zone_valve", r1="radiator", r2="radiator", bv="bypass_valve",
+    )  # fmt: skip
+    body = body_of(drawing, "hs")
+    assert [body.behind(valve) for valve in ("zv", "z1", "z2")] == [{"r1", "r2"}, {"r1"}, {"r2"}]
+
+
 def test_a_large_plant_is_seen_at_once() -> None:
     """Every radiator proved in one pass, and what falls off a valve seen nearby: no search each."""
     drawing = plant(2_000)

@@ -230,6 +230,28 @@ def test_a_blending_valve_before_a_heated_floor_is_no_tap() -> None:
     assert list(services(drawn).values()) == [Service.FLOW] * 3 + [Service.RETURN] * 3
 
 
+def test_a_blending_valve_by_a_heated_floor_tells_by_itself() -> None:
+    """With no heat source drawn yet, its ports are taken for those of heating."""
+    drawn = drawing(
+        [
+            part("zv", "zone_valve"),
+            part("bl", "blending_valve"),
+            part("hz", "heating_zone"),
+            part("t", "tee"),
+        ],
+        chained("zv.out bl.hot\n bl.mixed hz.flow\n hz.return t.a\n t.branch bl.cold"),
+    )
+    assert list(services(drawn).values()) == [Service.FLOW] * 2 + [Service.RETURN] * 2
+
+
+def test_the_pipe_of_an_open_vent_goes_on_through_a_valve_as_far_as_a_tee() -> None:
+    drawn = drawing(
+        [part("hs", "heat_source"), part("t", "tee"), part("iv", "isolating_valve"), part("ov", "open_vent")],
+        chained("hs.flow t.a\n t.branch iv.a\n iv.b ov.connection"),
+    )
+    assert list(services(drawn).values()) == [Service.FLOW, Service.VENT, Service.VENT]
+
+
 def test_heating_behind_a_plate_has_flow_and_return_of_its_own() -> None:
     drawn = drawing(
         [

@@ -64,12 +64,16 @@ def _not_metal(case: Case) -> frozenset[str]:
 
 @dataclass(frozen=True, slots=True)
 class _Reached:
-    """A pipe, how far along the pipe it begins at least, and the lengths on the way not known."""
+    """A pipe, how far along the pipe it begins at least, and the lengths on the way not known.
+
+    `direct`: no pipe on the way is known to be metal; `all_plastic`: all of them are known to be plastic.
+    """
 
     pipe: str
     from_m: float
     unknown: tuple[str, ...]
     direct: bool
+    all_plastic: bool
 
 
 class _Near:
@@ -90,13 +94,13 @@ class _Near:
     def _walk(self, *, known_only: bool) -> None:
         case = self.case
         told = {each.pipe for each in (*self.plastic, *self.unknown_material)}
-        todo: list[tuple[float, int, Joint, tuple[str, ...], bool]] = []
+        todo: list[tuple[float, int, Joint, tuple[str, ...], bool, bool]] = []
         for number, joint in enumerate(self.starts):
-            todo.append((0.0, number, joint, (), True))
+            todo.append((0.0, number, joint, (), True, True))
         seen: set[str] = set()
         number = len(todo)
         while todo:
-            from_m, _, joint, unknown, direct = heapq.heappop(todo)
+            from_m, _, joint, unknown, direct, all_plastic = heapq.heappop(todo)
             pipe = case.drawing.joined.get(joint)
             if pipe is None or pipe in seen or from_m >= self.limit_m - _ROUNDING_M:
                 continue
@@ -104,18 +108,19 @@ class _Near:
             material = case.pipe_value(pipe, "material") if known_only or pipe in self.not_metal else "copper"
             if pipe in self.not_metal and pipe not in told:
                 into = self.plastic if material == "plastic" else self.unknown_material
-                into.append(_Reached(pipe, from_m, unknown, direct))
+                into.append(_Reached(pipe, from_m, unknown, direct, all_plastic))
             length = case.length_m(pipe)
             if length is None and known_only:
                 continue
             end_m = from_m + (0.0 if length is None else length.value)
             lacking = unknown if length is not None else (*unknown, f"{pipe}.length_m")
+            way = (lacking, direct and pipe in self.not_metal, all_plastic and material == "plastic")
             for far in case.drawing.pipes[pipe].joints:
                 if far == joint:
                     continue
                 for onward in self._beyond(far):
                     number += 1
-                    heapq.heappush(todo, (end_m, number, onward, lacking, direct and pipe in self.not_metal))
+                    heapq.heappush(todo, (end_m, number, onward, *way))
 
     def _beyond(self, joint: Joint) -> Iterator[Joint]:
         """The other ports that water reaches through a part, but for one that gives its heat away."""
@@ -138,7 +143,7 @@ class _Near:
 def _judge(case: Case, near: _Near, limit_m: float) -> Finding | None:
     heat = case.value(near.heat, "heat") if near.plastic or near.unknown_material else "switched"
     sure = [each for each in near.plastic if not each.unknown]
-    direct = [each for each in near.plastic if each.direct and not _may_be_metal(case, near, each)]
+    direct = [each for each in near.plastic if each.all_plastic]
     if heat == "uncontrolled" and direct:
         return _found(case, near, Grade.DANGER, direct, limit_m)
     unsure = [each for each in (*near.plastic, *near.unknown_material) if each not in sure]
@@ -153,14 +158,6 @@ def _judge(case: Case, near: _Near, limit_m: float) -> Finding | None:
     if may_be_danger and heat is None:
         missing.append(f"{near.heat}.heat")
     return _unanswered(case, near, tuple(dict.fromkeys(missing)), may_be_danger)
-
-
-def _may_be_metal(case: Case, near: _Near, reached: _Reached) -> bool:
-    """Whether a pipe of unknown material lies between, so that it is not sure that plastic is joined."""
-    return any(
-        each.direct and each.pipe != reached.pipe and each.from_m <= reached.from_m
-        for each in near.unknown_material
-    )
 
 
 def _found(case: Case, near: _Near, grade: Grade, reached: list[_Reached], limit_m: float) -> Finding:

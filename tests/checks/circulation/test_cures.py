@@ -7,8 +7,9 @@ import pytest
 from circuitcheck.analysis import analyse
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.catalogue import checks
+from circuitcheck.checks.check import Proposal
 from circuitcheck.cures import cures
-from circuitcheck.drawing.value import Drawing
+from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
 from tests.checks.asking import asked, only
@@ -21,6 +22,7 @@ from tests.checks.circulation import (
     test_zone_without_control,
     test_zones_share_a_valve,
 )
+from tests.checks.circulation.controlled import PROGRAMMER, ROOM, STORE
 
 INTERLOCK = test_heat_called_without_interlock.FIRES
 CONTROL = test_zone_without_control.FIRES
@@ -29,6 +31,7 @@ EMITTER = test_emitter_not_in_a_loop.FIRES
 PUMP = test_pump_against_shut_valves.FIRES
 ROUND = test_no_way_round_when_zones_shut.FIRES
 
+INLETS = ("hz", "flow"), ("us", "coil_flow")
 NO_PUMP_THERE = "pump outside the loop"
 
 CURED: dict[str, list[Drawing]] = {
@@ -75,6 +78,53 @@ def test_one_proposal_at_least_puts_it_right(name: str, drawing: Drawing) -> Non
     left = [asked(name, each.drawing).findings for each in proposals]
     assert any(not findings for findings in left), [str(each.says) for each in proposals]
     assert all(str(each.says).endswith(".") for each in proposals)
+
+
+def proposed(name: str, drawing: Drawing) -> list[Proposal]:
+    return list(checks()[name].propose(Case(drawing), only(name, drawing)))
+
+
+def test_the_controls_of_a_shared_valve_go_to_the_zones_they_are_for() -> None:
+    drawing = test_zones_share_a_valve.behind_one_valve(
+        "t1.branch us.coil_flow:coil_return t2.branch",
+        us="unvented_store",
+        controls={
+            "pr": (PROGRAMMER, ("zv",)),
+            "st": (STORE, ("zv",)),
+            "rt": (ROOM, ("zv",)),
+            "r2": (ROOM, ("zv",)),
+        },
+    )
+    (proposal,) = proposed("zones-share-a-valve", drawing)
+    after = proposal.drawing
+    acts_on = {id: control.acts_on for id, control in after.controls.items()}
+    of_zone, of_store = (after.pipes[after.joined[Joint(part, port)]] for part, port in INLETS)
+    assert acts_on == {
+        "pr": (*acts_on["rt"], *acts_on["st"]),
+        "st": tuple(joint.part for joint in of_store.joints if joint.port == "out"),
+        "rt": tuple(joint.part for joint in of_zone.joints if joint.port == "out"),
+        "r2": (),
+    }
+
+
+def test_a_valve_that_holds_hot_water_too_gets_no_room_thermostat() -> None:
+    drawing = test_zones_share_a_valve.behind_one_valve(
+        "t1.branch us.coil_flow:coil_return t2.branch", us="unvented_store"
+    )
+    says = [str(each.says) for each in proposed("zone-without-control", drawing)]
+    assert says == [
+        "Fit a motor valve in the flow to heating zone hz, and a room thermostat that acts on it."
+    ]
+
+
+def test_radiators_get_no_valve_before_one_of_them() -> None:
+    (proposal,) = proposed("zone-without-control", CONTROL["heads only"][0])
+    assert str(proposal.says) == "Fit a room thermostat that acts on pump pu."
+
+
+def test_a_blending_valve_set_too_high_is_set_lower_first() -> None:
+    first, *_ = proposed("floor-heating-unlimited", test_floor_heating_unlimited.FIRES["set too high"])
+    assert str(first.says).startswith("Set blending valve ")
 
 
 @pytest.mark.parametrize(

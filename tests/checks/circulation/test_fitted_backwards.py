@@ -136,6 +136,11 @@ FIRES: dict[str, tuple[Drawing, list[str]]] = {
             hx="heat_exchanger", p2="pump", cv=CHECK,
         ), ["cv"],
     ),
+    "check valve of one of two mains": (
+        water(
+            "cm.outlet c1.in:out t1.a:b ou.cold", "m2.outlet c2.out:in t1.branch", m2="cold_main", c2=CHECK
+        ), ["c2"],  # no water goes back into a main, so that the other main does not drive it either
+    ),
     "check valve in the main": (water("cm.outlet c1.out:in us.cold", "us.hot ou.hot"), ["c1"]),
     "reducing valve": (
         water("cm.outlet pr.out:in us.cold", "us.hot ou.hot", pr="pressure_reducing_valve"), ["pr"]

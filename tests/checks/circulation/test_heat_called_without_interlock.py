@@ -34,6 +34,7 @@ SOUND: dict[str, Drawing] = {
     ),
     "held before an exchanger": behind_exchanger(),
     "held beyond an exchanger": behind_exchanger({"rt": (ROOM, ("p2",))}),
+    "a radiator that hangs by its flow alone": two_valves("t3.branch rail.flow", rail="radiator"),
     "two heat sources": pumped(
         "hs.flow t1.a:b pu.in:out z1.in:out hz.flow:return t2.a:b hs.return", "h2.flow t1.branch", "t2.branch h2.return",
         controls=HELD_ROOMS, h2="heat_source", z1="zone_valve", hz="heating_zone",
@@ -49,12 +50,22 @@ FIRES: dict[str, tuple[Drawing, tuple[str, ...]]] = {
     ),
     "the room thermostat acts on nothing": (two_valves(controls={"rt": (ROOM, ()), "st": (STORE, ("z2",))}), ("hs", "hz")),
     "no controls at all": (two_valves(controls={}), ("hs", "hz", "us")),
+    "no controls at all, and a radiator that hangs by its flow alone": (
+        two_valves("t3.branch rail.flow", controls={}, rail="radiator"), ("hs", "hz", "us"),
+    ),
     "a rail with a head, which nothing holds": (two_valves(rail="radiator"), ("hs", "rail")),
     "one plain radiator that nothing holds": (
         pumped("hs.flow pu.in:out r1.flow:return hs.return", r1=("radiator", {"thermostatic": False})), ("hs", "r1"),
     ),
     "one pump without": (two_pumps({"rt": (ROOM, ("pu",))}), ("hs", "us")),
     "beyond an exchanger": (behind_exchanger({}), ("hs", "hx")),
+    "one of two beyond an exchanger": (
+        pumped(
+            "hs.flow pu.in:out hx.primary_in:primary_out hs.return", "t1.branch h2.flow:return t2.branch",
+            "hx.secondary_out p2.in:out t1.a:b z1.in:out hz.flow:return t2.a:b hx.secondary_in",
+            controls=HELD_ROOMS, hx="heat_exchanger", p2="pump", z1="zone_valve", hz="heating_zone", h2="heating_zone",
+        ), ("hs", "hx"),
+    ),
 }  # fmt: skip
 
 

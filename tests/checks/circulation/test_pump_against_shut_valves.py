@@ -148,6 +148,17 @@ def test_each_pump_by_itself() -> None:
     assert told(NAME, drawing) == [fault("p2", "z2", "z2")]
 
 
+@pytest.mark.parametrize("check", ["t5.branch cv.in:out t6.branch", "t6.branch cv.out:in t5.branch"])
+@pytest.mark.parametrize("second", ["t1.branch p2.in:out t3.branch", "t3.branch p2.out:in t1.branch"])
+def test_what_stands_side_by_side_with_a_pump_is_no_way_back(second: str, check: str) -> None:
+    """Through no pump and no check valve, whichever end of it the pipes are drawn from."""
+    drawing = pumped(
+        "hs.flow t1.a:b t5.a:b pu.in:out t6.a:b t3.a:b zv.in:out rad.flow:return hs.return", second, check,
+        zv=ZONE, rad=OPEN_RADIATOR, p2="pump", cv="check_valve",
+    )  # fmt: skip
+    assert told(NAME, drawing) == [fault("pu", "zv", "zv"), fault("p2", "zv", "zv")]
+
+
 def test_a_control_that_runs_both_pumps_and_opens_one_valve() -> None:
     drawing = two_pumps({"c1": ("room_thermostat", ("pu", "p2", "z1"))})
     assert told(NAME, drawing) == [fault("p2", "z2", "z2")]

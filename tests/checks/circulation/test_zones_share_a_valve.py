@@ -34,6 +34,11 @@ SOUND: dict[str, Drawing] = {
     "a pump with its thermostat for the second": behind_one_valve(
         "t1.branch p2.in:out h2.flow:return t2.branch", p2="pump", h2=ZONE, controls={"rt": (ROOM, ("p2",))}
     ),
+    "two zones on one pump, and a valve for the store alone": pumped(
+        "hs.flow t1.a:b pu.in:out hz.flow:return h2.flow:return t2.a:b hs.return",
+        "t1.branch p2.in:out zv.in:out us.coil_flow:coil_return t2.branch",
+        p2="pump", zv="zone_valve", hz=ZONE, h2=ZONE, us="unvented_store", controls={"rt": (ROOM, ("pu",))},
+    ),
     "one room thermostat": behind_one_valve(controls={"rt": (ROOM, ("zv",))}),
 }  # fmt: skip
 

@@ -14,6 +14,8 @@ from tests.checks.discharge.plants import heating, two_stores
 from tests.checks.houses import store_discharge
 from tests.made import Part, made
 
+WAYS = (("p2", 0.5), ("p3", 0.5), ("p4", 1), ("p5", 10))
+
 
 def proposed(check: str, drawing: Drawing) -> list[tuple[str, Drawing]]:
     """What the check proposes for its one finding, as sentence and drawing."""
@@ -45,6 +47,22 @@ def test_a_run_too_long_is_enlarged_from_the_tundish_to_its_end() -> None:
     )
     assert {sizes(after)[pipe] for pipe in ("a1", "a2", "a3")} == {28}
     assert sizes(after)["b1"] == 15
+
+
+def test_a_way_by_the_branch_of_a_tee_counts_as_a_bend_more() -> None:
+    """8.3 m and that bend, which are 9.1 m of the 9 m that 22 mm carries."""
+    after = cured("discharge-too-long", two_stores({"size_mm": 22, "length_m": 7.3, "bends": 0}))
+    assert (sizes(after)["d2"], sizes(after)["dc"]) == (28, 28)
+
+
+def test_of_two_ways_the_longer_gives_the_size() -> None:
+    drawing = made(
+        {"us": ("unvented_store", {"volume_l": 200}), "tr": "temperature_relief_valve", "tu": "tundish", "t1": "tee",
+         "d1": "discharge_end", "d2": "discharge_end"},
+        way("us.relief tr.inlet", "tr.outlet tu.inlet:outlet t1.a:b d1.inlet", "t1.branch d2.inlet"),
+        pipe_data={id: {"size_mm": 22, "length_m": length, "bends": 0} for id, length in WAYS},
+    )  # fmt: skip
+    assert set(list(sizes(cured("discharge-too-long", drawing)).values())[2:]) == {28}
 
 
 def test_nothing_is_proposed_where_no_size_carries_it() -> None:

@@ -80,6 +80,7 @@ def test_fires(drawing: Drawing, valve: str, wrong: tuple[str, ...]) -> None:
 def test_unanswered(drawing: Drawing, missing: tuple[str, ...]) -> None:
     finding = only(NAME, drawing)
     assert (finding.grade.value, finding.missing) == ("unanswered", missing)
+    assert finding.pipes == tuple(dict.fromkeys(name[:2] for name in missing if name[0] in "abp"))
 
 
 def test_does_not_apply_without_a_discharge() -> None:

@@ -47,6 +47,7 @@ UNANSWERED = {
     "bends of one": (two_stores(pipe(28), other=pipe(22, 1, None)), ("d2.bends",)),
     "outlet": (two_stores(pipe(35), outlets=(15, None)), ("r2.outlet_size_mm",)),
     "material": (two_stores(pipe(28, material="steel")), ("dc.material",)),
+    "material of a run too long for copper": (two_stores(pipe(28, 9, material="steel")), ("dc.material",)),
     "too small, if one store is no small one": (two_stores(pipe(22), volumes=(200, None)), ("s2.volume_l",)),
 }
 

@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 
+from circuitcheck.drawing.value import Drawing
 from tests.checks.asking import asked, found, only, way
 from tests.checks.houses import store_discharge
 from tests.made import made
@@ -105,12 +106,25 @@ def test_nothing_is_said_where_there_is_no_tundish() -> None:
     assert asked(NAME, drawing).status == "not applicable"
 
 
-def test_two_tundishes_of_which_one_is_not_known_to_be_near() -> None:
-    drawing = made(
+def two_tundishes(pipe_data: Mapping[str, Any]) -> Drawing:
+    """One valve's outlet divided by a tee: by p2 and p3 to the tundish u1, by p2 and p5 to u2."""
+    return made(
         {"us": ("unvented_store", {"volume_l": 150}), "tr": "temperature_relief_valve", "t1": "tee",
          "u1": "tundish", "u2": "tundish", "d1": "discharge_end", "d2": "discharge_end"},
         way("us.relief tr.inlet", "tr.outlet t1.a:b u1.inlet:outlet d1.inlet", "t1.branch u2.inlet:outlet d2.inlet"),
-        pipe_data={"p2": {"length_m": 0.1}, "p3": {"length_m": 0.4}},
+        pipe_data=pipe_data,
     )  # fmt: skip
+
+
+@pytest.mark.parametrize(("first", "second", "far"), [(0.4, 0.7, "u2"), (0.7, 0.4, "u1")])
+def test_the_farther_of_two_tundishes_is_judged(first: float, second: float, far: str) -> None:
+    drawing = two_tundishes({"p2": {"length_m": 0}, "p3": {"length_m": first}, "p5": {"length_m": second}})
+    finding = only(NAME, drawing)
+    assert finding.components == ("tr", far)
+    assert finding.numbers["length_m"] == pytest.approx(0.7)
+
+
+def test_two_tundishes_of_which_one_is_not_known_to_be_near() -> None:
+    drawing = two_tundishes({"p2": {"length_m": 0.1}, "p3": {"length_m": 0.4}})
     finding = only(NAME, drawing)
     assert (finding.grade.value, finding.missing) == ("unanswered", ("p5.length_m",))

@@ -126,6 +126,12 @@ MISSES: dict[str, Drawing] = {
     "two free ends at a corner": sheet({}, p1=(Point(0, 0), Point(4, 0)), p2=(Point(4, 6), Point(4, 0.2))),
     "an end by a port": sheet(VALVE, p1=(Point(5.4, 4), Point(12, 4))),
     "an end by a pipe": sheet({}, p1=(Point(0, 0), Point(10, 0)), p2=(Point(5, 0.4), Point(5, 6))),
+    "an end by a pipe with a bend": Drawing(
+        pipes={
+            "p1": Pipe("p1", (Point(0, 0), Point(10, 9)), via=(Point(10, 0),)),
+            "p2": Pipe("p2", (Point(5, 0.4), Point(5, 6)), via=()),
+        }
+    ),
     "two ports": sheet({"v1": ("isolating_valve", 4, 4), "v2": ("isolating_valve", 6, 4)}),
     "a port by a pipe": sheet({"ev": ("expansion_vessel", 5, 2)}, p1=(Point(0, 0), Point(10, 0))),
 }
@@ -141,6 +147,13 @@ def test_the_two_are_proposed_to_be_joined(drawing: Drawing) -> None:
     assert len(circuit.drawing.joined) > len(drawing.joined) or len(circuit.drawing.pipes) < len(
         drawing.pipes
     )
+
+
+def test_an_end_is_joined_where_it_lies_nearest_to_the_other_pipe() -> None:
+    drawing = MISSES["an end by a pipe with a bend"]
+    (proposal,) = checks()[NAME].propose(Case(drawing), only(NAME, drawing))
+    (tee,) = proposal.drawing.components.values()
+    assert tee.at == Point(5, 0)
 
 
 def test_two_pipes_become_one_with_what_both_say() -> None:

@@ -76,6 +76,25 @@ def test_a_cap_on_the_port_that_it_closes(joined: bool, fires: bool) -> None:
     assert bool(found(NAME, drawing)) is fires
 
 
+def joined(v: Component, other: Component, port: str) -> Drawing:
+    """A valve at (0, 0), whose port b lies at (1, 0), with a pipe from there to another part."""
+    pipe = Pipe("p", (Joint("v", "b"), Joint(other.id, port)))
+    return Drawing(components={"v": v, other.id: other}, pipes={"p": pipe})
+
+
+VALVE = Component("v", KINDS["isolating_valve"], at=Point(0, 0))
+
+
+def test_a_cap_that_lies_elsewhere_on_the_part_that_it_closes() -> None:
+    drawing = joined(VALVE, Component("k", KINDS["cap"], at=Point(0.5, 0)), "connection")
+    assert set(only(NAME, drawing).components) == {"v", "k"}
+
+
+def test_parts_on_one_spot_that_are_joined_where_their_ports_meet() -> None:
+    drawing = joined(VALVE, Component("w", KINDS["isolating_valve"], at=Point(0, 0), turn=180), "a")
+    assert only(NAME, drawing).components == ("v", "w")
+
+
 def test_what_is_not_placed_is_passed_over() -> None:
     assert asked(NAME, made({"a": "pump", "b": "pump"}, "")).status == "not applicable"
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from circuitcheck.analysis import analyse
@@ -97,8 +99,14 @@ def test_no_setting_for_water_that_cannot_be_solved() -> None:
     assert setting_for(driven(pu={"shut_off_head_m": None}), "bv", "hs", while_pumping) is None
 
 
-def test_the_way_round_goes_through_the_pump_and_back() -> None:
-    drawing = radiators()
+def turned(drawing: Drawing) -> Drawing:
+    """The same with every pipe drawn from its other end."""
+    pipes = {pipe.id: replace(pipe, ends=pipe.ends[::-1]) for pipe in drawing.pipes.values()}
+    return replace(drawing, pipes=pipes)
+
+
+@pytest.mark.parametrize("drawing", [radiators(), turned(radiators())], ids=["as it flows", "turned"])
+def test_the_way_round_goes_through_the_pump_and_back(drawing: Drawing) -> None:
     run = Case(drawing).solved.bodies[0].runs[0]
     assert set(way_round(run, "r2")) == set(drawing.pipes) - {"p3", "p4"}
     assert set(way_round(run, "r1")) == set(drawing.pipes) - {"p6", "p7"}

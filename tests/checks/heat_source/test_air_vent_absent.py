@@ -74,8 +74,11 @@ def test_what_lets_air_out_must_not_hang_below(kind: str, port: str, height_m: f
         ("filling_link", "system"),
     ],
 )
-def test_what_stands_on_its_own_pipe_is_no_high_point_and_vents_none(kind: str, port: str) -> None:
-    drawing = ring({**BASE, "xx": 3.0}, BRANCH.format(port), xx=kind)
+@pytest.mark.parametrize("branch", [BRANCH, "p5: xx.{} - top.branch"], ids=["to it", "from it"])
+def test_what_stands_on_its_own_pipe_is_no_high_point_and_vents_none(
+    kind: str, port: str, branch: str
+) -> None:
+    drawing = ring({**BASE, "xx": 3.0}, branch.format(port), xx=kind)
     assert [finding.components for finding in found(NAME, drawing)] == [("top",)]
 
 

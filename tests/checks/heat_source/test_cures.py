@@ -48,6 +48,15 @@ CASES: dict[str, tuple[str, Drawing]] = {
 }
 
 
+def test_a_new_air_vent_and_its_tee_stand_as_high_as_the_part_beside_them() -> None:
+    drawing = ring(BASE)
+    analysis = analyse(drawing)
+    (finding,) = (each for each in analysis.findings if each.check == "air-vent-absent")
+    after = cures(analysis, finding)[0].drawing
+    new = [part for id, part in after.components.items() if id not in drawing.components]
+    assert {part.kind.name: part.value("height_m") for part in new} == {"air_vent": 2.5, "tee": 2.5}
+
+
 @pytest.mark.parametrize(("check", "drawing"), CASES.values(), ids=CASES)
 def test_a_cure_is_found_and_cures(check: str, drawing: Drawing) -> None:
     analysis = analyse(drawing)

@@ -72,6 +72,11 @@ def test_two_vessels_share_the_reserve(bar: float, fires: bool) -> None:
         assert only(NAME, drawing).components == ("hs", "ev", "e2")
 
 
+@pytest.mark.parametrize("bar", [0.7, 0.8])
+def test_filled_no_higher_than_the_charge_is_for_another_check(bar: float) -> None:
+    assert asked(NAME, filled(bar)).status == "not applicable"
+
+
 def test_the_numbers() -> None:
     finding = only(NAME, filled(1.0))
     assert finding.numbers == {

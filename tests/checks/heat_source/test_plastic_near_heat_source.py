@@ -13,6 +13,7 @@ from tests.made import Part, made
 
 NAME = "plastic-near-heat-source"
 PLASTIC = {"material": "plastic"}
+UNKNOWN = {"material": None}
 
 
 def ring(
@@ -58,6 +59,19 @@ def test_joined_to_the_heat_source(pipe: str, heat: str, grade: str) -> None:
 def test_uncontrolled_with_metal_between(length_m: float, grades: list[str]) -> None:
     drawing = ring({"f1": {"length_m": length_m}, "f2": PLASTIC}, heat="uncontrolled")
     assert [finding.grade for finding in found(NAME, drawing)] == grades
+
+
+@pytest.mark.parametrize("data", [{"f1": PLASTIC, "r1": UNKNOWN}, {"f1": PLASTIC, "f2": UNKNOWN}])
+def test_another_pipe_that_is_not_known_does_not_unsettle_it(data: Mapping[str, Mapping[str, Any]]) -> None:
+    short = {id: {"length_m": 0.4, **told} for id, told in data.items()}
+    finding = only(NAME, ring(short, heat="uncontrolled"))
+    assert (finding.grade, finding.pipes) == ("danger", ("f1",))
+
+
+def test_one_that_is_not_known_may_lie_between() -> None:
+    drawing = ring({"f1": {"length_m": 0.4, **UNKNOWN}, "f2": PLASTIC}, heat="uncontrolled")
+    finding = only(NAME, drawing)
+    assert (finding.grade, finding.missing, finding.would_be) == ("unanswered", ("f1.material",), "danger")
 
 
 def test_beyond_an_emitter_nothing_is_measured() -> None:

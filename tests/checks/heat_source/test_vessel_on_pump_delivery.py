@@ -5,6 +5,8 @@ from __future__ import annotations
 import pytest
 
 from circuitcheck.analysis import analyse
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.catalogue import checks
 from circuitcheck.cures import cures
 from circuitcheck.drawing.value import Drawing
 from tests.checks.asking import Told, advice, asked, only, told
@@ -53,6 +55,11 @@ CASES: dict[str, tuple[Drawing, list[Told]]] = {
               hs=source(built_in=["pump"])),
         [advice("ev")],
     ),
+    "two heat sources, one vessel, one finding": (
+        house("h2.flow t5.branch", "t6.branch h2.return", t5="tee", t6="tee", pu="pump", h2=source(),
+              ring="hs.flow t1.a:b t5.a:b rad.flow:return pu.in:out t2.a:b t6.a:b hs.return"),
+        [advice("ev")],
+    ),
     "two pumps side by side on the flow": (
         house("t3.branch p2.in:out r2.flow:return t4.branch",
               ring="hs.flow t1.a:b t3.a:b pu.in:out rad.flow:return t4.a:b t2.a:b hs.return",
@@ -94,6 +101,12 @@ def test_the_cure_moves_the_vessel_to_the_inlet() -> None:
     assert told(NAME, cure.drawing) == []
 
 
+def test_the_cure_moves_the_vessel_to_the_return_of_a_pump_built_in() -> None:
+    drawing = CASES["pump built in, vessel on the flow"][0]
+    first, *_ = checks()[NAME].propose(Case(drawing), only(NAME, drawing))
+    assert told(NAME, first.drawing) == []
+
+
 def test_no_cure_that_could_cut_the_vessel_off() -> None:
     analysis = analyse(CASES["vessel between pump and heat source"][0])
     (finding,) = [each for each in analysis.findings if each.check == NAME]
@@ -109,7 +122,7 @@ def test_a_second_vessel_is_judged_by_itself() -> None:
     assert told(NAME, drawing) == [advice("e2")]
 
 
-def high(fill_bar: float, top_m: float = 6) -> Drawing:
+def high(fill_bar: float, top_m: float = 6, flow_c: float = 80) -> Drawing:
     """A vessel and a pump's outlet at the bottom, a radiator at the top, everything known to solve it.
 
     Against a nearly blocked radiator the pump raises its whole head, and takes it off the return.
@@ -117,7 +130,8 @@ def high(fill_bar: float, top_m: float = 6) -> Drawing:
     long = {"size_mm": 10, "length_m": 60.0, "bends": 0, "rise_m": None}
     drawing = house(
         ring="hs.flow t1.a:b rad.flow:return pu.in:out t2.a:b hs.return",
-        design={"return_temperature_c": 60, "fill_pressure_bar": fill_bar, "heat_called_by": "programmer_only"},
+        design={"return_temperature_c": 60, "fill_pressure_bar": fill_bar, "heat_called_by": "programmer_only",
+                "flow_temperature_c": flow_c},
         hs=source(water_content_l=3, minimum_flow_lpm=0),
         rad=("radiator", {"water_content_l": 10, "output_w": 1500, "thermostatic": False, "height_m": top_m}),
         pu=("pump", {"isolating_valves": False, "shut_off_head_m": 6, "maximum_flow_lpm": 30, "height_m": 0}),
@@ -139,6 +153,13 @@ def test_advice_where_the_fill_carries_it() -> None:
     assert finding.grade.value == "advice"
     # The pump's head, 0.59 bar at most, and 6 m of height are taken off the fill.
     assert 2.0 - 0.0981 * 12 <= finding.numbers["lowest_bar"] < 2.0 - 0.0981 * 6
+
+
+@pytest.mark.parametrize(("flow_c", "grade"), [(95, "advice"), (110, "fault")])
+def test_a_fault_where_water_hotter_than_boiling_would_boil(flow_c: float, grade: str) -> None:
+    finding = only(NAME, high(1.4, flow_c=flow_c))
+    assert 0 < finding.numbers["lowest_bar"] < 0.4  # water of 110 °C boils at 0.42 bar
+    assert finding.grade.value == grade
 
 
 def test_what_is_not_known_is_named() -> None:

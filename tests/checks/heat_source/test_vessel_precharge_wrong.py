@@ -81,6 +81,7 @@ OTHERS: dict[str, tuple[Drawing, list[Told]]] = {
 @pytest.mark.parametrize(("drawing", "expected"), OTHERS.values(), ids=OTHERS)
 def test_others(drawing: Drawing, expected: list[Told]) -> None:
     assert told(NAME, drawing) == expected
+    assert asked(NAME, drawing).status == "judged"
 
 
 @pytest.mark.parametrize(

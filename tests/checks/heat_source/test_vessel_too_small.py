@@ -31,7 +31,7 @@ SMALL_L = SWELL_L / (TAKES - 0.2)  # one up to 15 l holds a fifth of itself in r
 BEHIND_A_VALVE = ("t1.branch t3.a:b sv.inlet", "t3.branch iv.a:b e2.connection")
 
 
-def two(first_l: float, second_l: float, iv: Any = HAND, **design: Any) -> Drawing:
+def two(first_l: float | None, second_l: float, iv: Any = HAND, **design: Any) -> Drawing:
     """A vessel on the return with nothing between, and one behind a valve."""
     return house(
         *BEHIND_A_VALVE, safety_by="", design=design, t3="tee", iv=iv, sv=valve(),
@@ -156,6 +156,8 @@ MISSING: list[tuple[Drawing, set[str]]] = [
         house(ring="hs.flow t1.a:b rad.flow:return t2.a:b pu.in:out hs.return", pu="pump"),
         {"pu.shut_off_head_m"},
     ),
+    # Enough together; with the large one shut off, what is left is not known.
+    (two(None, 500), {"ev.volume_l"}),
     (house(design={"glycol_percent": 30}), set()),
     (house(design={"flow_temperature_c": 115}), set()),
     (
@@ -195,6 +197,12 @@ def test_the_cure_is_the_next_size_made() -> None:
     (finding,) = [each for each in analysis.findings if each.check == NAME]
     first = cures(analysis, finding)[0]
     assert first.drawing.components["ev"].data["volume_l"] == 12
+
+
+def test_a_built_in_vessel_is_changed_by_no_cure() -> None:
+    built_in = source(built_in=["vessel"], built_in_vessel_l=5, built_in_vessel_precharge_bar=0.8)
+    drawing = house(vessel_by="", hs=built_in)
+    assert list(checks()[NAME].propose(Case(drawing), only(NAME, drawing))) == []
 
 
 # -- Against every position of every valve ---------------------------------------------------------

@@ -58,6 +58,18 @@ def test_a_thin_feed_is_no_vent_unless_it_is_both() -> None:
     assert only(NAME, both).pipes == ("feed",)
 
 
+@pytest.mark.parametrize(("size", "pipes"), [(15, [("vent",)]), (22, [])])
+def test_a_vent_on_the_return_is_reached_through_the_heat_source(
+    size: float, pipes: list[tuple[str, ...]]
+) -> None:
+    drawing = pumped_vented(
+        "flow: hs.flow - pu.in\npush: pu.out - rad.flow\nback: rad.return - tf.a\n"
+        "gap: tf.b - tv.a\nhome: tv.b - hs.return",
+        without="flow gap suck push back", data={"vent": {"size_mm": size}, "home": {"size_mm": 28}},
+    )  # fmt: skip
+    assert [finding.pipes for finding in found(NAME, drawing)] == pipes
+
+
 def test_a_stores_vent() -> None:
     assert found(NAME, vented_store(data={"draw": {"size_mm": 15}})) == ()
     assert only(NAME, vented_store(data={"up": {"size_mm": 15}})).components == ("sv", "st")
@@ -74,6 +86,7 @@ def test_a_stores_vent() -> None:
 def test_unknown(pipe: dict[str, Any], missing: tuple[str, ...]) -> None:
     finding = only(NAME, pumped_vented(data={"vent": pipe}))
     assert (finding.grade.value, finding.missing) == ("unanswered", missing)
+    assert finding.would_be is not None and finding.would_be.value == "danger"
 
 
 def test_a_known_thin_pipe_settles_it() -> None:

@@ -24,6 +24,10 @@ SOUND: dict[str, Drawing] = {
     ),
     "vent on the flow, feed on the return, pump after the vent": pumped_vented(FEED_ON_RETURN, without=ALL),
     "gravity hot water": gravity(),
+    "a second feed beyond the pump": pumped_vented(
+        "push: pu.out - tg.a\na: tg.b - rad.flow\nb: f2.feed - tg.branch",
+        without="push", tg="tee", f2=("feed_cistern", {"serves": "heating"}),
+    ),
 }  # fmt: skip
 
 BETWEEN: dict[str, tuple[Drawing, str]] = {

@@ -73,6 +73,10 @@ UNKNOWN: dict[str, tuple[Drawing, set[str]]] = {
         plant(PUSHES_ON_VENT, head=None, height=None),
         {"pu.shut_off_head_m", "ov.height_above_water_mm"},
     ),
+    "sucked by less than stands above, the vent's height": (
+        plant(SUCKS_ON_VENT, head=1.9, tv=3.55, height=None),
+        {"ov.height_above_water_mm"},
+    ),
     "sucked, the tee's height": (plant(SUCKS_ON_VENT, head=1), {"flow.rise_m"}),
     "delivery side": (plant(BOTH_ON_DELIVERY, head=None), {"pu.shut_off_head_m", "a.rise_m"}),
 }
@@ -94,6 +98,7 @@ def test_fires(drawing: Drawing, says: str) -> None:
 def test_unknown(drawing: Drawing, missing: set[str]) -> None:
     finding = only(NAME, drawing)
     assert (finding.grade.value, set(finding.missing)) == ("unanswered", missing)
+    assert finding.would_be is not None and finding.would_be.value == "fault"
 
 
 @pytest.mark.parametrize(("height", "fires"), [(330, False), (329, True)])

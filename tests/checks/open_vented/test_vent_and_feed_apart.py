@@ -101,6 +101,13 @@ def test_fires(drawing: Drawing) -> None:
     assert finding.numbers["most_apart_m"] == 0.15
 
 
+def test_the_length_and_the_pipes_between_are_told() -> None:
+    finding = only(NAME, APART["151 mm"])
+    assert finding.pipes == ("gap",)
+    assert finding.numbers["apart_m"] == pytest.approx(0.151)
+    assert "151 mm" in finding.message
+
+
 def test_unknown_lengths_are_all_named() -> None:
     drawing = pumped_vented(
         "gap: tv.b - x.in\non: x.out - tf.a", without="gap", data={"gap": {"length_m": None}}, x="strainer"

@@ -7,11 +7,17 @@ from typing import Any
 import pytest
 
 from circuitcheck.drawing.value import Drawing
-from tests.checks.asking import asked, found, only
+from tests.checks.asking import asked, found, only, way
 from tests.checks.houses import sealed
 from tests.checks.open_vented.plants import pumped_vented, vented_store, with_data
 
 NAME = "vent-pipe-dips"
+
+
+def numbered(ways: str) -> str:
+    """Those ways as pipes p1, p2, ..."""
+    return "\n".join(f"p{number}: {line}" for number, line in enumerate(way(ways).splitlines(), 1))
+
 
 IN_TWO = "vent: tv.branch - x.in\nlast: x.out - ov.connection"
 
@@ -70,14 +76,15 @@ def test_fires(drawing: Drawing, components: tuple[str, ...], pipes: tuple[str, 
     assert (finding.grade.value, finding.components, finding.pipes) == ("danger", components, pipes)
 
 
-def test_a_known_way_that_rises_outweighs_another_that_falls() -> None:
+@pytest.mark.parametrize("high", ["x.branch y.branch", "x.branch s1.in:out s2.in:out y.branch"])
+def test_a_known_way_that_rises_outweighs_another_that_falls(high: str) -> None:
+    """However many parts it leads through."""
+    level = {pipe: {"rise_m": 0} for pipe in ("p1", "p2", "p3")}
     drawing = pumped_vented(
-        "flow: hs.flow - x.a\nlow: x.b - y.b\nhigh: x.branch - y.branch\non: y.a - tv.a",
-        without="flow",
-        data={"flow": {"rise_m": 0}, "low": {"rise_m": -1}, "high": {"rise_m": 1}, "on": {"rise_m": 1}},
-        x="tee",
-        y="tee",
-    )
+        f"flow: hs.flow - x.a\nlow: x.b - y.b\non: y.a - tv.a\n{numbered(high)}", without="flow",
+        data={**level, "flow": {"rise_m": 0}, "low": {"rise_m": -1}, "on": {"rise_m": 2}},
+        x="tee", y="tee", s1="strainer", s2="strainer",
+    )  # fmt: skip
     assert found(NAME, drawing) == ()
 
 

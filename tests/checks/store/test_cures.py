@@ -8,12 +8,16 @@ from pathlib import Path
 import pytest
 
 from circuitcheck.analysis import analyse
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.store_cures import with_larger_vessel
+from circuitcheck.checks.store_pressure_cures import with_reducing_valve
 from circuitcheck.cures import cures
 from circuitcheck.drawing.edits import remove, set_field
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
+from tests.checks.store.fed import fed, store
 
 
 def sound() -> Drawing:
@@ -100,3 +104,29 @@ def test_no_cure_where_another_store_is_needed() -> None:
     analysis = analyse(set_field(sound(), "store", "coil_maximum_pressure_bar", 3))
     (finding,) = (each for each in analysis.findings if each.check == "coil-not-fit-for-sealed")
     assert cures(analysis, finding) == ()
+
+
+def test_a_new_expansion_relief_valve_is_set_at_what_the_store_bears() -> None:
+    analysis = analyse(remove(sound(), ["expansion_relief"]))
+    (finding,) = (each for each in analysis.findings if each.check == "expansion-relief-absent")
+    after = cures(analysis, finding)[0].drawing
+    new = next(part for part in after.components.values() if part.kind.name == "expansion_relief_valve")
+    assert new.value("set_pressure_bar") == after.components["store"].value("maximum_pressure_bar") == 8
+
+
+@pytest.mark.parametrize(("volume", "proposals"), [(8, 2), (100, 1)])
+def test_no_smaller_vessel_is_proposed_than_the_one_there(volume: float, proposals: int) -> None:
+    drawing = fed(ev=("expansion_vessel", {"volume_l": volume, "precharge_bar": 0.2}))
+    says = [str(each.says) for each in with_larger_vessel(Case(drawing), "us")]
+    assert len(says) == proposals
+    assert says[0].startswith("Charge ")
+
+
+def test_a_relief_valve_built_into_the_store_bears_what_the_store_does() -> None:
+    drawing = fed(
+        expansion="", temperature="us.relief_outlet de.inlet", de="discharge_end",
+        us=store(built_in=["expansion_relief", "temperature_relief"]),
+        rv=("pressure_reducing_valve", {"set_pressure_bar": 9}),
+    )  # fmt: skip
+    (proposal,) = with_reducing_valve(Case(drawing), "us")
+    assert str(proposal.says) == "Set pressure reducing valve rv at 3 bar."

@@ -106,6 +106,22 @@ def test_the_store_with_the_lowest_pressure_counts() -> None:
     assert [each.components for each in found(NAME, two)] == [("tr", "u2"), ("er", "u2")]
 
 
+@pytest.mark.parametrize(("volume", "fires"), [(15, False), (16, True)])
+def test_the_valve_of_a_small_store_is_outside_its_rule_beside_a_large_one(
+    volume: float, fires: bool
+) -> None:
+    drawing = fed(
+        "c2.outlet u2.cold", "u2.relief r2.inlet",
+        c2="cold_main", u2=store(volume_l=volume), r2=tr(set_temperature_c=99),
+    )  # fmt: skip
+    assert [each.components for each in found(NAME, drawing)] == [("r2", "u2")] * fires
+
+
+def test_a_temperature_relief_valve_alone_is_judged() -> None:
+    drawing = fed(expansion="", cold=COLD.replace(" t2.a:b", ""))
+    assert (asked(NAME, drawing).findings, asked(NAME, drawing).status) == ((), "judged")
+
+
 def test_numbers_are_told() -> None:
     finding = only(NAME, fed(er=er(6), rv=rv(5)))
     assert finding.numbers == pytest.approx(

@@ -41,6 +41,7 @@ def test_numbers_are_told() -> None:
     assert finding.numbers["swell_l"] == pytest.approx(SWELL)
     assert finding.numbers["needed_l"] == pytest.approx(NEEDED)
     assert finding.numbers["final_pressure_bar"] == pytest.approx(4.8)
+    assert finding.numbers["precharge_bar"] == 3
     assert (finding.numbers["fill_temperature_c"], finding.numbers["hot_temperature_c"]) == (10, 60)
     for text in ("3 bar", "4.8 bar", "10 °C", "60 °C", "12 l is the next size"):
         assert text in finding.message
@@ -93,6 +94,15 @@ def test_unanswered(parts: dict[str, Any], design: dict[str, Any] | None, missin
 
 def test_too_small_at_any_charge_is_answered() -> None:
     assert only(NAME, fed(ev=ev(8, None))).grade.value == "fault"
+
+
+def test_of_two_relief_valves_the_one_that_is_known_may_settle_it() -> None:
+    def two(volume: float) -> Drawing:
+        cold = COLD.replace("t1.a:b", "t1.a:b t5.a:b")
+        return fed("t5.branch e2.inlet", cold=cold, e2="expansion_relief_valve", ev=ev(volume))
+
+    assert only(NAME, two(8)).grade.value == "fault"  # the other could only let water out earlier
+    assert only(NAME, two(24)).missing == ("e2.set_pressure_bar",)
 
 
 def test_without_a_reducing_valve_the_main_stands_in_the_vessel() -> None:

@@ -53,6 +53,21 @@ def test_not_known(data: dict[str, Any], capacity: float | None, missing: tuple[
     assert "competent person must confirm the structure" in finding.message
 
 
+@pytest.mark.parametrize(
+    ("data", "capacity", "numbers"),
+    [
+        ({}, None, {"load_kn_m2": LOAD}),
+        ({"volume_l": None}, 20, {"load_kn_m2": LOAD / 4, "capacity_kn_m2": 20}),
+        ({"coil_content_l": None}, 20, {"load_kn_m2": LOAD * 0.975, "capacity_kn_m2": 20}),
+        ({"diameter_mm": None}, 20, {"capacity_kn_m2": 20}),
+    ],
+)
+def test_what_is_known_is_told(
+    data: dict[str, Any], capacity: float | None, numbers: dict[str, float]
+) -> None:
+    assert only(NAME, on_floor(capacity, **data)).numbers == pytest.approx(numbers)
+
+
 def test_the_water_alone_may_settle_it() -> None:
     finding = only(NAME, on_floor(5, empty_weight_kg=None))
     assert finding.grade == "advice"

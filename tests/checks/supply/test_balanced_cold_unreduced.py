@@ -78,6 +78,11 @@ def test_a_blending_valve_mixes_too(cold: str, fires: bool) -> None:
     assert grades(plumbed(*ways, b1=blended(44), cm=main(9))) == ["advice"] * fires
 
 
+def test_a_mixer_behind_a_blending_valve() -> None:
+    ways = (MAIN, RELIEF, "us.hot b1.hot:mixed shower.hot", "t2.branch b1.cold", STRAIGHT)
+    assert only(NAME, plumbed(*ways, b1=blended(60), cm=main())).components == ("shower", "us", "cm")
+
+
 @pytest.mark.parametrize(
     "ways",
     [

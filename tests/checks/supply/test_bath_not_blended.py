@@ -126,6 +126,13 @@ def test_not_a_european_rule() -> None:
     assert "european_standards" in answer.why
 
 
+def test_a_valve_that_is_there_is_set_lower() -> None:
+    drawing = plumbed(*BLEND, b1=blended(60), design=NEW)
+    after = next(propose(Case(drawing), only(NAME, drawing))).drawing
+    assert after.components["b1"].data["set_temperature_c"] == 44
+    assert after.components.keys() == drawing.components.keys()
+
+
 @pytest.mark.parametrize(
     "drawing",
     [

@@ -145,6 +145,10 @@ def test_no_drinking_water() -> None:
 
 def test_the_cures() -> None:
     drawing = linked(True, False)
-    assert grades(next(propose(Case(drawing), only(NAME, drawing))).drawing) == []
+    after = next(propose(Case(drawing), only(NAME, drawing))).drawing
+    assert grades(after) == []
+    assert [
+        part.value("double_check") for part in after.components.values() if part.kind.name == "filling_link"
+    ] == [True]
     piped = plumbed(RING, DRINK, "t1.branch c1.in:out t9.branch", "t8.branch k1.connection")
     assert any(grades(each.drawing) == [] for each in propose(Case(piped), only(NAME, piped)))

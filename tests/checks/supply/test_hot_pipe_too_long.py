@@ -65,6 +65,7 @@ def test_the_finding_says_length_and_limit() -> None:
         ((bare(13, None),), ["p1.size_mm"]),
         ((bare(13, 22, insulated=None),), ["p1.insulated"]),
         ((bare(1, 22), {}), ["p2.insulated", "p2.length_m", "p2.size_mm"]),
+        ((bare(11.5, 22), bare(None, 22)), ["p2.length_m"]),
         ((bare(3, None),), []),  # short for any size
         ((bare(20.1, None),), None),  # too long for any size
         ((bare(13, 22), {}), None),  # already too long

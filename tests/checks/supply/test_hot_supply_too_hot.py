@@ -64,6 +64,25 @@ def test_heat_that_nothing_stops(
     assert grades(drawing) == grade
 
 
+@pytest.mark.parametrize(
+    ("heat", "controls", "grade"),
+    [
+        ({"heat": "uncontrolled"}, {}, ["danger"]),
+        ({"heat": "uncontrolled"}, STAT, []),
+        ({"maximum_flow_temperature_c": 80}, {}, []),
+    ],
+)
+def test_heat_that_comes_through_a_plate(
+    heat: dict[str, object], controls: dict[str, tuple[str, tuple[str, ...]]], grade: list[str]
+) -> None:
+    plate = (
+        "hs.flow hx.primary_in:primary_out hs.return",
+        "hx.secondary_out z1.in:out us.coil_flow:coil_return hx.secondary_in",
+    )
+    drawing = plumbed(FED, *plate, "us.hot sink.hot", hs=("heat_source", heat), controls=controls)
+    assert grades(drawing) == grade
+
+
 def test_a_valve_of_another_branch_stops_nothing() -> None:
     ways = (
         "hs.flow t5.a:b us.coil_flow:coil_return t6.a:b hs.return",
@@ -85,6 +104,7 @@ def test_unknown_names_all() -> None:
     unknown = only(NAME, plumbed(*ways, us=store(thermostat_c=None), b1=blended(None), hs="heat_source"))
     assert unknown.missing == ("us.thermostat_c", "hs.maximum_flow_temperature_c", "b1.set_temperature_c")
     assert grades(plumbed(*ways, us=store(thermostat_c=None), b1=blended(50))) == []
+    assert asked(NAME, plumbed(*ways, us=store(thermostat_c=None), b1=blended(None))).status == "not judged"
 
 
 def test_no_store_or_no_outlet() -> None:
@@ -98,6 +118,7 @@ def test_a_thermostat_control_set_too_high() -> None:
     assert grades(drawing) == ["danger"]
     (first, *_) = propose(Case(drawing), only(NAME, drawing))
     assert grades(first.drawing) == []
+    assert first.drawing.controls["st"].set_c == 60
 
 
 def test_the_cures_cure() -> None:

@@ -92,6 +92,7 @@ def test_what_is_missing(drawing: Drawing, missing: tuple[str, ...] | None) -> N
         return
     (finding,) = findings
     assert (finding.grade.value, finding.missing) == ("unanswered", missing)
+    assert finding.would_be is not None and finding.would_be.value == "advice"
 
 
 def test_another_way_that_is_known_to_serve() -> None:

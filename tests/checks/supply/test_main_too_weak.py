@@ -20,6 +20,8 @@ HOUSE = (
     "t3.branch basin.cold",
 )
 
+PLATE = "hs.flow p1.in:out hx.primary_in:primary_out hs.return"
+
 
 def main(flow: float | None = 60, running: float | None = 3, height: float | None = 0) -> Part:
     return ("cold_main", {"flow_lpm": flow, "running_pressure_bar": running, "height_m": height})
@@ -64,6 +66,19 @@ def test_units_are_added_and_each_outlet_counts_once() -> None:
         "cm.outlet t1.a:b ch.cold", "t1.branch x.cold", "ch.hot x.hot", cm=main(1), x=outlet("sink")
     )
     assert only(NAME, both).numbers["loading_units"] == 2
+
+
+@pytest.mark.parametrize(
+    "ways",
+    [("cm.outlet ch.cold", "ch.hot x.hot"), ("cm.outlet hx.secondary_in", "hx.secondary_out x.hot", PLATE)],
+    ids=["combination", "plate"],
+)
+@pytest.mark.parametrize(("flow", "fires"), [(6, False), (5.9, True)])
+def test_hot_water_heated_on_its_way_comes_from_the_main_too(
+    ways: tuple[str, ...], flow: float, fires: bool
+) -> None:
+    drawing = plumbed(*ways, cm=main(flow), x=outlet("basin"))
+    assert [each.components for each in found(NAME, drawing)] == [("cm", "x")] * fires
 
 
 @pytest.mark.parametrize(("flow", "running", "fires"), [(20, 1.5, 0), (19.9, 1.5, 1), (20, 1.4, 1)])

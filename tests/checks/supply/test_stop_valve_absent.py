@@ -77,8 +77,14 @@ def test_many_are_not_all_named_in_the_sentence() -> None:
 
 @pytest.mark.parametrize(
     "drawing",
-    [sealed(), plumbed("cm.outlet k1.connection"), plumbed("cm.outlet fl.supply"), plumbed("sink.cold v1.a")],
-    ids=["no main", "nothing drawn", "a filling link only", "no main for the tap"],
+    [
+        sealed(),
+        plumbed("cm.outlet k1.connection"),
+        plumbed("cm.outlet fl.supply"),
+        plumbed("sink.cold v1.a"),
+        plumbed("cm.outlet c1.out:in sink.cold"),
+    ],
+    ids=["no main", "nothing drawn", "a filling link only", "no main for the tap", "no way but backwards"],
 )
 def test_not_applicable(drawing: Drawing) -> None:
     assert asked(NAME, drawing).status == "not applicable"

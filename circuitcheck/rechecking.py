@@ -9,7 +9,7 @@ from circuitcheck.analysis import Analysis, analysis_of, answers_of
 from circuitcheck.checks.answering import Answer, answer, unknown_ways
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.catalogue import checks
-from circuitcheck.checks.depending import LAYOUT, MEASURED, circuit_words, words_of
+from circuitcheck.checks.depending import LAYOUT, MEASURED, circuit_words, words_of, words_of_check
 from circuitcheck.drawing.difference import Difference, difference
 from circuitcheck.drawing.routing import Routes, routes
 from circuitcheck.drawing.value import Drawing
@@ -97,7 +97,7 @@ class Rechecker:
 def _may_differ(
     name: str, topic: str, was: Answer, drawing: Drawing, change: Difference, old_names: list[str]
 ) -> bool:
-    words = words_of(f"circuitcheck.checks.{topic}.{name.replace('-', '_')}")
+    words = words_of_check(f"circuitcheck.checks.{topic}.{name.replace('-', '_')}")
     if not words.isdisjoint(change.fields):
         return True
     if old_names and (LABELS in words or any(_names(was, old) for old in old_names)):
@@ -149,7 +149,7 @@ def _carried(before: Case, drawing: Drawing, change: Difference, lines: Routes |
             case.rests_as(before)
             case.kept("unknown ways", lambda: before.kept("unknown ways", lambda: unknown_ways(drawing)))
             if "contents" in before.__dict__ and not change.of_pipes and not change.moved:
-                case.__dict__["contents"] = before.contents.carried(case)
+                case.__dict__["contents"] = before.contents.carried(case, change.named_fields)
         for name in ("bodies", "flow"):
             if name in case.__dict__:
                 case.__dict__[name].circuit = case.circuit

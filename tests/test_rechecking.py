@@ -3,11 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import Any
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from circuitcheck.analysis import Analysis, analyse
+from circuitcheck.checks.answering import answer
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.catalogue import checks
+from circuitcheck.checks.depending import words_of_check
 from circuitcheck.drawing.arranging import move, turn
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.difference import difference
@@ -16,7 +22,8 @@ from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS
 from circuitcheck.drawing.filling_in import clear_field, set_design, set_field, set_sheet, set_title
 from circuitcheck.drawing.pipes import set_corners
 from circuitcheck.drawing.removing import remove
-from circuitcheck.drawing.value import Drawing
+from circuitcheck.drawing.value import Component, Drawing
+from circuitcheck.figures.plant import Plant
 from circuitcheck.geometry import Point
 from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.rechecking import Rechecker
@@ -107,3 +114,30 @@ def test_what_bears_on_nothing_is_told_from_what_does() -> None:
     assert difference(drawing, set_field(drawing, pipe, "length_m", 7.5)).fields == {"length_m"}
     assert difference(drawing, remove(drawing, [part])).joins_anew
     assert difference(drawing, drawing).is_nothing
+
+
+READS = ((Plant, "value"), (Plant, "pipe_value"), (Plant, "design"), (Component, "value"))
+
+
+def test_every_field_that_a_check_reads_is_among_its_words(monkeypatch: pytest.MonkeyPatch) -> None:
+    """What is asked again after an edit is told from the code; here from what is read in earnest."""
+    read_now: set[str] = set()
+
+    def noted(method: Callable[..., Any]) -> Callable[..., Any]:
+        def reading(self: object, *names: str) -> Any:
+            read_now.add(names[-1])
+            return method(self, *names)
+
+        return reading
+
+    for owner, name in READS:
+        monkeypatch.setattr(owner, name, noted(getattr(owner, name)))
+    unknown = {}
+    for drawing in SAMPLES:
+        for name, check in checks().items():
+            read_now.clear()
+            answer(check, Case(drawing))
+            words = words_of_check(f"circuitcheck.checks.{check.topic}.{name.replace('-', '_')}")
+            if not read_now <= words:
+                unknown[name] = read_now - words
+    assert not unknown

@@ -56,10 +56,10 @@ def answer(check: Check, case: Case) -> Answer:
 
 def _why(verdict: Verdict) -> str:
     """Why nothing could be judged: the numbers that lack."""
-    missing = tuple(dict.fromkeys(field for finding in verdict.findings for field in finding.missing))
+    missing = dict.fromkeys(itertools.chain.from_iterable(finding.missing for finding in verdict.findings))
     if not missing:
         return "the ways are too many to prove"
-    shown = ", ".join(missing[:MOST_NAMED])
+    shown = ", ".join(itertools.islice(missing, MOST_NAMED))
     rest = len(missing) - MOST_NAMED
     return f"not known: {shown}" + (f" and {rest} more" if rest > 0 else "")
 

@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from typing import Any, TypeVar
 
 from circuitcheck.drawing.cells import Box, Cell, box_cells, line_cells, place_cells
-from circuitcheck.drawing.difference import changed_items
+from circuitcheck.drawing.difference import changed_items, lies_elsewhere
 from circuitcheck.drawing.meeting import EXACT
 from circuitcheck.drawing.routing import Routes
 from circuitcheck.drawing.value import Component, Drawing, Joint, Pipe
@@ -130,7 +130,9 @@ class Lying:
         old, new = self.drawing, lines.drawing
         if old is new:
             return self
-        parts = _changed(old.components, new.components)
+        parts = [
+            id for id in _changed(old.components, new.components) if not self._only_named_anew(id, lines)
+        ]
         pipes = _changed(old.pipes, new.pipes)
         beside = _joined_to(pipes, old, new)
         moved = (*pipes, *_pipes_on(parts, old, new))
@@ -148,6 +150,17 @@ class Lying:
         for known in self._answers.values():
             known.again(touched)
         return self
+
+    def _only_named_anew(self, id: str, lines: Routes) -> bool:
+        """Whether a part differs by its label alone; the labels are brought up to date then."""
+        old, new = self.drawing.components.get(id), lines.drawing.components.get(id)
+        if old is None or new is None or old.data is not new.data or old.kind is not new.kind:
+            return False
+        if lies_elsewhere(old, new):
+            return False
+        self._unlabel(old)
+        self._label(new)
+        return True
 
     def _forget(self, parts: Iterable[str], pipes: Iterable[str]) -> None:
         """Take these out, as they were in the drawing so far."""
@@ -179,13 +192,16 @@ class Lying:
         found.pop(id, None)
         return list(found)
 
-    def _put_part(self, part: Component) -> None:
+    def _label(self, part: Component) -> None:
         if part.label.strip():
             key = label_key(part.label)
             bearers = self._labels.setdefault(key, {})
             bearers[part.id] = None
             if len(bearers) > 1:
                 self._twice[key] = None
+
+    def _put_part(self, part: Component) -> None:
+        self._label(part)
         box = part.box()
         if box is not None:
             self._parts_placed += 1

@@ -25,6 +25,9 @@ HOLDS_WATER: tuple[tuple[Role, str], ...] = (
 exchangers hold too little to count, a vessel's water is what has swelled, and a cistern's stands outside
 the circuit (common practice, no source)."""
 
+_OF_THE_CIRCUIT = frozenset({"_by_body", "_pipes_by_body", "_water_of_pipe"})
+"""What rests on the circuit alone."""
+
 SYSTEM_CONTENT = "design.system_content_l"
 
 
@@ -128,11 +131,28 @@ class Contents:
             pipes = self._of_pipes[body] = self._in_pipes(self._pipes_by_body.get(body, ()))
         return self._with_parts(pipes, self._by_body.get(body, ()))
 
-    def carried(self, plant: Plant) -> Contents:
-        """The same for a drawing whose pipes are as these are, with what they hold."""
+    def carried(self, plant: Plant, changed: Iterable[str]) -> Contents:
+        """The same for a drawing whose pipes and ways are as these are; `changed` are the data that may
+        differ, as `id.field`."""
         other = Contents(plant)
         other._of_pipes = self._of_pipes
+        other.__dict__ |= {name: each for name, each in self.__dict__.items() if name in _OF_THE_CIRCUIT}
+        told = {SYSTEM_CONTENT, *(f"{part}.{field}" for part, field in self._told_by(changed))}
+        if told.isdisjoint(changed):
+            other._bodies = self._bodies
         return other
+
+    def _told_by(self, fields: Iterable[str]) -> Iterator[tuple[str, str]]:
+        """Those of these fields that say what a part holds."""
+        for name in fields:
+            part, _, field = name.rpartition(".")
+            if any(field == says for _, says in HOLDS_WATER):
+                component = self.plant.drawing.components.get(part)
+                roles = (
+                    {device.role for device in self.plant.circuit.plans[part].devices} if component else ()
+                )
+                if any(role in roles and field == says for role, says in HOLDS_WATER):
+                    yield part, field
 
     @cached_property
     def _heating(self) -> frozenset[int]:

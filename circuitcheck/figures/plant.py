@@ -181,21 +181,33 @@ class Plant:
         return self._left_out(changes_circulation)
 
     def _left_out(self, matters: Callable[[Kind, str], bool]) -> tuple[tuple[str, str], ...]:
-        """The parts and fields that the data leave out and that matter."""
-        return tuple(
-            (part.id, field)
-            for part in self.drawing.components.values()
-            for field in part.kind.rests_on
-            if field not in part.data and matters(part.kind, field)
-        )
+        """The parts that leave a field out that matters, and how its default is told."""
+        found = []
+        of_kind: dict[Kind, list[tuple[str, str]]] = {}
+        for part in self.drawing.components.values():
+            kind = part.kind
+            told = of_kind.get(kind)
+            if told is None:
+                usual = (
+                    (field, kind.field(field).default) for field in kind.rests_on if matters(kind, field)
+                )
+                told = of_kind[kind] = [
+                    (field, f".{field} = {_shown(default)}")
+                    for field, default in usual
+                    if default is not None
+                ]
+            for field, text in told:
+                if field not in part.data:
+                    found.append((part.id, text))
+        return tuple(found)
 
-    def _take_on(self, fields: Iterable[tuple[str, str]], at_node: list[int], wanted: Set[int]) -> None:
-        """Remember the defaults of these parts' fields where a port of the part is on water so wanted."""
-        parts, nodes_of = self.drawing.components, self.circuit.nodes
-        for part, field in fields:
+    def _take_on(self, usual: Iterable[tuple[str, str]], at_node: list[int], wanted: Set[int]) -> None:
+        """Remember these defaults where a port of the part is on water so wanted."""
+        nodes_of, taken = self.circuit.nodes, self._taken
+        for part, text in usual:
             for port, node in nodes_of[part].items():
                 if at_node[node] in wanted and not str(port).startswith(INSIDE):
-                    self._take(part, field, parts[part].kind.field(field).default)
+                    taken[part + text] = None
                     break
 
     def _take(self, owner: str, field: str, default: object) -> None:

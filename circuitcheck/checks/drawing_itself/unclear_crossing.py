@@ -45,18 +45,18 @@ def judge(case: Case) -> Verdict:
     """One piece of advice for each pair of pipes that meet so that they look joined."""
     layout = lying(case)
     told = layout.told(_of_pipe, PIPES)
-    findings = [_finding(id, unclear) for id in sorted(told) for unclear in told[id]]
+    findings = [finding for id in sorted(told) for finding in told[id]]
     concerned = {pipe for finding in findings for pipe in finding.pipes}
     return Verdict(tuple(findings), layout.lines_laid - len(concerned))
 
 
-def _of_pipe(layout: Lying, id: str) -> tuple[_Unclear, ...]:
-    """The pipes that this one meets unclearly, of those that come after it by their ids."""
+def _of_pipe(layout: Lying, id: str) -> tuple[Finding, ...]:
+    """Advice for each pipe that this one meets unclearly, of those that come after it by their ids."""
     line = layout.line(id)
     if not line:
         return ()
     return tuple(
-        unclear
+        _finding(id, unclear)
         for other in layout.pipes_across(id)
         if (unclear := _between(layout, id, other, line)) is not None
     )

@@ -72,6 +72,8 @@ class Actions:
         parts_list: QAction,
         fill_in: QAction,
         counted: QAction,
+        figures: QAction,
+        flows: QMenu,
     ) -> None:
         """Put the menus into the menu bar."""
         file = bar.addMenu("&File")
@@ -93,7 +95,8 @@ class Actions:
         view.addSeparator()
         view.addActions([self.next_finding, self.previous_finding, self.leave_finding])
         view.addSeparator()
-        view.addActions([parts_list, counted])
+        view.addActions([parts_list, counted, figures])
+        view.addMenu(flows)
         view.addMenu(self._appearance_menu(bar))
         bar.addMenu("&Arrange").addActions([self.turn, self.mirror])
         bar.addMenu("&Help").addAction(self.about)

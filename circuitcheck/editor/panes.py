@@ -8,10 +8,12 @@ from PySide6.QtCore import QSettings, Qt
 from PySide6.QtWidgets import QDockWidget, QMainWindow, QSplitter, QVBoxLayout, QWidget
 
 from circuitcheck.editor import remembered
+from circuitcheck.editor.figures.panel import FiguresPanel
+from circuitcheck.editor.flow_bar import FlowBar
 from circuitcheck.editor.panels.details import DetailsPanel
 from circuitcheck.editor.panels.findings import FindingsPanel
 from circuitcheck.editor.panels.parts_list import PartsList
-from circuitcheck.editor.panels.section import Section
+from circuitcheck.editor.panels.section import HEAD_PX, Section
 from circuitcheck.editor.panels.shelf import STRIP_PX, Shelf
 from circuitcheck.editor.sheet import SheetView
 from circuitcheck.editor.theme import Theme
@@ -33,8 +35,12 @@ class Panes:
         self.details = DetailsPanel()
         self.findings = FindingsPanel()
         self.parts_list = PartsList()
+        self.figures = FiguresPanel()
+        self.flow_bar = FlowBar()
         self.details_section = Section("Details", self.details)
         self.findings_section = Section("Findings", self.findings, note_right=True)
+        self.figures_section = Section("Figures", self.figures, note_right=True)
+        self.figures_section.set_folded(True)
         self.details.heading_changed.connect(self.details_section.set_note)
         self.findings.note_changed.connect(self.findings_section.set_note)
         self._side = QSplitter(Qt.Orientation.Vertical)
@@ -55,11 +61,17 @@ class Panes:
         column.addWidget(bar)
         column.addWidget(self._across, 1)
         order: list[QWidget] = [
+            self.flow_bar.situation,
+            self.flow_bar.by,
+            self.flow_bar.fill_in,
+            self.flow_bar.close_button,
             self.sheet,
             self.shelf.find_box,
             self.shelf.tree,
             self.details,
             self.findings,
+            self.figures.find_box,
+            self.figures.list,
         ]
         for first, second in pairwise(order):
             QWidget.setTabOrder(first, second)
@@ -84,6 +96,14 @@ class Panes:
         """Fold the parts in a narrow window, unfold them in a wide one."""
         self.fold_shelf(strip=width < FOLD_BELOW_PX)
 
+    def share_side(self) -> None:
+        """Let the sections that are unfolded have as much room as one another."""
+        self._side.setSizes([HEAD_PX if each.is_folded else self._side.height() for each in self._sections])
+
+    @property
+    def _sections(self) -> tuple[Section, ...]:
+        return self.details_section, self.findings_section, self.figures_section
+
     def remember(self, settings: QSettings) -> None:
         """Keep the window's place and the widths of the panes."""
         remembered.save_geometry(settings, self._window, self._splitters)
@@ -100,9 +120,16 @@ class Panes:
     def _split(self) -> None:
         self._side.addWidget(self.details_section)
         self._side.addWidget(self.findings_section)
-        self._side.setSizes([DETAILS_PX, FINDINGS_PX])
+        self._side.addWidget(self.figures_section)
+        self._side.setSizes([DETAILS_PX, FINDINGS_PX, HEAD_PX])
         self._side.setMinimumWidth(LEAST_SIDE_PX)
-        for widget in (self.shelf, self.sheet, self._side):
+        middle = QWidget()
+        column = QVBoxLayout(middle)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.flow_bar)
+        column.addWidget(self.sheet, 1)
+        for widget in (self.shelf, middle, self._side):
             self._across.addWidget(widget)
         self._across.setStretchFactor(1, 1)
         self._across.setSizes([SHELF_PX, FIRST_WIDE_PX - SHELF_PX - SIDE_PX - 2, SIDE_PX])

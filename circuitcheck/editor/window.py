@@ -18,6 +18,7 @@ from circuitcheck.editor.document import Document
 from circuitcheck.editor.file_menus import FileMenus
 from circuitcheck.editor.files import Files, dropped_file
 from circuitcheck.editor.history import new_ids
+from circuitcheck.editor.live import Live
 from circuitcheck.editor.panels.finding_text import is_empty
 from circuitcheck.editor.panels.subjects import in_order
 from circuitcheck.editor.panes import Panes
@@ -53,6 +54,7 @@ class MainWindow(QMainWindow):
         self._busy = QTimer(self, interval=BUSY_MS, singleShot=True)
         self._lay_out()
         self.tables = Tables(self, document, self.sheet)
+        self.live = Live(self, document, self._panes, self.tables)
         self._fill_menus()
         self._connect_document()
         self._connect_panels()
@@ -83,6 +85,8 @@ class MainWindow(QMainWindow):
             parts_list=parts_list,
             fill_in=self.tables.fill_in_action,
             counted=self.tables.counted_action,
+            figures=self.live.figures_action,
+            flows=self.live.menu,
         )
 
     def _connect_document(self) -> None:
@@ -106,6 +110,8 @@ class MainWindow(QMainWindow):
         self.tables.fill_in.field_wanted.connect(self._show_field)
         self.findings.chosen.connect(self._finding_chosen)
         self.findings.part_wanted.connect(self._show_part)
+        self._panes.figures.part_wanted.connect(self._show_part)
+        self._panes.figures.field_wanted.connect(self._show_field)
         self.findings.field_wanted.connect(self._show_field)
         self.findings.cures_wanted.connect(self.document.find_cures)
         self.findings.cure_wanted.connect(self._cure)
@@ -262,6 +268,7 @@ class MainWindow(QMainWindow):
     def _show_theme(self, theme: Theme) -> None:
         self._panes.set_theme(theme)
         self.tables.set_theme(theme)
+        self.live.set_theme(theme)
         self.bar.set_theme(theme)
 
     def _about(self) -> None:
@@ -315,5 +322,6 @@ class MainWindow(QMainWindow):
         self._busy.stop()
         self.document.changed.disconnect(self._show_drawing)
         self.document.analysed.disconnect(self._show_analysis)
+        self.live.close()
         self.document.close()
         event.accept()

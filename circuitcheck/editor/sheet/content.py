@@ -47,6 +47,8 @@ class Content:
         self._in_focus: frozenset[str] | None = None
         self._shut: Mapping[str, frozenset[str]] = {}
         self._chosen: frozenset[str] = frozenset()
+        self._still: frozenset[str] = frozenset()
+        self._commanded: Mapping[str, frozenset[str]] = {}
         self._title = MarksItem((), self._palette(Tone.PLAIN), z=-5)
         self.scene.addItem(self._title)
         self._overview = OverviewItem(self.lens)
@@ -104,6 +106,18 @@ class Content:
         self._in_focus, self._shut = ids, shut
         self.layout.keep_clear(around, boxes)
         self.refresh_all()
+
+    def show_running(self, still: frozenset[str], shut: Mapping[str, frozenset[str]]) -> None:
+        """Let these pipes and tees turn pale, and show these valves as commanded shut."""
+        parts, pipes = things(self.drawing), self.drawing.pipes
+        changed = self._still ^ still
+        moved_valves = {id for id in {*self._commanded, *shut} if self._commanded.get(id) != shut.get(id)}
+        self._still, self._commanded = still, dict(shut)
+        self._refresh(frozenset((changed | moved_valves) & parts.keys()), frozenset(changed & pipes.keys()))
+
+    def is_quiet(self, id: str) -> bool:
+        """Whether a thing is out of focus."""
+        return self._in_focus is not None and id not in self._in_focus
 
     def choose(self, ids: frozenset[str]) -> None:
         """Show these as about to be placed, from when they are next shown."""
@@ -193,6 +207,7 @@ class Content:
         tone = self._tone(thing.id)
         palette = self._palette(tone, self._dot_role(thing) if thing.kind.name == "tee" else "ink")
         shown = depiction.states(thing) | self._shut.get(thing.id, NO_STATES)
+        shown |= self._commanded.get(thing.id, NO_STATES)
         turn, mirrored = (thing.turn, thing.mirrored) if isinstance(thing, Component) else (0, False)
         return PartView(
             (thing.at.x * SQUARE_PX, thing.at.y * SQUARE_PX),
@@ -241,9 +256,9 @@ class Content:
             return Tone.CHOSEN
         if id in self._shut:
             return Tone.WITNESS
-        if self._in_focus is not None and id not in self._in_focus:
+        if self.is_quiet(id):
             return Tone.QUIET
-        return Tone.PLAIN
+        return Tone.STILL if id in self._still else Tone.PLAIN
 
     def _palette(self, tone: Tone, ink: str = "ink") -> Palette:
         if (tone, ink) not in self._palettes:

@@ -44,6 +44,11 @@ class FindingMarks:
         """The finding that is chosen."""
         return self._chosen
 
+    @property
+    def taken(self) -> tuple[Rect, ...]:
+        """The boxes of marks and pills, which nothing else should stand on."""
+        return tuple(self._taken)
+
     def adopt(self, scene: QGraphicsScene) -> None:
         """Lie on another scene."""
         for item in (self._below, self._above):

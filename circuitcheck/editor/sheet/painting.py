@@ -39,7 +39,11 @@ class Tone(Enum):
     QUIET = "out of focus: one grey"
     WITNESS = "a valve that proves a finding: danger"
     CHOSEN = "about to be placed: select"
+    STILL = "no flow in it: its own colours, pale"
 
+
+STILL_SHARE = 0.72
+"""How much of its colour a pipe without flow keeps; less, and its line would fall below 3 to 1."""
 
 _ONE_COLOUR = {Tone.QUIET: "quiet", Tone.WITNESS: "danger", Tone.CHOSEN: "select"}
 
@@ -61,9 +65,22 @@ class Palette:
         """The colour of a role in this tone."""
         if role in GROUNDS:
             return self.theme[role]
+        if self.tone is Tone.STILL:
+            return self._pale(self.theme[self.ink if role == "ink" else role])
         if self.tone is not Tone.PLAIN:
             return self.theme["body" if role in TINTS else _ONE_COLOUR[self.tone]]
         return self.theme[self.ink if role == "ink" else role]
+
+    def _pale(self, colour: QColor) -> QColor:
+        """The colour thinned with paper; in high contrast the grey that holds 7 to 1."""
+        if self.theme.high_contrast:
+            return self.theme["quiet"]
+        paper, kept, left = self.theme["paper"], STILL_SHARE, 1 - STILL_SHARE
+        return QColor(
+            round(kept * colour.red() + left * paper.red()),
+            round(kept * colour.green() + left * paper.green()),
+            round(kept * colour.blue() + left * paper.blue()),
+        )
 
     @property
     def extra_px(self) -> float:

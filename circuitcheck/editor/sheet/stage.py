@@ -12,6 +12,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet import hits
 from circuitcheck.editor.sheet.content import Content
 from circuitcheck.editor.sheet.finding_marks import FindingMarks
+from circuitcheck.editor.sheet.flow_marks import FlowMarks
 from circuitcheck.editor.sheet.hits import Hit
 from circuitcheck.editor.sheet.layout import things
 from circuitcheck.editor.sheet.overlay import Overlay
@@ -51,6 +52,7 @@ class Stage:
         self.content = content
         self.overlay = Overlay(content)
         self.findings = FindingMarks(content)
+        self.flows = FlowMarks(content)
         self.drawing = Drawing()
         self.selection: frozenset[str] = frozenset()
         self.zoom = 1.0
@@ -102,6 +104,10 @@ class Stage:
         if changed:
             self._selected(kept)
 
+    def refresh_flows(self, *, passing: bool = False) -> None:
+        """Let the flows follow what has moved, clear of the findings' marks."""
+        self.flows.refresh(passing=passing, avoid=self.findings.taken)
+
     def hit(self, place: QPointF) -> Hit | None:
         """What the pointer takes hold of at a place."""
         return hits.found(self.content, place, self.zoom)
@@ -110,3 +116,4 @@ class Stage:
         self.content.show(drawing, passing=passing)
         self.overlay.refresh()
         self.findings.refresh(passing=passing)
+        self.refresh_flows(passing=passing)

@@ -21,6 +21,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet import commands, zooming
 from circuitcheck.editor.sheet.canvas import Canvas
 from circuitcheck.editor.sheet.content import Content
+from circuitcheck.editor.sheet.flow_marks import FlowMarks
 from circuitcheck.editor.sheet.hands import Hands
 from circuitcheck.editor.sheet.hits import snapped
 from circuitcheck.editor.sheet.invitation import Invitation
@@ -30,6 +31,7 @@ from circuitcheck.editor.theme import Theme, light
 from circuitcheck.finding import Finding
 from circuitcheck.geometry import Point
 from circuitcheck.parts.kind import Kind
+from circuitcheck.report.flows import By, SituationFlows
 
 SETTLE_MS = 100
 
@@ -94,17 +96,32 @@ class SheetView(Canvas):
         self._content.set_theme(theme)
         self._stage.overlay.refresh()
         self._stage.findings.refresh()
+        self._stage.refresh_flows()
         self.viewport().update()
 
     def set_finding(self, finding: Finding | None) -> None:
         """Show what one finding says; None: back to the whole drawing."""
         self._stage.findings.choose(finding)
+        self._stage.refresh_flows()
         if finding is not None:
             self.bring_into_view((*finding.components, *finding.pipes))
 
     def set_findings(self, findings: Sequence[Finding]) -> None:
         """Mark the things that these findings judge."""
+        before = self._stage.findings.taken
         self._stage.findings.show_all(findings)
+        if self._stage.findings.taken != before:
+            self._stage.refresh_flows()
+
+    @property
+    def flows(self) -> FlowMarks:
+        """What is shown of the flows."""
+        return self._stage.flows
+
+    def set_flows(self, situation: SituationFlows | None, by: By) -> None:
+        """Show what flows in one situation, and by what figure; None: nothing of it."""
+        self._stage.flows.show(situation, by)
+        self._stage.refresh_flows()
 
     def selected_ids(self) -> frozenset[str]:
         """The ids of the parts, pipes and controls that are selected."""
@@ -311,6 +328,7 @@ class SheetView(Canvas):
         if self.scene() is not scene:
             self._stage.overlay.adopt(scene)
             self._stage.findings.adopt(scene)
+            self._stage.flows.adopt(scene)
             self.setScene(scene)
 
     def _settle(self) -> None:

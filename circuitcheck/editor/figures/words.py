@@ -1,0 +1,172 @@
+"""What the panel of figures says: subjects, results, where each number came from, what it rests on. No Qt."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor.wording import fields_of, missing_words, upper
+from circuitcheck.figures.figure import Figure, Input, Moves, Result
+from circuitcheck.report.sizes import figure_text, shown
+
+MOST_RESULTS = 3
+"""So many results stand in a row that is not opened."""
+MOST_SUBJECTS = 3
+
+HOW = {
+    "given": "given in the drawing",
+    "usual value": "usual value, not given",
+    "measured": "measured on the sheet",
+    "counted": "counted on the sheet",
+}
+"""How an origin that ends in `id.field` begins, and what is said of it."""
+
+Key = tuple[str, tuple[str, ...], str]
+
+
+@dataclass(frozen=True, slots=True)
+class Origin:
+    """Where a number came from, in words. `field`: the id and the field it stands in, to go to;
+    `figure`: the name of the figure it comes from."""
+
+    words: str
+    field: tuple[str, str] | None = None
+    figure: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Rests:
+    """What a result owes to one default, in words, and the field to go to where it is one."""
+
+    words: str
+    field: tuple[str, str] | None = None
+
+
+def key(figure: Figure) -> Key:
+    """What makes a figure of a changed drawing the same as one of before."""
+    return figure.name, figure.subject, figure.title
+
+
+def subject(drawing: Drawing, figure: Figure) -> str:
+    """What a figure is about, in words; empty for the whole drawing."""
+    names = [upper(_name(drawing, id)) for id in figure.subject]
+    if len(names) > MOST_SUBJECTS:
+        names = [*names[:MOST_SUBJECTS], f"{len(names) - MOST_SUBJECTS} more"]
+    return ", ".join(names)
+
+
+def result(each: Input | Result, decimal: str = ".") -> str:
+    """A value with its unit: `10.7 l`."""
+    value, unit = shown(each)
+    said = value if isinstance(each.value, str) else value.replace("-", "−").replace(".", decimal)
+    return f"{said} {unit}".rstrip()
+
+
+def head(figure: Figure, decimal: str = ".") -> tuple[tuple[str, str], ...]:
+    """The results of a row that is not opened, the first few of them."""
+    found = [(upper(each.name), result(each, decimal)) for each in figure.results[:MOST_RESULTS]]
+    rest = len(figure.results) - MOST_RESULTS
+    return (*found, (f"and {rest} more", "")) if rest > 0 else tuple(found)
+
+
+def why_not(figure: Figure) -> str:
+    """Why a figure is not worked, as a sentence; empty where it is."""
+    if not figure.refused:
+        return ""
+    if figure.missing:
+        number = len(figure.missing)
+        return f"Not worked: {number} number{' is' if number == 1 else 's are'} missing."
+    return f"Not worked: {figure.refused.rstrip('.')}."
+
+
+def origin(drawing: Drawing, said: str) -> Origin:
+    """An input's origin in words; a field of the drawing by the names that the window gives it."""
+    for begin, words in HOW.items():
+        if said.startswith(f"{begin} "):
+            place = _field(drawing, said.removeprefix(f"{begin} "))
+            if place is not None:
+                return Origin(words, place)
+    if said.startswith("figure "):
+        return Origin("from the figure", figure=said.removeprefix("figure "))
+    if said.startswith("rule "):
+        book, _, name = said.removeprefix("rule ").partition(": ")
+        return Origin(f"rule book {book.replace('_', ' ')}, {name}" if name else said)
+    return Origin(upper(said))
+
+
+def field_words(drawing: Drawing, place: tuple[str, str]) -> str:
+    """A field by the names that the window gives it: `Pump: shut-off head`."""
+    return missing_words(drawing, ".".join(place))
+
+
+def rests(drawing: Drawing, moves: Sequence[Moves], decimal: str = ".") -> tuple[Rests, ...]:
+    """What the results owe to defaults, a line each."""
+    found = []
+    for each in moves:
+        place = _field(drawing, each.field)
+        name = field_words(drawing, place) if place else upper(each.field)
+        share = f"{each.share:+.1%}".replace("-", "−").replace(".", decimal).replace("%", "\u00a0%")
+        found.append(Rests(f"{name}: {each.by} would move the result by {share}.", place))
+    return tuple(found)
+
+
+def missing_places(drawing: Drawing, figure: Figure) -> tuple[tuple[str, tuple[str, str]], ...]:
+    """Each missing field in words, and the id and field to go to."""
+    found = []
+    for name in figure.missing:
+        id, _, field = name.rpartition(".")
+        found.append((missing_words(drawing, name), (id, field)))
+    return tuple(found)
+
+
+def note(figures: Iterable[Figure]) -> str:
+    """What stands beside the panel's heading."""
+    all_of_them = tuple(figures)
+    refused = sum(bool(each.refused) for each in all_of_them)
+    said = f"{len(all_of_them) - refused} worked"
+    return f"{said}, {refused} not" if refused else said
+
+
+def found_in(drawing: Drawing, figure: Figure, asked: str) -> bool:
+    """Whether a figure holds every word that was typed: in its title, subject, results or reason."""
+    parts = [figure.title, figure.name, *figure.subject, figure.refused]
+    parts += [_name(drawing, id) for id in figure.subject]
+    parts += [f"{each.name} {each.unit}" for each in figure.results]
+    whole = " ".join(parts).casefold()
+    return all(word in whole for word in asked.casefold().split())
+
+
+def as_text(drawing: Drawing, figures: Iterable[Figure]) -> str:
+    """Figures with all their working, as the command line prints them."""
+    told = []
+    for figure in figures:
+        names = {id: upper(_name(drawing, id)) for id in figure.subject}
+        told.append(figure_text(figure, names))
+    return "\n".join(told)
+
+
+def spoken(drawing: Drawing, figure: Figure, decimal: str = ".") -> str:
+    """A row as it is read out."""
+    about = subject(drawing, figure)
+    said = [f"{figure.title}{f', {about}' if about else ''}."]
+    said += [f"{name} {value}".rstrip() + "." for name, value in head(figure, decimal)]
+    said += [why] if (why := why_not(figure)) else []
+    return " ".join(said)
+
+
+def _name(drawing: Drawing, id: str) -> str:
+    try:
+        return drawing.name(id)
+    except KeyError:
+        return id
+
+
+def _field(drawing: Drawing, text: str) -> tuple[str, str] | None:
+    """The id and the field that a text names; None for any other text."""
+    id, _, field = text.rpartition(".")
+    try:
+        known = any(each.name == field for each in fields_of(drawing, id))
+    except KeyError:
+        return None
+    return (id, field) if known else None

@@ -1,0 +1,140 @@
+"""The line above the sheet while flows are shown: which situation, what stands by the pipes, and what is missing."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QSizePolicy, QToolButton
+
+from circuitcheck.editor import plain
+from circuitcheck.editor.panels.edged import ArrowedComboBox
+from circuitcheck.editor.wording import upper
+from circuitcheck.report.flows import By
+
+HIGH_PX = 44
+MOST_SITUATION_PX = 260
+
+
+class FlowBar(QFrame):
+    """Signals `changed` when another situation or another figure is chosen, `fill_in_wanted` and `left`."""
+
+    changed = Signal()
+    fill_in_wanted = Signal()
+    left = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("bar")
+        self.setAccessibleName("Flows on the sheet")
+        self.setFixedHeight(HIGH_PX)
+        self.situation = ArrowedComboBox()
+        self.situation.setAccessibleName("Situation")
+        self.by = ArrowedComboBox()
+        self.by.setAccessibleName("What stands by the pipes")
+        for by in By:
+            self.by.addItem(by.value, by)
+        for box in (self.situation, self.by):
+            box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self.situation.setMaximumWidth(MOST_SITUATION_PX)
+        self._said = _Elided()
+        self.fill_in = QToolButton()
+        self.fill_in.setText("Fill in")
+        self.fill_in.setProperty("link", True)
+        self.fill_in.setMinimumHeight(32)
+        plain.set_tip(self.fill_in, "Fill in what is not known")
+        self.close_button = QToolButton()
+        self.close_button.setText("×")
+        self.close_button.setFixedSize(32, 32)
+        self.close_button.setAccessibleName("Hide the flows")
+        plain.set_tip(self.close_button, "Hide the flows (F9)")
+        line = QHBoxLayout(self)
+        line.setContentsMargins(12, 0, 8, 0)
+        line.setSpacing(8)
+        line.addWidget(plain.label("Flows", "heading"))
+        line.addWidget(self.situation)
+        line.addWidget(self.by)
+        line.addSpacing(4)
+        line.addWidget(self._said, 1)
+        line.addWidget(self.fill_in)
+        line.addWidget(self.close_button)
+        self.situation.currentIndexChanged.connect(self.changed)
+        self.by.currentIndexChanged.connect(self.changed)
+        self.fill_in.clicked.connect(self.fill_in_wanted)
+        self.close_button.clicked.connect(self.left)
+        self.by.setCurrentIndex(self.by.findData(By.FLOW))
+        self.say("", asks=False)
+
+    @property
+    def chosen(self) -> str:
+        """The chosen situation's name; empty where the drawing has none."""
+        found = self.situation.currentData()
+        return found if isinstance(found, str) else ""
+
+    @property
+    def chosen_by(self) -> By:
+        """What stands by the pipes."""
+        found = self.by.currentData()
+        return found if isinstance(found, By) else By.FLOW
+
+    @property
+    def said(self) -> str:
+        """The sentence in full."""
+        return self._said.whole
+
+    def offer(self, names: Sequence[str]) -> None:
+        """Offer these situations; the chosen one stays chosen while there is one of that name."""
+        known = [self.situation.itemData(index) for index in range(self.situation.count())]
+        if known == list(names):
+            return
+        was = self.chosen
+        with QSignalBlocker(self.situation):
+            self.situation.clear()
+            for name in names:
+                self.situation.addItem(plain.action_text(upper(name)), name)
+            if was in names:
+                self.situation.setCurrentIndex(list(names).index(was))
+        self.situation.setEnabled(bool(names))
+
+    def step(self, by: int) -> None:
+        """Choose the next (1) or the previous (-1) situation; beyond the last comes the first."""
+        if count := self.situation.count():
+            self.situation.setCurrentIndex((self.situation.currentIndex() + by) % count)
+
+    def choose_by(self, by: By) -> None:
+        """Choose what stands by the pipes."""
+        self.by.setCurrentIndex(self.by.findData(by))
+
+    def say(self, sentence: str, *, asks: bool) -> None:
+        """One line beside the choices; `asks`: with the way to what is to be filled in."""
+        self._said.show_text(sentence)
+        self.fill_in.setVisible(asks)
+        self.fill_in.setAccessibleName(f"Fill in: {sentence}" if asks else "Fill in")
+        self.setAccessibleDescription(sentence)
+
+
+class _Elided(QLabel):
+    """One line, cut where there is no room; whole as a tip and when it is read out."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setProperty("role", "second")
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self.whole = ""
+
+    def show_text(self, text: str) -> None:
+        """Show another text."""
+        self.whole = text
+        self.setAccessibleName(text)
+        plain.set_tip(self, text)
+        self._cut()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Cut anew."""
+        super().resizeEvent(event)
+        self._cut()
+
+    def _cut(self) -> None:
+        self.setText(self.fontMetrics().elidedText(self.whole, Qt.TextElideMode.ElideRight, self.width()))

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from jsonschema import Draft7Validator, Draft202012Validator, ValidationError
+from jsonschema import Draft4Validator, Draft202012Validator, ValidationError
 
 import circuitcheck.report as report
 from circuitcheck.checks.catalogue import checks
@@ -19,8 +19,9 @@ from circuitcheck.shipped import data_path
 from tests.cli.drawings import accepting, advised, dangerous, unanswered, write
 
 OURS = json.loads((Path(report.__file__).parent / "check.schema.json").read_text(encoding="utf-8"))
-# Source: SARIF 2.1.0, OASIS Standard, 2020.
-SARIF = json.loads((Path(__file__).parent / "sarif_subset.json").read_text(encoding="utf-8"))
+# Source: SARIF 2.1.0, OASIS Standard, 2020: the whole schema that goes with it (release rtm.5), copied as it is
+# from a package under the MIT licence. It is strict on unknown names throughout.
+SARIF = json.loads((Path(__file__).parent / "sarif-2.1.0-rtm.5.json").read_text(encoding="utf-8"))
 TODAY = date(2031, 5, 1)
 
 
@@ -41,7 +42,7 @@ def answers(tmp_path_factory: pytest.TempPathFactory) -> list[Checked]:
 
 def test_both_schemas_are_schemas() -> None:
     Draft202012Validator.check_schema(OURS)
-    Draft7Validator.check_schema(SARIF)
+    Draft4Validator.check_schema(SARIF)
 
 
 def test_json_holds_to_the_schema_that_ships(answers: list[Checked]) -> None:
@@ -67,7 +68,21 @@ def log(answers: list[Checked]) -> dict[str, Any]:
 
 
 def test_sarif_holds_to_the_standard(log: dict[str, Any]) -> None:
-    Draft7Validator(SARIF, format_checker=Draft7Validator.FORMAT_CHECKER).validate(log)
+    Draft4Validator(SARIF, format_checker=Draft4Validator.FORMAT_CHECKER).validate(log)
+
+
+@pytest.mark.parametrize("spoil", ["unknown name", "no message", "a level of our own"])
+def test_a_log_that_strays_from_the_standard_is_refused(spoil: str, log: dict[str, Any]) -> None:
+    strayed = json.loads(json.dumps(log))
+    result = strayed["runs"][0]["results"][0]
+    if spoil == "unknown name":
+        result["remark"] = "not a name of the standard"
+    elif spoil == "no message":
+        del result["message"]
+    else:
+        result["level"] = "danger"
+    with pytest.raises(ValidationError):
+        Draft4Validator(SARIF).validate(strayed)
 
 
 def test_sarif_tells_what_json_tells(answers: list[Checked], log: dict[str, Any]) -> None:

@@ -18,7 +18,8 @@ EXIT_STATUS = 70
 """EX_SOFTWARE of BSD's sysexits.h: an internal error."""
 
 LOG_NAME = "circuitcheck.log"
-Rescue = Callable[[], Path | None]
+Rescue = Callable[[], list[Path]]
+"""Keeps what is unsaved for the next start, and returns the files it is kept in."""
 
 
 def folder() -> Path:
@@ -69,21 +70,23 @@ class CrashHook:
         )
         self.status = EXIT_STATUS
 
-    def _rescued(self) -> Path | None:
+    def _rescued(self) -> list[Path]:
         try:
             return self._rescue()
         except Exception:
             logging.getLogger("circuitcheck").exception("The drawing could not be rescued")
-            return None
+            return []
 
-    def _tell(self, what: str, rescued: Path | None) -> None:
-        kept = f"The drawing is kept in {rescued}." if rescued else "There was no unsaved drawing to keep."
+    def _tell(self, what: str, rescued: list[Path]) -> None:
+        kept = "What was not saved is kept, and is offered when the program starts again."
+        if not rescued:
+            kept = "There was no unsaved drawing to keep."
         box = plain.message(
             QApplication.activeWindow(),
             "The program failed and has to close.",
             f"{kept} What happened is written in {folder() / LOG_NAME}.",
             icon=QMessageBox.Icon.Critical,
-            details=what,
+            details="\n".join([what, *map(str, rescued)]),
         )
         box.exec()
 

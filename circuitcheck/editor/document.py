@@ -44,7 +44,7 @@ class Document(QObject):
     def __init__(self, analyse: Analyse | None = None, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._history = History(Drawing())
-        self._saved = self._history.drawing
+        self._saved: Drawing | None = self._history.drawing
         self._path: Path | None = None
         self._digest: str | None = None
         self._analysis: Analysis | None = None
@@ -63,6 +63,11 @@ class Document(QObject):
     def path(self) -> Path | None:
         """The file it was read from or saved to last; None for neither."""
         return self._path
+
+    @property
+    def digest(self) -> str | None:
+        """The SHA-256 of what stood in the file when it was read or saved here last; None for no file."""
+        return self._digest
 
     @property
     def is_unsaved(self) -> bool:
@@ -127,6 +132,10 @@ class Document(QObject):
 
         self._replace(read(path), None, None)
 
+    def recover(self, drawing: Drawing, path: Path | None, digest: str | None) -> None:
+        """Go on with a drawing that was left unsaved, and with the file it was of, if it had one."""
+        self._replace(drawing, path, digest, is_saved=False)
+
     def save(self, path: Path | None = None, *, over_changes: bool = False) -> None:
         """Save to `path`, or to the drawing's own file.
 
@@ -164,10 +173,12 @@ class Document(QObject):
             # Gone is not changed: saving brings it back and overwrites nobody's work.
             return False
 
-    def _replace(self, drawing: Drawing, path: Path | None, digest: str | None) -> None:
+    def _replace(
+        self, drawing: Drawing, path: Path | None, digest: str | None, *, is_saved: bool = True
+    ) -> None:
         before = self.drawing
         self._history = History(drawing)
-        self._saved, self._path, self._digest = drawing, path, digest
+        self._saved, self._path, self._digest = drawing if is_saved else None, path, digest
         self._tell(before, "")
 
     def _tell(self, before: Drawing, step: str) -> None:

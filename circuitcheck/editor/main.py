@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import sys
 from pathlib import Path
-from time import strftime
 
 from PySide6.QtCore import QCoreApplication, QTimer
 from PySide6.QtGui import QGuiApplication
@@ -13,11 +12,11 @@ from PySide6.QtWidgets import QApplication
 from circuitcheck.editor import remembered
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.crash import CrashHook, folder, log_to_file
-from circuitcheck.editor.document import ENDING, Document
 from circuitcheck.editor.fonts import use_window_font
 from circuitcheck.editor.icons import kind_icon
+from circuitcheck.editor.recovering import FOLDER
 from circuitcheck.editor.theme import light
-from circuitcheck.editor.window import MainWindow
+from circuitcheck.editor.windows import Windows
 
 EMBLEM = "heat_source"
 """The kind whose symbol stands for the program."""
@@ -33,32 +32,25 @@ def run(argv: list[str]) -> int:
     QGuiApplication.setApplicationDisplayName("")
     log_to_file()
     use_window_font(application)
-    document = Document()
-    hook = CrashHook(lambda: rescue(document))
+    settings = remembered.settings()
+    appearances = Appearances(settings, application)
+    windows = Windows(settings, appearances, folder() / FOLDER)
+    hook = CrashHook(windows.keep_all)
     hook.install()
     try:
-        settings = remembered.settings()
-        appearances = Appearances(settings, application)
         appearances.apply()
         application.setWindowIcon(kind_icon(EMBLEM, light()))
-        window = MainWindow(document, settings, appearances)
-        window.show()
-        if argv:
-            # Once the window stands, so that a file that cannot be read is told before it.
-            QTimer.singleShot(0, window, lambda: window.files.read(Path(argv[0])))
+        window = windows.new()
+
+        def begin() -> None:
+            if argv:
+                window.files.read(Path(argv[0]))
+            windows.offer_recovered()
+
+        # Once the window stands, so that what is told is told before it.
+        QTimer.singleShot(0, window, begin)
         status = application.exec()
         return hook.status or status
     finally:
         hook.uninstall()
-        document.close()
-
-
-def rescue(document: Document) -> Path | None:
-    """Keep what is unsaved beside the log; returns the file, or None where nothing was unsaved."""
-    if not document.is_unsaved:
-        return None
-    from circuitcheck.storage.writing import write
-
-    path = folder() / f"rescued-{strftime('%Y-%m-%d-%H%M%S')}{ENDING}"
-    write(document.drawing, path)
-    return path
+        windows.close_documents()

@@ -19,6 +19,8 @@ class StatusLine(QStatusBar):
         self.setSizeGripEnabled(False)
         self._hint = plain.label(REST, "second")
         self._hint.setContentsMargins(12, 0, 0, 0)
+        self._warning = plain.label("", "strong")
+        self._warning.hide()
         self._place = plain.label("", "second")
         self._place.setMinimumWidth(88)
         self._place.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
@@ -34,11 +36,17 @@ class StatusLine(QStatusBar):
         line.addWidget(self._zoom)
         line.addWidget(_button(zoom_in, "+", "Zoom in"))
         self.addWidget(self._hint, 1)
+        self.addPermanentWidget(self._warning)
         self.addPermanentWidget(right)
 
     def show_hint(self, text: str) -> None:
         """What the keys and the pointer do now; empty: what they do at rest."""
         self._hint.setText(text or REST)
+
+    def show_warning(self, text: str) -> None:
+        """What stands until it is mended, whatever the hint says; empty: nothing does."""
+        self._warning.setText(text)
+        self._warning.setVisible(bool(text))
 
     def show_place(self, place: object) -> None:
         """Where the pointer is, in squares; None: not on the sheet."""
@@ -56,6 +64,11 @@ class StatusLine(QStatusBar):
     def hint(self) -> str:
         """What is shown to the left."""
         return self._hint.text()
+
+    @property
+    def warning(self) -> str:
+        """What stands until it is mended; empty for nothing."""
+        return self._warning.text()
 
     @property
     def zoom(self) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QObject, QSettings, Qt, QTimer
+from PySide6.QtCore import QEvent, QObject, QSettings, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QMainWindow
 
@@ -38,7 +38,12 @@ BUSY_MS = 250
 
 
 class MainWindow(QMainWindow):
-    """Joins the document to what shows it; holds no state of the drawing itself."""
+    """Joins the document to what shows it; holds no state of the drawing itself.
+
+    `left` when it was closed, and what was unsaved was saved or given up.
+    """
+
+    left = Signal()
 
     def __init__(self, document: Document, settings: QSettings, appearances: Appearances) -> None:
         super().__init__()
@@ -271,6 +276,10 @@ class MainWindow(QMainWindow):
         self.live.set_theme(theme)
         self.bar.set_theme(theme)
 
+    def show_not_kept(self, reason: str) -> None:
+        """Unsaved work cannot be kept safe for `reason`; empty: it is again."""
+        self.status.show_warning(f"Unsaved work is not kept safe: {reason}." if reason else "")
+
     def _about(self) -> None:
         about_box(self).exec()
 
@@ -325,3 +334,4 @@ class MainWindow(QMainWindow):
         self.live.close()
         self.document.close()
         event.accept()
+        self.left.emit()

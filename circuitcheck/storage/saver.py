@@ -35,10 +35,11 @@ _REASONS: Final = {
 
 
 class SaveError(OSError):
-    """A file was not saved. Its text is one sentence; `errno` and `filename` are as in OSError."""
+    """A file was not saved. Its text is one sentence, `reason` the why; the rest is as in OSError."""
 
-    def __init__(self, number: int, sentence: str, filename: str) -> None:
+    def __init__(self, number: int, sentence: str, filename: str, reason: str = "") -> None:
         super().__init__(number, sentence, filename)
+        self.reason = reason
 
     def __str__(self) -> str:
         return str(self.strerror)
@@ -182,4 +183,4 @@ def _explained(error: OSError, name: str, target: Path, what: str) -> SaveError:
     number = error.errno or errno.EIO
     said = str(error.strerror)
     reason = said if isinstance(error, _RefusalError) else _REASONS.get(number, said)
-    return SaveError(number, f"“{visible(name)}” {what}: {reason}.", str(target))
+    return SaveError(number, f"“{visible(name)}” {what}: {reason}.", str(target), reason)

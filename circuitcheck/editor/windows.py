@@ -1,0 +1,82 @@
+"""The windows that are open: one drawing each, each followed by what keeps its unsaved work."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QObject, QPoint, QSettings, QTimer
+
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor.appearance import Appearances
+from circuitcheck.editor.document import Document
+from circuitcheck.editor.recovering import Recovering, offer, recover
+from circuitcheck.editor.window import MainWindow
+from circuitcheck.storage.recovery import Left
+
+STEP = QPoint(28, 28)
+"""How far a further window stands from the one before, so that both can be seen."""
+
+
+class Windows(QObject):
+    """Opens windows and holds them until they are closed; nothing else keeps a window alive."""
+
+    def __init__(
+        self, settings: QSettings, appearances: Appearances, folder: Path, parent: QObject | None = None
+    ) -> None:
+        """`folder` is where unsaved work is kept."""
+        super().__init__(parent)
+        self._settings, self._appearances, self._folder = settings, appearances, folder
+        self._open: dict[MainWindow, Recovering] = {}
+        self._going: list[MainWindow] = []
+
+    @property
+    def open(self) -> tuple[MainWindow, ...]:
+        """The open windows, oldest first."""
+        return tuple(self._open)
+
+    def new(self) -> MainWindow:
+        """Open a window with an empty drawing."""
+        document = Document()
+        window = MainWindow(document, self._settings, self._appearances)
+        recovering = Recovering(document, self._folder, window)
+        recovering.failed.connect(window.show_not_kept)
+        self._open[window] = recovering
+        window.left.connect(self._left)
+        if len(self._open) > 1:
+            window.move(window.pos() + STEP * (len(self._open) - 1))
+        window.show()
+        return window
+
+    def offer_recovered(self) -> None:
+        """Ask, in the first window, about what an earlier start left behind."""
+        offer(self.open[0], self._folder, self._open_left)
+
+    def keep_all(self) -> list[Path]:
+        """The program failed: keep what is unsaved in every window. Returns the files."""
+        kept = [recovering.leave() for recovering in self._open.values()]
+        return [file for file in kept if file is not None]
+
+    def close_documents(self) -> None:
+        """End what runs beside the windows that are still there; their threads have ended then."""
+        for window, recovering in self._open.items():
+            recovering.close()
+            window.document.close()
+        self._open.clear()
+
+    def _open_left(self, left: Left) -> None:
+        window = next(filter(_is_blank, self._open), None) or self.new()
+        if recover(window, left, window.document, self._open[window]):
+            window.files.opened.emit()
+
+    def _left(self) -> None:
+        """A window was closed on purpose: its unsaved work was saved or given up."""
+        window = self.sender()
+        if isinstance(window, MainWindow) and window in self._open:
+            self._open.pop(window).close()
+            # It is still inside its own close event, and nothing else holds it.
+            self._going.append(window)
+            QTimer.singleShot(0, self, self._going.clear)
+
+
+def _is_blank(window: MainWindow) -> bool:
+    return window.document.path is None and window.document.drawing == Drawing()

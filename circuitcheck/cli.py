@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 SOUND, FOUND, FAILED = 0, 1, 2
 ENDING = ".wetcircuit"
-COMMANDS = ("check", "explain", "parts", "samples", "sizes")
+COMMANDS = ("check", "compare", "explain", "parts", "samples", "sizes")
 
 
 def run(arguments: Sequence[str]) -> int:
@@ -36,6 +36,11 @@ def _parser() -> argparse.ArgumentParser:
     )
     commands = parser.add_subparsers(title="commands", metavar="COMMAND", required=True)
     _add_check(commands.add_parser("check", help="check drawings, or every drawing in a folder"))
+    _add_compare(
+        commands.add_parser(
+            "compare", help="what was removed, fitted, moved or changed, and which findings came or went"
+        )
+    )
     explain = commands.add_parser("explain", help="why a check exists and what puts it right")
     explain.add_argument("check", nargs="?", metavar="CHECK", help="a check's name; without it, the list")
     explain.set_defaults(command=_explain)
@@ -74,6 +79,13 @@ def _add_check(parser: argparse.ArgumentParser) -> None:
         "--cures", action="store_true", help="say which edits would put a finding right, each tried first"
     )
     parser.set_defaults(command=_check)
+
+
+def _add_compare(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("old", metavar="OLD", type=Path, help="the earlier drawing")
+    parser.add_argument("new", metavar="NEW", type=Path, help="the later drawing")
+    parser.add_argument("--as", dest="form", choices=("text", "json", "csv"), default="text")
+    parser.set_defaults(command=_compare)
 
 
 def _add_parts(parser: argparse.ArgumentParser) -> None:
@@ -210,6 +222,29 @@ def _counting(checked: list[Checked], at_least: str, *, strict: bool) -> bool:
             if grade is not None and grade.rank <= limit:
                 return True
     return False
+
+
+def _compare(parsed: argparse.Namespace) -> int:
+    """0 where the two hold the same, 1 where they differ, 2 where one cannot be read."""
+    from circuitcheck.report import compared as shown
+    from circuitcheck.storage.reading import DrawingError, read
+
+    drawings = []
+    for path in (parsed.old, parsed.new):
+        try:
+            drawings.append(read(path))
+        except DrawingError as error:
+            _say(str(error))
+        except OSError as error:
+            _say(f"{path}: {error.strerror or error}")
+    if len(drawings) < 2:
+        return FAILED
+    told = shown.compared(str(parsed.old), drawings[0], str(parsed.new), drawings[1])
+    forms = {"text": shown.as_text, "json": shown.as_json, "csv": shown.as_csv}
+    _print(forms[parsed.form](told))
+    if not_judged := told.not_judged:
+        _say(f"{not_judged} checks not judged in the two drawings together")
+    return SOUND if told.is_nothing else FOUND
 
 
 def _explain(parsed: argparse.Namespace) -> int:

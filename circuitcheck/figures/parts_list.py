@@ -11,7 +11,7 @@ run, then its branch: 22 × 22 × 15.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Collection, Iterable, Iterator
 from dataclasses import dataclass
 from math import fsum
 from typing import Any
@@ -131,20 +131,23 @@ class PartsList:
         return tuple(id for line in self.pipes for id in line.usual_material)
 
 
-def parts_list(drawing: Drawing) -> PartsList:
-    """Count what a drawing is made of."""
+def parts_list(drawing: Drawing, only: Collection[str] | None = None) -> PartsList:
+    """Count what a drawing is made of; `only` these ids of it, if given."""
     return PartsList(
-        drawing, (*_parts(drawing), *_controls(drawing)), tuple(_tees(drawing)), tuple(_pipes(drawing))
+        drawing,
+        (*_parts(drawing, only), *_controls(drawing, only)),
+        tuple(_tees(drawing, only)),
+        tuple(_pipes(drawing, only)),
     )
 
 
-def _parts(drawing: Drawing) -> list[PartLine]:
+def _parts(drawing: Drawing, only: Collection[str] | None) -> list[PartLine]:
     groups: dict[tuple[str, Sizes, tuple[Any, ...]], list[Component]] = defaultdict(list)
     data: dict[str, tuple[Datum, ...]] = {}
     for part in drawing.components.values():
-        if part.kind.name == TEE:
+        if part.kind.name == TEE or (only is not None and part.id not in only):
             continue
-        data[part.id] = tuple(_deciding(part))
+        data[part.id] = tuple(deciding(part))
         told = tuple((each.field.name, _hashable(each.value)) for each in data[part.id])
         groups[part.kind.name, _sizes(drawing, part), told].append(part)
     lines = []
@@ -158,16 +161,18 @@ def _parts(drawing: Drawing) -> list[PartLine]:
     return lines
 
 
-def _controls(drawing: Drawing) -> list[PartLine]:
+def _controls(drawing: Drawing, only: Collection[str] | None) -> list[PartLine]:
     found: dict[str, list[str]] = defaultdict(list)
     kinds = {}
     for control in drawing.controls.values():
+        if only is not None and control.id not in only:
+            continue
         found[control.kind.title].append(control.id)
         kinds[control.kind.title] = control.kind
     return [PartLine(kinds[title], (), (), tuple(found[title])) for title in sorted(found)]
 
 
-def _deciding(part: Component) -> Iterator[Datum]:
+def deciding(part: Component) -> Iterator[Datum]:
     """What decides the order: the figure under the name, what is built in, and what else is given."""
     kind = part.kind
     first = [name for name in (*kind.figure, *kind.rests_on) if name not in OF_THE_PLACE]
@@ -207,13 +212,18 @@ def _port_sizes(drawing: Drawing, part: Component) -> Sizes:
     return tuple(drawing.pipes[pipe].data.get("size_mm") for pipe in pipes if pipe is not None)
 
 
-def _tees(drawing: Drawing) -> Iterator[TeeLine]:
+def _tees(drawing: Drawing, only: Collection[str] | None) -> Iterator[TeeLine]:
     groups: dict[tuple[tuple[str, ...], Sizes], list[str]] = defaultdict(list)
     for part in drawing.components.values():
-        if part.kind.name == TEE:
-            groups[_tee_materials(drawing, part), _tee_sizes(drawing, part)].append(part.id)
+        if part.kind.name == TEE and (only is None or part.id in only):
+            groups[tee_order(drawing, part)].append(part.id)
     for materials, sizes in sorted(groups, key=lambda key: (key[0], _largest_first(key[1]))):
         yield TeeLine(materials, sizes, tuple(groups[materials, sizes]))
+
+
+def tee_order(drawing: Drawing, tee: Component) -> tuple[tuple[str, ...], Sizes]:
+    """What a tee is ordered by: the materials of its pipes, and its sizes."""
+    return _tee_materials(drawing, tee), _tee_sizes(drawing, tee)
 
 
 def _tee_sizes(drawing: Drawing, tee: Component) -> Sizes:
@@ -228,9 +238,11 @@ def _tee_materials(drawing: Drawing, tee: Component) -> tuple[str, ...]:
     return tuple(sorted(material for material in found if material))
 
 
-def _pipes(drawing: Drawing) -> Iterator[PipeLine]:
+def _pipes(drawing: Drawing, only: Collection[str] | None) -> Iterator[PipeLine]:
     groups: dict[tuple[str | None, float | None, float | None, bool], list[Pipe]] = defaultdict(list)
     for pipe in drawing.pipes.values():
+        if only is not None and pipe.id not in only:
+            continue
         material, data = _MATERIAL.value(pipe.data), pipe.data
         key = (material, data.get("size_mm"), data.get("bore_mm"), bool(data.get("heatproof")))
         groups[key].append(pipe)

@@ -6,7 +6,7 @@ import csv
 import io
 from collections.abc import Iterator, Sequence
 
-from circuitcheck.report.checked import Checked
+from circuitcheck.report.checked import Checked, Told
 from circuitcheck.report.plain import cell
 
 COLUMNS = (
@@ -21,11 +21,17 @@ COLUMNS = (
     "alone",
     "missing",
     "accepted",
+    "reason",
+    "accepted_by",
+    "until",
 )
+
+_BLANK = ("", "", "", "", "")
 
 
 def as_csv(files: Sequence[Checked]) -> str:
-    """A header and one row for each finding; a file that can't be read has a row with what is wrong."""
+    """A header and one row for each finding; a file that can't be read has a row with what is wrong, and
+    each review record a row, of the grade `record`, with how it stands."""
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\n")
     writer.writerow(COLUMNS)
@@ -37,7 +43,7 @@ def as_csv(files: Sequence[Checked]) -> str:
 def _rows(files: Sequence[Checked]) -> Iterator[tuple[str, ...]]:
     for each in files:
         for error in each.error:
-            yield (each.file, "", "error", "", error, "", "", "", "", "", "")
+            yield (each.file, "", "error", "", error, *_BLANK, "", "", "", "")
         for told in each.told:
             finding = told.finding
             witness = finding.witness
@@ -53,4 +59,16 @@ def _rows(files: Sequence[Checked]) -> Iterator[tuple[str, ...]]:
                 " ".join(witness.alone) if witness else "",
                 " ".join(finding.missing),
                 "yes" if told.accepted else "no",
+                *_acceptance(told),
             )
+        for held in each.records:
+            from circuitcheck.review.words import held_words, record_title
+
+            text = f"{record_title(held)}. {held_words(held)}"
+            yield (each.file, "", "record", "", text, *_BLANK, "", "", "", "")
+
+
+def _acceptance(told: Told) -> tuple[str, str, str]:
+    if told.acceptance is None:
+        return "", "", ""
+    return told.acceptance.reason, told.acceptance.author, told.acceptance.until or ""

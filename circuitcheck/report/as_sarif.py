@@ -16,7 +16,7 @@ from circuitcheck.checks.catalogue import checks
 from circuitcheck.checks.check import Check
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.report.as_json import escaped
-from circuitcheck.report.checked import Checked, Told
+from circuitcheck.report.checked import Checked, Told, record_object
 from circuitcheck.shipped import version
 
 SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
@@ -88,6 +88,7 @@ def _artifact(each: Checked) -> Object:
             "notApplicable": list(each.not_applicable),
             "notJudged": dict(each.why_not_judged),
             "taken": list(each.taken),
+            "reviews": [record_object(held) for held in each.records],
         },
     }
 
@@ -115,7 +116,19 @@ def _result(told: Told, each: Checked, number: int, places: dict[str, int]) -> O
         "properties": _properties(finding),
     }
     if told.accepted:
-        found["suppressions"] = [{"kind": "inSource", "justification": told.reason}]
+        found["suppressions"] = [_suppression(told)]
+    return found
+
+
+def _suppression(told: Told) -> Object:
+    found: Object = {"kind": "inSource", "status": "accepted", "justification": told.reason}
+    if told.acceptance is not None:
+        named = {
+            "author": told.acceptance.author,
+            "date": told.acceptance.date,
+            "until": told.acceptance.until,
+        }
+        found["properties"] = {name: value for name, value in named.items() if value}
     return found
 
 

@@ -6,8 +6,9 @@ import textwrap
 from collections.abc import Iterator, Sequence
 
 from circuitcheck.finding import Grade
-from circuitcheck.report.checked import Checked, Told
+from circuitcheck.report.checked import MOST_LINES, Checked, Told
 from circuitcheck.report.plain import plain
+from circuitcheck.review.acceptances import Standing
 
 MARKS = {Grade.DANGER: "!", Grade.FAULT: "x", Grade.ADVICE: "i", Grade.UNANSWERED: "?"}
 _COLOURS = {Grade.DANGER: "31;1", Grade.FAULT: "33;1", Grade.ADVICE: "34", Grade.UNANSWERED: "36"}
@@ -46,6 +47,32 @@ def _file(each: Checked, colour: bool) -> Iterator[str]:
         yield f"  Rule book: {each.rule_book}."
     if each.taken:
         yield from _wrapped(f"Taken as usual, since not given: {'; '.join(each.taken)}.", "  ")
+    yield from _idle_acceptances(each)
+    yield from _records(each)
+
+
+def _idle_acceptances(each: Checked) -> Iterator[str]:
+    """Acceptances that accept nothing here: the others stand with their findings."""
+    for one in each.acceptances:
+        accepted = one.acceptance
+        if one.standing is Standing.NO_FINDING:
+            text = f"Accepted, but not found any more: {accepted.check} on {', '.join(accepted.on)}."
+        elif one.standing is Standing.RUN_OUT:
+            text = f"Acceptance run out on {accepted.until}: {accepted.check} on {', '.join(accepted.on)}."
+        else:
+            continue
+        yield from _wrapped(text, "  ", hang="    ")
+
+
+def _records(each: Checked) -> Iterator[str]:
+    if not each.records:
+        return
+    from circuitcheck.review.words import held_lines, record_title
+
+    for held in each.records:
+        yield from _wrapped(f"Review record by {record_title(held)}.", "  ", hang="    ")
+        for line in held_lines(held, MOST_LINES):
+            yield from _wrapped(line, "    ", hang="      ")
 
 
 def _finding(told: Told, colour: bool) -> Iterator[str]:
@@ -58,6 +85,11 @@ def _finding(told: Told, colour: bool) -> Iterator[str]:
     shown = f"\x1b[{_COLOURS[finding.grade]}m{word}\x1b[0m" if colour else word
     yield f"  {shown}: {finding.check}"
     yield from _wrapped(finding.message, "      ")
+    if told.acceptance is not None:
+        accepted = told.acceptance
+        until = f" until {accepted.until}" if accepted.until else ""
+        by = f" by {accepted.author}" if accepted.author else ""
+        yield from _wrapped(f"Accepted{by}{until}: {accepted.reason}", "      ", hang="        ")
     for cure in told.cures or ():
         yield from _wrapped(f"Cure: {cure}", "      ", hang="        ")
 

@@ -6,12 +6,19 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from circuitcheck.analysis import Analysis, analyse
+from circuitcheck.drawing.value import Acceptance
 from circuitcheck.finding import Finding
-from circuitcheck.review.acceptances import acceptance_of
+from circuitcheck.review.acceptances import Accepted, acceptance_of, standings
 from circuitcheck.storage.reading import DrawingError, read
+
+if TYPE_CHECKING:
+    from circuitcheck.review.holding import Held
+
+MOST_LINES = 12
+"""Changes named of a broken record in one answer; `compare` names all."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,6 +29,7 @@ class Told:
     accepted: bool
     reason: str = ""
     cures: tuple[str, ...] | None = None
+    acceptance: Acceptance | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,10 +47,12 @@ class Checked:
     taken: tuple[str, ...] = ()
     rule_book: str | None = None
     why_not_judged: Mapping[str, str] = field(default_factory=dict)
+    acceptances: tuple[Accepted, ...] = ()
+    records: tuple[Held, ...] = ()
 
     def as_object(self) -> dict[str, Any]:
         """The file as JSON shows it."""
-        return {
+        told: dict[str, Any] = {
             "file": self.file,
             "title": self.title,
             "error": list(self.error) or None,
@@ -54,6 +64,11 @@ class Checked:
             "why_not_judged": dict(self.why_not_judged),
             "findings": [_finding_object(told) for told in self.told],
         }
+        if self.acceptances:
+            told["acceptances"] = [_acceptance_object(each) for each in self.acceptances]
+        if self.records:
+            told["reviews"] = [record_object(each) for each in self.records]
+        return told
 
 
 def check_file(path: Path, today: date, *, with_cures: bool = False) -> Checked:
@@ -81,7 +96,17 @@ def told_of(file: str, analysis: Analysis, today: date, *, with_cures: bool = Fa
         analysis.taken,
         analysis.rule_book,
         analysis.why_not_judged,
+        standings(analysis.drawing, analysis.findings, today),
+        _records(analysis),
     )
+
+
+def _records(analysis: Analysis) -> tuple[Held, ...]:
+    if not analysis.drawing.reviews:
+        return ()
+    from circuitcheck.review.holding import held
+
+    return held(analysis.drawing, analysis)
 
 
 def _told(analysis: Analysis, finding: Finding, today: date, *, with_cures: bool) -> Told:
@@ -91,7 +116,8 @@ def _told(analysis: Analysis, finding: Finding, today: date, *, with_cures: bool
         from circuitcheck.cures import cures
 
         found = tuple(cure.message for cure in cures(analysis, finding))
-    return Told(finding, acceptance is not None, acceptance.reason if acceptance else "", found)
+    reason = acceptance.reason if acceptance else ""
+    return Told(finding, acceptance is not None, reason, found, acceptance)
 
 
 def _finding_object(told: Told) -> dict[str, Any]:
@@ -112,4 +138,30 @@ def _finding_object(told: Told) -> dict[str, Any]:
         found["would_be"] = finding.would_be.value
     if told.cures is not None:
         found["cures"] = list(told.cures)
+    if told.acceptance is not None:
+        accepted = told.acceptance
+        names = ("reason", "author", "date", "until")
+        found["acceptance"] = {name: getattr(accepted, name) for name in names}
     return found
+
+
+def _acceptance_object(each: Accepted) -> dict[str, Any]:
+    accepted = each.acceptance
+    names = ("check", "reason", "author", "date", "until")
+    told = {name: getattr(accepted, name) for name in names}
+    return {**told, "on": list(accepted.on), "standing": each.standing.value}
+
+
+def record_object(each: Held) -> dict[str, Any]:
+    """A review record as JSON shows it: what it says, how it stands, and what changed since."""
+    from circuitcheck.review.words import held_lines
+
+    review = each.review
+    names = ("author", "role", "date", "decision", "remarks", "program", "rule_book")
+    seals = ("meaning", "layout", "findings", "previous")
+    return {
+        **{name: getattr(review, name) for name in names},
+        "state": each.state,
+        **{name: getattr(each, name).value for name in seals},
+        "told": list(held_lines(each, MOST_LINES)),
+    }

@@ -98,7 +98,7 @@ def as_text(file: str, found: PartsList) -> str:
     for section, members in groupby(rows(found), key=lambda row: row.section):
         lines += ["", section]
         for row in members:
-            lines += _text_lines(row)
+            lines += row_lines(row)
     if len(lines) == 1:
         lines += ["", "Nothing is drawn."]
     said = notes(found)
@@ -127,6 +127,14 @@ def as_json(file: str, found: PartsList) -> str:
         "program": f"circuitcheck {version()}",
         "file": file,
         "title": found.drawing.title,
+        **list_objects(found),
+    }
+    return escaped(json.dumps(told, ensure_ascii=False, indent=1) + "\n")
+
+
+def list_objects(found: PartsList) -> dict[str, list[dict[str, Any]]]:
+    """The list as JSON shows it."""
+    return {
         "parts": [_part_object(line) for line in found.parts],
         "tees": [
             {
@@ -139,7 +147,6 @@ def as_json(file: str, found: PartsList) -> str:
         ],
         "pipes": [_pipe_object(line) for line in found.pipes],
     }
-    return escaped(json.dumps(told, ensure_ascii=False, indent=1) + "\n")
 
 
 def _part_row(line: PartLine) -> Row:
@@ -219,7 +226,8 @@ def _switch_words(label: str, *, on: bool) -> str:
     return f"{'not' if label.startswith('All ') else 'no'} {_lower(label)}"
 
 
-def _text_lines(row: Row) -> list[str]:
+def row_lines(row: Row) -> list[str]:
+    """One line of the list for reading, wrapped."""
     much = f"{row.count}" if row.count is not None else f"{row.length_m or 0:.2f} m"
     words = [row.item + (f" {row.size}" if row.size else "")]
     words += [row.details] if row.details else []

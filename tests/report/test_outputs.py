@@ -73,6 +73,7 @@ def test_csv() -> None:
         "file": "hall.wetcircuit", "check": "vessel-can-be-cut-off", "grade": "danger", "would_be": "",
         "message": "Fire<U+001B>[2J can be cut off.", "components": "hs1 tp1", "pipes": "p1 p2",
         "shut": "tp1:a", "alone": "tp1:a iv1", "missing": "", "accepted": "no",
+        "reason": "", "accepted_by": "", "until": "",
     }  # fmt: skip
     row = dict(zip(header, unsure, strict=True))
     assert (row["would_be"], row["missing"], row["accepted"], row["shut"]) == (

@@ -1,0 +1,176 @@
+"""What a comparison and a review record say, in sentences for a person."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from typing import Any
+
+from circuitcheck.drawing.fields import CONTROL_FIELDS, DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.parts.kind import Field, FieldType
+from circuitcheck.review.comparing import Change, Comparison, Remarks, Repiped
+from circuitcheck.review.holding import Held, Seal
+
+NOT_GIVEN = "not given"
+_OF_DRAWING = {f"design.{field.name}": field for field in DESIGN_FIELDS} | {
+    f"sheet.{field.name}": field for field in SHEET_FIELDS
+}
+_OF_CONTROL = {field.name: field for field in CONTROL_FIELDS}
+_OF_PIPE = {field.name: field for field in PIPE_FIELDS}
+_LABELS = {
+    "label": "name",
+    "title": "title",
+    "acts_on": "acts on",
+    "in_same_room_as": "in the same room as",
+    "direction": "direction",
+}
+
+
+def called(drawing: Drawing, id: str) -> str:
+    """A thing by its name and id, so that two of one name can be told apart."""
+    name = drawing.name(id)
+    return name if id in name.split() else f"{name} ({id})"
+
+
+def field_of(found: Comparison, change: Change) -> Field | None:
+    """The format's field that changed; None for a label, an unknown field and the like."""
+    if not change.new_id:
+        return _OF_DRAWING.get(change.field)
+    if change.new_id in found.new.pipes:
+        return _OF_PIPE.get(change.field)
+    if change.new_id in found.new.controls:
+        return _OF_CONTROL.get(change.field)
+    fields = {field.name: field for field in found.new.components[change.new_id].kind.fields}
+    return fields.get(change.field)
+
+
+def field_words(found: Comparison, change: Change) -> str:
+    """What changed, as the details call it: `set pressure`, `name`."""
+    field = field_of(found, change)
+    if field is None:
+        return _LABELS.get(change.field, change.field)
+    return field.label[:1].lower() + field.label[1:]
+
+
+def value_words(field: Field | None, value: Any) -> str:
+    """A value as a person reads it, with its unit; what is not given with what stands for it."""
+    if value is None:
+        usual = field is not None and field.has_default and field.default != ()
+        return f"{NOT_GIVEN} (usual: {_shown(field, field.default)})" if field and usual else NOT_GIVEN
+    return _shown(field, value)
+
+
+def change_words(found: Comparison, change: Change) -> str:
+    """One change: `set pressure from 3 bar to 6 bar`."""
+    field = field_of(found, change)
+    words = f"{field_words(found, change)} from {value_words(field, change.old)} to {value_words(field, change.new)}"
+    return words
+
+
+def repiped_words(found: Comparison, each: Repiped) -> str:
+    """What a pipe joined and joins now."""
+    before = _ends(found.old, each.old_ends)
+    after = _ends(found.new, each.new_ends)
+    return f"joined {before}, now {after}"
+
+
+def change_lines(found: Comparison) -> Iterator[str]:
+    """Everything that differs, a sentence for each, what weighs most first."""
+    for id in found.removed:
+        yield f"Removed: {called(found.old, id)}."
+    for id in found.fitted:
+        yield f"Fitted: {called(found.new, id)}."
+    for each in found.repiped:
+        yield f"Re-piped: {called(found.new, each.new_id)} {repiped_words(found, each)}."
+    for change in found.changed:
+        what = called(found.new, change.new_id) if change.new_id else "the drawing"
+        yield f"Changed: {what}, {change_words(found, change)}."
+    for mine, its in found.renumbered:
+        yield f"Called by another id: {mine} is now {its}."
+    for _, its in found.moved:
+        yield f"Moved on the sheet: {called(found.new, its)}."
+    yield from _remark_lines("note", found.notes)
+    yield from _remark_lines("acceptance", found.acceptances)
+    yield from _remark_lines("review record", found.reviews)
+
+
+def held_words(held: Held) -> str:
+    """One sentence on how a record stands."""
+    if held.broken:
+        return f"The record is broken: {_listed(_BROKEN[name] for name in held.broken)}."
+    if held.state == "incomplete":
+        return "The record does not say enough of the drawing it was made of to be held against this one."
+    words = "The record holds: the drawing, its findings, notes and acceptances are as they were reviewed"
+    if held.findings is Seal.OTHER_PROGRAM:
+        words = "The record holds: the drawing, its notes and acceptances are as they were reviewed"
+        words += f"; its findings were worked out by {held.review.program} and are not told again here"
+    return f"{words}."
+
+
+def held_lines(held: Held, most: int | None = None) -> Iterator[str]:
+    """What broke a record, as sentences: what changed since, or that the record does not tell."""
+    yield held_words(held)
+    if not held.broken:
+        return
+    if held.circuit_is_as_reviewed:
+        yield "What is there and how it is joined is as it was reviewed."
+    if held.since is None:
+        yield "The record does not tell how the drawing was, so what changed cannot be named."
+        return
+    lines = list(change_lines(held.since))
+    yield from lines[:most]
+    if most is not None and len(lines) > most:
+        yield f"And {len(lines) - most} more."
+    if "findings" in held.broken and not lines:
+        yield "The record's own words, or what it says was found, are not what was signed."
+
+
+def record_title(held: Held) -> str:
+    """A record in one line: who, when, what was decided."""
+    review = held.review
+    who = ", ".join(each for each in (review.author, review.role) if each) or "no name"
+    said = f"{review.date or 'no date'}: {review.decision or 'no decision'}"
+    return f"{who}, {said}"
+
+
+_BROKEN = {
+    "meaning": "the circuit or its data have changed",
+    "layout": "the layout on the sheet has changed",
+    "findings": "findings, notes, acceptances or the record's own words have changed",
+    "previous": "the record before it was altered or taken out",
+}
+
+
+def _remark_lines(what: str, remarks: Remarks) -> Iterator[str]:
+    for verb, names in (("New", remarks.came), ("Gone", remarks.gone), ("Changed", remarks.changed)):
+        for name in names:
+            yield f"{verb} {what}: {name}."
+
+
+def _ends(drawing: Drawing, ends: tuple[str, str]) -> str:
+    return _listed(_end(drawing, end) for end in ends)
+
+
+def _end(drawing: Drawing, end: str) -> str:
+    part, dot, port = end.rpartition(".")
+    if not dot:
+        return "nothing"
+    return f"{called(drawing, part)} at {port.replace('_', ' ')}"
+
+
+def _shown(field: Field | None, value: Any) -> str:
+    unit = f" {field.unit}" if field is not None and field.unit else ""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, (int, float)):
+        return f"{value:.6g}{unit}"
+    if isinstance(value, (list, tuple)):
+        return _listed(str(each).replace("_", " ") for each in value) or "none"
+    if field is not None and field.type is FieldType.CHOICE:
+        return str(value).replace("_", " ")
+    return f"“{value}”" if isinstance(value, str) else str(value)
+
+
+def _listed(names: Iterable[str]) -> str:
+    texts = list(names)
+    return f"{', '.join(texts[:-1])} and {texts[-1]}" if len(texts) > 1 else "".join(texts)

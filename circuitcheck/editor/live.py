@@ -78,7 +78,9 @@ class Live(QObject):
         self._flows_work.found.connect(self._show_flows)
         self._busy.timeout.connect(self._show_busy)
         panel.wanted.connect(self._want_figures)
-        panel.unwanted.connect(self._figures_work.forget)
+        panel.unwanted.connect(self._unwant_figures)
+        self._tables.fill_in.figures_wanted.connect(self._want_figures)
+        self._tables.fill_in.figures_unwanted.connect(self._unwant_figures)
         panel.note_changed.connect(section.set_note)
         section.folded_changed.connect(self._folded)
         for other in (self._panes.details_section, self._panes.findings_section):
@@ -113,7 +115,7 @@ class Live(QObject):
         return self._flows
 
     def _drawing_changed(self, before: Drawing, after: Drawing, step: str) -> None:
-        if self._panes.figures.isVisible():
+        if self._figures_seen:
             self._figures_work.ask(after)
         if self.flows_action.isChecked():
             self._ask_flows(after)
@@ -146,11 +148,21 @@ class Live(QObject):
         if not folded and not self._panes.figures_section.is_folded:
             self._panes.share_side()
 
+    @property
+    def _figures_seen(self) -> bool:
+        """Whether anything in view shows figures, or what they need."""
+        return self._panes.figures.isVisible() or self._tables.fill_in.isVisible()
+
+    def _unwant_figures(self) -> None:
+        if not self._figures_seen:
+            self._figures_work.forget()
+
     def _want_figures(self) -> None:
         self._figures_work.ask(self._document.drawing)
 
     def _show_figures(self, drawing: Drawing, found: tuple[Figure, ...] | None) -> None:
         self._panes.figures.show_figures(drawing, found)
+        self._tables.fill_in.show_figures(found)
 
     # The flows.
 

@@ -22,7 +22,9 @@ SOURCE = (
     "Perry's Chemical Engineers' Handbook. Resistances not given: common practice, no source."
 )
 LIMITS = (
-    "Forced flow only; all thermostatic heads open; water without glycol at the design's mean temperature."
+    "Forced flow only; all thermostatic heads open; water without glycol at the design's mean temperature. "
+    "An emitter's stated output is the nominal one, at 50 K (EN 442); its design flow carries what that comes to "
+    "at the design's temperatures."
 )
 LEAST_FLOW_LPM = 0.1
 """Less is taken for no flow: common practice, no source."""

@@ -44,6 +44,19 @@ def rooms_c(plant: Plant) -> Mapping[str, float]:
     return plant.kept("rooms by emitter", found)
 
 
+def share_at(plant: Plant, part: str, flow_c: float, return_c: float) -> float:
+    """The share of its stated output that an emitter gives at these temperatures of the plant's water.
+
+    What is stated is the nominal output, at 50 K (EN 442): the one reading that figures, flows and checks
+    share. An emitter that takes cooler water than this by its own limit gives what it states.
+    """
+    fields = {field.name for field in plant.drawing.components[part].kind.own_fields}
+    limit = plant.value(part, "maximum_flow_temperature_c") if LIMITED in fields else None
+    if limit is not None and limit < flow_c:
+        return 1.0
+    return output_share(excess_k(flow_c, return_c, rooms_c(plant).get(part, ROOM_C)))
+
+
 def emitted(gathering: Gathering, part: str) -> Emitted | None:
     """What an emitter gives; None where numbers are missing, which are then noted."""
     plant = gathering.plant
@@ -60,7 +73,7 @@ def emitted(gathering: Gathering, part: str) -> Emitted | None:
     if limit is not None and limit < flow:
         return Emitted(nominal, nominal, room, limited_c=float(limit))
     gathering.add("n", "Exponent", EXPONENT, "", "EN 442-2: usual for radiators")
-    return Emitted(nominal, nominal * output_share(excess_k(float(flow), float(back), room)), room)
+    return Emitted(nominal, nominal * share_at(plant, part, float(flow), float(back)), room)
 
 
 def _room(gathering: Gathering, part: str) -> float:

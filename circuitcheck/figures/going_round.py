@@ -9,6 +9,7 @@ from circuitcheck.circuit.circulating import Round, circulating
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.circuit.situations import Situation
 from circuitcheck.figures.content import HOLDS_WATER
+from circuitcheck.parts.kind import Role
 
 if TYPE_CHECKING:
     from circuitcheck.figures.plant import Plant
@@ -30,6 +31,19 @@ def going_round(plant: Plant, heat: Placed, situation: Situation) -> GoingRound:
     turn = circulating(plant.circuit, heat, situation.shut)
     litres, missing = _litres(plant, turn)
     return GoingRound(litres, situation, turn, (*situation.missing, *missing))
+
+
+def heated_rounds(plant: Plant, heat: Placed) -> tuple[GoingRound, ...]:
+    """What goes round in each situation with heat on and a pump running, each stand of the motor valves
+    once. One with a coil or an exchanger on the way is left out: what is behind it takes up the heat."""
+    roles = (Role.HEATED_BY_COIL, Role.EXCHANGES)
+    takes = {place.part for role in roles for place in plant.circuit.devices(role)}
+    stands: dict[frozenset[str], Situation] = {}
+    for situation in plant.situations.all:
+        if situation.heat_on and situation.running:
+            stands.setdefault(situation.shut, situation)
+    found = (going_round(plant, heat, situation) for situation in stands.values())
+    return tuple(each for each in found if takes.isdisjoint(each.round.parts))
 
 
 def _litres(plant: Plant, turn: Round) -> tuple[float, tuple[str, ...]]:

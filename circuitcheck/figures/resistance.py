@@ -272,14 +272,26 @@ class Resistances:
         )
 
     def design_flow_m3_s(self, part: str) -> float | None:
-        """The flow an emitter or a coil is meant to have; None where it is not known or has no number."""
+        """The flow an emitter or a coil is meant to have; None where it is not known or has no number.
+
+        It carries what an emitter gives at the design's temperatures, not what it would at 50 K.
+        """
         for field, factor in (("output_kw", 1.0), ("output_w", 1e-3), ("coil_power_kw", 1.0)):
             if any(each.name == field for each in self.plant.drawing.components[part].kind.own_fields):
                 power = self.number(part, field)
                 if power is None or self.water is None:
                     return None
-                return self.water.flow_m3_s(power * factor)
+                return self.water.flow_m3_s(power * factor * self._given_share(part))
         return None
+
+    def _given_share(self, part: str) -> float:
+        """The share of its stated output that a part gives at the design's temperatures."""
+        from circuitcheck.figures.emitting import share_at
+
+        if not any(each.role is Role.EMITS for each in self.plant.circuit.plans[part].devices):
+            return 1.0
+        flow, back = self.plant.design("flow_temperature_c"), self.plant.design("return_temperature_c")
+        return share_at(self.plant, part, float(flow), float(back))
 
     def _take(self, what: str, value: str, source: str = NO_SOURCE) -> None:
         self.taken[f"{what} = {value} ({source})"] = None

@@ -1,8 +1,8 @@
 """What a drawing leaves open, and what each number is needed for: the table to fill in, without the window.
 
 Every data field of the design, the parts, the pipes and the controls is one question, asked once however
-many checks need it. What a check needs comes first, by the grade its answer would have; then what is not
-known and nothing needs; then usual values that verdicts rest on; then the rest.
+many checks need it. What a check needs comes first, by the grade its answer would have; then what figures
+need; then what is not known and nothing needs; then usual values that verdicts rest on; then the rest.
 """
 
 from __future__ import annotations
@@ -18,6 +18,7 @@ from circuitcheck.checks.catalogue import checks
 from circuitcheck.drawing.fields import CONTROL_FIELDS, DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
 from circuitcheck.drawing.measuring import bends, length_m
 from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe
+from circuitcheck.figures.figure import Figure
 from circuitcheck.finding import Grade
 from circuitcheck.parts.kind import Field, FieldType, Role
 from circuitcheck.sizing.tube import bore_mm
@@ -78,22 +79,24 @@ class Question(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class Need:
-    """A check that asks for a field: the grade its answer would have, in how many findings it asks, and
-    whether it could judge nothing at all without."""
+    """A check or a figure that asks for a field: the grade its answer would have, in how many findings it
+    asks, and whether it could judge nothing at all without. A figure has no grade but `unanswered`; it
+    counts the things it is to be worked for."""
 
     check: str
     title: str
     grade: Grade
     findings: int
     is_silent: bool
+    is_figure: bool = False
 
 
 Needs = Mapping[str, tuple[Need, ...]]
 Order = tuple[int, int, int, int, int]
 
 
-def needs(analysis: Analysis) -> Needs:
-    """What each field is needed for, by `id.field`; the heaviest need first."""
+def needs(analysis: Analysis, figures: Iterable[Figure] = ()) -> Needs:
+    """What each field is needed for, by `id.field`; the heaviest need first, figures after checks."""
     counted: dict[str, dict[str, tuple[Grade, int]]] = defaultdict(dict)
     for finding in analysis.findings:
         grade = finding.would_be or finding.grade
@@ -109,7 +112,25 @@ def needs(analysis: Analysis) -> Needs:
             for name, (grade, count) in by_check.items()
         ]
         found[key] = tuple(sorted(asking, key=lambda need: (need.grade.rank, not need.is_silent, need.check)))
+    for key, wanting in _figures_wanting(figures).items():
+        found[key] = (*found.get(key, ()), *wanting)
     return found
+
+
+def _figures_wanting(figures: Iterable[Figure]) -> Mapping[str, tuple[Need, ...]]:
+    """The figures that cannot be worked without a field, each once."""
+    counted: dict[str, dict[str, tuple[str, int]]] = defaultdict(dict)
+    for figure in figures:
+        for key in dict.fromkeys(figure.missing):
+            _, count = counted[key].get(figure.name, ("", 0))
+            counted[key][figure.name] = (figure.title, count + 1)
+    return {
+        key: tuple(
+            Need(name, title, Grade.UNANSWERED, count, is_silent=False, is_figure=True)
+            for name, (title, count) in sorted(by_figure.items())
+        )
+        for key, by_figure in counted.items()
+    }
 
 
 def rests_on(analysis: Analysis) -> frozenset[str]:

@@ -204,3 +204,19 @@ def test_another_drawing_has_its_own_situations(window: MainWindow, qtbot: QtBot
 def test_what_is_missing_in_one_line(missing: tuple[str, ...], known: bool, said: str) -> None:
     told = SituationFlows("both", {"p1": PipeFlow(1.0)} if known else {})
     assert missing_sentence(Flows(Drawing(), (told,), missing)) == said
+
+
+def test_the_table_names_the_figures_that_wait_for_a_number(window: MainWindow, qtbot: QtBot) -> None:
+    window.document.do("Forget", without_pump())
+    window.tables.fill_in_action.trigger()
+    table = window.tables.fill_in
+    key = "pump.maximum_flow_lpm"
+    qtbot.waitUntil(lambda: any(each.is_figure for each in table.model.asked.needed(key)), timeout=20_000)
+    words = table.model.asked.needed_words(table.model.asked.questions[key])
+    assert "figures: " in words.casefold() and "Flows of the pumped water" in words
+    assert table.model.row_of(key) is not None
+    window.document.do("Fill in", set_field(window.document.drawing, "pump", "maximum_flow_lpm", 40))
+    qtbot.waitUntil(lambda: not window.live.is_busy, timeout=20_000)
+    qtbot.waitUntil(lambda: not table.model.asked.needed(key), timeout=20_000)
+    window.tables.fill_in_action.trigger()
+    assert not window.live.is_busy

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import sqrt
 
 import pytest
@@ -12,9 +13,10 @@ from circuitcheck.figures.solved import SolvedBody
 from circuitcheck.parts.kind import Role
 from circuitcheck.shipped import data_path
 from circuitcheck.sizing.pipe import GRAVITY_M_S2, pressure_drop
-from circuitcheck.sizing.water import density_kg_m3, viscosity_pa_s
+from circuitcheck.sizing.water import density_kg_m3, heat_capacity_j_kgk, viscosity_pa_s
 from circuitcheck.storage.reading import read
 from tests.checks.flow.driven import driven
+from tests.figures.worked.asking import number, one
 
 SAMPLES = sorted(data_path("samples").glob("*.wetcircuit"))
 DENSITY = density_kg_m3(67.5)
@@ -144,3 +146,47 @@ def test_a_heat_source_with_its_pump_and_bypass_built_in_tells_its_flow() -> Non
         run.flow_lpm("source") for body in plant.solved.bodies for run in body.runs if run.situation.heat_on
     ]
     assert flows and all(flow is not None and flow > 1 for flow in flows)
+
+
+@pytest.mark.parametrize(
+    ("kind", "data", "nominal_w"),
+    [
+        ("radiator", {"output_w": 1500}, 1500),
+        ("heating_zone", {"output_kw": 9, "resistance_kpa": 8}, 9000),
+    ],
+)
+@pytest.mark.parametrize(("flow_c", "return_c"), [(75, 65), (70, 50), (55, 45), (45, 35)])
+def test_an_emitter_is_read_alike_by_its_figure_and_its_flow(
+    kind: str, data: dict[str, float], nominal_w: float, flow_c: float, return_c: float
+) -> None:
+    """What is stated is the output at 50 K; flows carry what that comes to at the design's temperatures."""
+    ring = driven(
+        "hs.flow pu.in:out emitter.flow:return hs.return",
+        parts={"emitter": (kind, data)},
+        design={"flow_temperature_c": flow_c, "return_temperature_c": return_c},
+    )
+    mean = (flow_c + return_c) / 2
+    given_w = nominal_w * ((mean - 20) / 50) ** 1.3
+    assert number(one("emitter-output", ring), "Output") == pytest.approx(given_w, rel=1e-9)
+    carried = given_w / (heat_capacity_j_kgk(mean) * (flow_c - return_c)) / density_kg_m3(mean) * 60_000
+    assert body(Plant(ring)).design_lpm("emitter") == pytest.approx(carried, rel=1e-9)
+
+
+def test_a_floor_that_takes_cooler_water_gives_what_it_states() -> None:
+    zone = {"maximum_flow_temperature_c": 45}
+    ring = driven("hs.flow pu.in:out zone.flow:return hs.return", zone={"output_kw": 9, **zone})
+    carried = 9000 / (heat_capacity_j_kgk(67.5) * 15) / density_kg_m3(67.5) * 60_000
+    assert body(Plant(ring)).design_lpm("zone") == pytest.approx(carried, rel=1e-9)
+
+
+def test_a_room_thermostat_says_how_warm_the_room_is() -> None:
+    def flow(set_c: float) -> float:
+        ring = driven(
+            "hs.flow pu.in:out zone.flow:return hs.return", controls={"rt": ("room_thermostat", ("pu",))}
+        )
+        control = replace(ring.controls["rt"], set_c=set_c, in_same_room_as=("zone",))
+        found = body(Plant(replace(ring, controls={"rt": control}))).design_lpm("zone")
+        assert found is not None
+        return found
+
+    assert flow(24) / flow(20) == pytest.approx((43.5 / 47.5) ** 1.3, rel=1e-9)

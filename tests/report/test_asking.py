@@ -11,6 +11,9 @@ import pytest
 from circuitcheck.analysis import Analysis, analyse
 from circuitcheck.drawing import edits
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.figures.catalogue import all_figures
+from circuitcheck.figures.figure import Figure
+from circuitcheck.figures.plant import Plant
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.geometry import Point
 from circuitcheck.report.asking import ABSENT, Asking, Question, State, in_order, needs, rests_on, touched_by
@@ -210,3 +213,51 @@ def test_a_house_with_gaps_every_missing_field_can_be_asked() -> None:
     assert missing and missing <= questions.keys()
     assert not any(questions[key].state.is_known for key in missing)
     assert set(ordered(drawing, analysis)[: len(missing)]) == missing
+
+
+def lacking(name: str, *missing: str) -> Figure:
+    return Figure(name, name.title(), (), (), "", (), "", "", refused="numbers are missing", missing=missing)
+
+
+def test_figures_ask_after_checks_and_before_what_nothing_needs() -> None:
+    drawing = made(PARTS, PIPES)
+    analysis = told(drawing, unanswered("x", Grade.ADVICE, "p2.length_m"))
+    figures = [
+        lacking("swell", "p1.size_mm", "p2.length_m"),
+        lacking("swell", "p1.size_mm"),
+        lacking("flows", "p1.size_mm"),
+    ]
+    found = needs(analysis, figures)
+    assert [(need.check, need.is_figure) for need in found["p2.length_m"]] == [("x", False), ("swell", True)]
+    assert [(need.check, need.findings) for need in found["p1.size_mm"]] == [("flows", 1), ("swell", 2)]
+    questions = asked(drawing)
+    assert in_order(questions.values(), found, frozenset())[:2] == ["p2.length_m", "p1.size_mm"]
+    assert len(in_order(questions.values(), found, frozenset())) == len(questions)
+
+
+@pytest.mark.parametrize("name", ["cottage", "guest-house", "village-hall"])
+def test_each_number_that_a_figure_lacks_can_be_answered(name: str) -> None:
+    """Every sample, all its numbers taken away: what a figure misses is a question of the table."""
+    drawing = without_numbers(read(data_path("samples") / f"{name}.wetcircuit"))
+    found = needs(analyse(drawing), all_figures(Plant(drawing)))
+    assert any(need.is_figure for wanting in found.values() for need in wanting)
+    questions = asked(drawing)
+    assert not [key for key in found if key not in questions]
+    assert not [key for key in found if questions[key].state is State.GIVEN]
+
+
+def without_numbers(drawing: Drawing) -> Drawing:
+    things = ((drawing.components, "components"), (drawing.pipes, "pipes"))
+    bare = {
+        name: {
+            id: replace(
+                thing,
+                data={
+                    field: held for field, held in thing.data.items() if isinstance(held, str | bool | list)
+                },
+            )
+            for id, thing in held_things.items()
+        }
+        for held_things, name in things
+    }
+    return replace(drawing, design={}, **bare)

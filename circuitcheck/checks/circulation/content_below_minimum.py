@@ -15,14 +15,12 @@ Source: The least content is what the maker of the heat source states. That ther
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Verdict
 from circuitcheck.checks.wording import figure, shortened, upper
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.circuit.situations import HEATING_ONLY
-from circuitcheck.figures.going_round import GoingRound, going_round
+from circuitcheck.figures.going_round import GoingRound, heated_rounds
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.discharge import within
@@ -46,29 +44,19 @@ def judge(case: Case) -> Verdict:
         elif needed == 0:
             sound += 1
         else:
-            rounds = tuple(_rounds(case, heat))
+            rounds = _rounds(case, heat)
             finding = _judged(case, heat, float(needed), rounds)
             findings += [] if finding is None else [finding]
             sound += bool(rounds) and finding is None
     return Verdict(tuple(findings), sound)
 
 
-def _rounds(case: Case, heat: Placed) -> Iterator[GoingRound]:
-    """What goes round in each situation with heat on and no coil or exchanger on the way."""
+def _rounds(case: Case, heat: Placed) -> tuple[GoingRound, ...]:
+    """What goes round in each situation that asks for it, and what its answer rests on noted."""
     case.rests_on_water_ways(case.bodies.of(heat.other))
     for part, field in case.situations.reads:
         case.value(part, field)
-    takes = {
-        place.part for role in (Role.HEATED_BY_COIL, Role.EXCHANGES) for place in case.circuit.devices(role)
-    }
-    seen: set[frozenset[str]] = set()
-    for situation in case.situations.all:
-        if not situation.heat_on or not situation.running or situation.shut in seen:
-            continue
-        seen.add(situation.shut)
-        found = going_round(case, heat, situation)
-        if takes.isdisjoint(found.round.parts):
-            yield found
+    return heated_rounds(case, heat)
 
 
 def _judged(case: Case, heat: Placed, needed: float, rounds: tuple[GoingRound, ...]) -> Finding | None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from enum import IntEnum, StrEnum
 from typing import TYPE_CHECKING, Any
 
@@ -26,6 +26,7 @@ from circuitcheck.report.asking import (
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
+    from circuitcheck.figures.figure import Figure
 
 DOES_NOT_APPLY = 8
 """The urgency of a field that cannot matter to its pipe: shown among everything only."""
@@ -46,7 +47,7 @@ class Shown(StrEnum):
     """Which questions the table shows."""
 
     OPEN = "Not known"
-    NEEDED = "Needed by checks"
+    NEEDED = "Needed by checks and figures"
     USUAL = "Usual values verdicts rest on"
     ALL = "Everything"
 
@@ -56,6 +57,8 @@ class Asked:
 
     def __init__(self) -> None:
         self._asking = Asking()
+        self._analysis: Analysis | None = None
+        self._figures: tuple[Figure, ...] = ()
         self._names: dict[str, str] = {}
         self._open: set[str] = set()
         self._filled: set[str] = set()
@@ -71,6 +74,7 @@ class Asked:
         self._asking.take(drawing)
         self._names, self._open, self._filled = {}, set(), set()
         self.drawing, self.questions = drawing, self._asking.all
+        self._analysis, self._figures = None, ()
         self.needs, self.resting = {}, frozenset()
         for key in self.questions:
             self._note(key, None)
@@ -91,8 +95,17 @@ class Asked:
 
     def take_needs(self, analysis: Analysis) -> list[str]:
         """Take over what the checks need; returns all the questions they speak of."""
-        self.needs, self.resting = needs(analysis), rests_on(analysis)
-        return [*self.needs, *self.resting]
+        self._analysis, self.resting = analysis, rests_on(analysis)
+        return [*self._take_needs(), *self.resting]
+
+    def take_figures(self, figures: Sequence[Figure]) -> list[str]:
+        """Take over what the figures need; returns all the questions that anything needs."""
+        self._figures = tuple(figures)
+        return self._take_needs()
+
+    def _take_needs(self) -> list[str]:
+        self.needs = needs(self._analysis, self._figures) if self._analysis else {}
+        return list(self.needs)
 
     def settle(self) -> None:
         """What was answered so far is answered: it is marked no longer."""
@@ -168,7 +181,7 @@ class Asked:
     # In which words.
 
     def needed(self, key: str) -> tuple[Need, ...]:
-        """The checks that ask for it."""
+        """The checks and figures that ask for it."""
         return self.needs.get(key, ())
 
     def name(self, subject: str) -> str:
@@ -199,7 +212,7 @@ class Asked:
         return f"{lower(question.field.label)}: {said}"
 
     def needed_words(self, question: Question) -> str:
-        """The checks that ask; or that it was just filled in, or that a verdict rests on its usual value."""
+        """What asks; or that it was just filled in, or that a verdict rests on its usual value."""
         if not question.state.is_known:
             return need_words(self.needed(question.key))
         if question.key in self._filled:

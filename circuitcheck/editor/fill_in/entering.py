@@ -22,10 +22,6 @@ COPIED = ("key", "part", "what", "value", "unit", "needed by")
 VALUE_COLUMN = COPIED.index("value")
 
 
-class PasteError(ValueError):
-    """What was pasted cannot be taken; the message says why, and nothing was changed."""
-
-
 def subject_ids(subject: str) -> tuple[str, ...]:
     """The subject as the details panel's `put` is told it: none for the drawing's own data."""
     return () if subject in (DESIGN, SHEET) else (subject,)
@@ -83,8 +79,12 @@ def limits_words(field: Field) -> str:
 
 
 def need_words(needed: Sequence[Need]) -> str:
-    """The checks that ask, the heaviest first: `Vessel too small; Pump too weak`."""
-    return "; ".join(need.title for need in needed)
+    """What asks, the heaviest check first: `Vessel too small; Pump too weak; figures: Swell, Pump duty`."""
+    checks = [need.title for need in needed if not need.is_figure]
+    figures = [need.title for need in needed if need.is_figure]
+    if figures:
+        checks.append(f"figure{'s' if len(figures) > 1 else ''}: {', '.join(figures)}")
+    return upper("; ".join(checks))
 
 
 def about(
@@ -109,13 +109,16 @@ def about(
 
 def _waiting(needed: Sequence[Need], *, is_judged: bool) -> str:
     if not needed:
-        return "No check waits for it now." if is_judged else "The checks are still judging."
+        return "No check or figure waits for it now." if is_judged else "The checks are still judging."
     told = [
         f"{need.title} (would be {need.grade}{', not judged without it' if need.is_silent else ''})"
         if need.grade is not Grade.UNANSWERED
         else need.title
         for need in needed
+        if not need.is_figure
     ]
+    if figures := need_words([need for need in needed if need.is_figure]):
+        told.append(lower(figures) if told else figures)
     return f"Needed by: {'; '.join(told)}."
 
 
@@ -186,68 +189,3 @@ def copied(
         texts = (cell(question.key), cell(name), question.field.label, value, question.field.unit, needed)
         lines.append("\t".join(" ".join(text.split()) for text in texts))
     return "\n".join(lines) + "\n"
-
-
-def pasted(
-    drawing: Drawing, questions: Mapping[str, Question], following: Sequence[str], text: str
-) -> tuple[str, Drawing]:
-    """Answer many questions at once: the step's name, and the drawing after it.
-
-    Rows copied from the table find their place by the key; a single column of values goes into the
-    questions that follow one another, an empty line passing one over. All or nothing: raises PasteError
-    with the first value refused.
-    """
-    lines = [line.split("\t") for line in text.replace("\r\n", "\n").replace("\r", "\n").split("\n")]
-    while lines and not any(each.strip() for each in lines[-1]):
-        lines.pop()
-    if not lines:
-        raise PasteError("There is no text to paste.")
-    answers, by_key = _answers(questions, following, lines)
-    after, changed = drawing, 0
-    for key, said in answers:
-        question = questions[key]
-        try:
-            value = value_of(question.field, said)
-            if _keeps(question, value) if by_key else value is Left.OUT:
-                continue
-            _, new = set_answer(after, question, value)
-        except EditError as error:
-            name = part_words(drawing, question.subject)
-            sentence = f"{name}, {lower(question.field.label)}: {error} Nothing was pasted."
-            raise PasteError(sentence) from error
-        changed += new is not after
-        after = new
-    if not changed:
-        return "", drawing
-    return f"Fill in {changed} value{'' if changed == 1 else 's'}", after
-
-
-def _keeps(question: Question, value: Any) -> bool:
-    """Whether a row pasted back would only state what is not known, worked out or usual anyway."""
-    if question.held is not ABSENT and question.held is not None:
-        return False
-    if value is Left.OUT:
-        return True
-    given = tuple(question.value) if isinstance(question.value, list) else question.value
-    return (
-        question.state.is_known
-        and isinstance(value, bool) == isinstance(given, bool)
-        and bool(value == given)
-    )
-
-
-def _answers(
-    questions: Mapping[str, Question], following: Sequence[str], lines: Sequence[Sequence[str]]
-) -> tuple[list[tuple[str, str]], bool]:
-    keys = {cell(key): key for key in questions} | {key: key for key in questions}
-    rows = [line for line in lines if line[0].strip() != COPIED[0]]
-    if all(len(row) > VALUE_COLUMN and row[0].strip() in keys for row in rows):
-        return [(keys[row[0].strip()], row[VALUE_COLUMN]) for row in rows], True
-    if any(len(row) > 1 for row in lines):
-        raise PasteError(
-            "Paste one column of values, or rows copied from this table with their key. Nothing was pasted."
-        )
-    if len(lines) > len(following):
-        room = f"{len(following)} row{'' if len(following) == 1 else 's'}"
-        raise PasteError(f"{len(lines)} values do not fit into {room}. Nothing was pasted.")
-    return [(key, line[0]) for key, line in zip(following, lines, strict=False)], False

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
@@ -20,6 +20,7 @@ from circuitcheck.report.asking import Question
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
+    from circuitcheck.figures.figure import Figure
 
 Index = QModelIndex | QPersistentModelIndex
 HEADINGS = ("Part or pipe", "What", "Value", "Needed by")
@@ -56,6 +57,11 @@ class AskModel(QAbstractTableModel):
     def show_analysis(self, analysis: Analysis) -> None:
         """Take over what the checks need."""
         self._add(self.asked.take_needs(analysis))
+        self._tell_changed()
+
+    def show_figures(self, figures: Sequence[Figure]) -> None:
+        """Take over what the figures need."""
+        self._add(self.asked.take_figures(figures))
         self._tell_changed()
 
     def begin(self, drawing: Drawing) -> None:

@@ -6,13 +6,13 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPoint, QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut, QShowEvent
+from PySide6.QtGui import QGuiApplication, QHideEvent, QKeySequence, QShortcut, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from circuitcheck.drawing.edits import EditError
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
-from circuitcheck.editor.fill_in import entering
+from circuitcheck.editor.fill_in import entering, pasting
 from circuitcheck.editor.fill_in.asked import Shown
 from circuitcheck.editor.fill_in.entries import kept_words
 from circuitcheck.editor.fill_in.model import AskModel
@@ -27,23 +27,29 @@ from circuitcheck.report.asking import Question
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
+    from circuitcheck.figures.figure import Figure
 
 NOTHING = {
     Shown.OPEN: "Every number is known.",
-    Shown.NEEDED: "No check waits for a number.",
+    Shown.NEEDED: "No check and no figure waits for a number.",
     Shown.USUAL: "No verdict rests on a usual value.",
     Shown.ALL: "Nothing is drawn.",
 }
-KEYS = "Enter answers and goes on, Shift+Enter goes back, ? says not known, Ctrl+V pastes a column."
+KEYS = (
+    "Enter answers and goes on, Shift+Enter goes back, ? says not known, Ctrl+V pastes a column or a table."
+)
 
 
 class FillInPanel(QWidget):
     """Signals `edited` with a step's name and the drawing after it, `chosen` with the ids of the current
-    row, `field_wanted` with an id and a field that is filled in elsewhere."""
+    row, `field_wanted` with an id and a field that is filled in elsewhere, `figures_wanted` when it comes
+    into view and `figures_unwanted` when it goes."""
 
     edited = Signal(str, object)
     chosen = Signal(object)
     field_wanted = Signal(str, str)
+    figures_wanted = Signal()
+    figures_unwanted = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -52,6 +58,7 @@ class FillInPanel(QWidget):
         self._pending: tuple[Drawing, Analysis | None] = (Drawing(), None)
         self._is_another = True
         self._is_ordered = False
+        self._is_untouched = False
         self.model = AskModel()
         self.table = AskTable(self.model)
         self.find_box = QLineEdit()
@@ -127,14 +134,33 @@ class FillInPanel(QWidget):
         if self.isVisible():
             self._catch_up()
 
+    def show_figures(self, figures: Sequence[Figure] | None) -> None:
+        """Show what the figures need, None where they failed; nothing while nobody sees it."""
+        if not self.isVisible():
+            return
+        self.model.show_figures(figures or ())
+        if self._is_untouched:
+            # Nobody has begun to answer: what figures need moves up before what nothing needs.
+            self.put_in_order()
+        self._is_untouched = False
+        self._show_counts()
+        self._show_about()
+
     def showEvent(self, event: QShowEvent) -> None:
         """Catch up with what happened while it was not seen, and ask for the most needed first."""
         super().showEvent(event)
         self._is_ordered = False
         self._catch_up()
+        self._is_untouched = True
+        self.figures_wanted.emit()
         if not self._is_ordered:
             # The checks are still judging: in the order of what they said last, until they answer.
             self.put_in_order()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Nobody sees it: figures need not be worked out for it."""
+        super().hideEvent(event)
+        self.figures_unwanted.emit()
 
     def _catch_up(self) -> None:
         drawing, analysis = self._pending
@@ -191,6 +217,8 @@ class FillInPanel(QWidget):
         return self.model.question(self.table.current_row())
 
     def _row_changed(self) -> None:
+        if self.table.current_row() > 0:
+            self._is_untouched = False
         self._say("")
         self._show_about()
         self._tell_chosen()
@@ -224,6 +252,7 @@ class FillInPanel(QWidget):
     # Answers.
 
     def _answer(self, key: str, value: object) -> None:
+        self._is_untouched = False
         question = self.model.asked.questions.get(key)
         if question is None:
             # What was asked about is gone by now, and with it what was typed for it.
@@ -263,12 +292,12 @@ class FillInPanel(QWidget):
         QGuiApplication.clipboard().setText(text)
 
     def paste(self) -> None:
-        """Take values from the clipboard: a column from the current row on, or rows copied from here."""
+        """Take values from the clipboard: a column from the current row on, or a table from a spreadsheet."""
         following = self.model.keys[max(0, self.table.current_row()) :]
         text = QGuiApplication.clipboard().text()
         try:
-            step, after = entering.pasted(self.model.drawing, self.model.asked.questions, following, text)
-        except entering.PasteError as error:
+            step, after = pasting.pasted(self.model.drawing, self.model.asked.questions, following, text)
+        except pasting.PasteError as error:
             self._say(str(error))
             return
         self._say("")

@@ -29,7 +29,8 @@ from circuitcheck.figures.telling import Telling
 TELLING = Telling(
     "index-circuit",
     "Index circuit of the pump",
-    "design flow: Q = P / (ρ c ΔT), of a pipe the sum of those it feeds\n"
+    "design flow: Q = P / (ρ c ΔT), of a pipe the sum of those it feeds; P of an emitter: what it gives at "
+    "the design's temperatures, (ΔT / 50 K)^n of its nominal output\n"
     "head needed = Σ Δp round the circuit that loses most",
     SOURCE,
     f"{LIMITS} Valves that are set to a flow count as wide open on this circuit. In the situation that asks "

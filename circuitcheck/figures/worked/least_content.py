@@ -10,22 +10,25 @@ from __future__ import annotations
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.figures.figure import Figure, Result
 from circuitcheck.figures.gathering import Gathering
-from circuitcheck.figures.going_round import going_round
+from circuitcheck.figures.going_round import heated_rounds
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.working import refusal
 from circuitcheck.parts.kind import Role
+from circuitcheck.sizing.discharge import within
 
 NAME, TITLE = "least-content", "Content that always circulates"
 FORMULA = (
-    "Vround = Σ content of what lies on a way round through the heat source; the least of all situations"
+    "Vround = Σ content of what lies on a way round through the heat source while heating is called; "
+    "the least of these situations"
 )
 SOURCE = (
     "The least circulating content: the maker of the heat source. That thermostatic heads count as shut, and "
     "motor valves as their controls stand them: common practice, no source."
 )
 LIMITS = (
-    "Hand valves open, thermostatic heads and emitters with a hand wheel shut; arrows fitted the right way. Where a "
-    "bypass is the only way round, its water counts only while it is open."
+    "Situations with heating called: at run-on the heat source is off, and behind a coil or an exchanger the "
+    "heat is taken up. Hand valves open, thermostatic heads and emitters with a hand wheel shut; arrows "
+    "fitted the right way. Where a bypass is the only way round, its water counts only while it is open."
 )
 FIELD = "minimum_content_l"
 
@@ -40,25 +43,20 @@ def _one(plant: Plant, heat: Placed) -> Figure:
     gathering, subject = Gathering(plant), (heat.part,)
     needed = gathering.part(heat.part, FIELD, "Vmin", "Content that must circulate")
     if needed is None:
-        return refusal(NAME, TITLE, subject, gathering, formula=FORMULA, source=SOURCE, limits=LIMITS)
-    whole = plant.contents.of(plant.bodies.of(heat.other))
-    if whole.known and whole.litres < needed:
-        gathering.add("V", "Water content", whole.litres, "l", "figure water-content")
-        short = (
-            Result("All of the water content", whole.litres, "l"),
-            Result("Short of what must circulate by, at least", needed - whole.litres, "l"),
+        return _refused(gathering, subject)
+    if not any(each.running for each in plant.situations.all):
+        return _refused(gathering, subject, "no pump drives water round, so nothing says what circulates")
+    found = heated_rounds(plant, heat)
+    if not found:
+        return _refused(
+            gathering, subject, "hot water alone takes its heat, and what is behind a coil takes it up"
         )
-        return Figure(NAME, TITLE, subject, short, FORMULA, gathering.inputs, SOURCE, LIMITS)
-    situations = [each for each in plant.situations.all if each.running]
-    if not situations:
-        why = "no pump drives water round, so nothing says what circulates"
-        return refusal(
-            NAME, TITLE, subject, gathering, formula=FORMULA, source=SOURCE, limits=LIMITS, why=why
-        )
-    found = [going_round(plant, heat, each) for each in situations]
-    gathering.lacks(*(field for each in found for field in each.missing))
-    if gathering.missing:
-        return refusal(NAME, TITLE, subject, gathering, formula=FORMULA, source=SOURCE, limits=LIMITS)
+    if missing := tuple(field for each in found for field in each.missing):
+        whole = plant.contents.of(plant.bodies.of(heat.other))
+        if whole.known and not within(needed, whole.litres):
+            return _short_in_all(gathering, subject, whole.litres, needed)
+        gathering.lacks(*missing)
+        return _refused(gathering, subject)
     for each in {each.situation.name: each for each in reversed(found)}.values():
         gathering.add(
             "Vround", f"Goes round, {each.situation.name}", each.litres, "l", "worked from the drawing"
@@ -71,3 +69,17 @@ def _one(plant: Plant, heat: Placed) -> Figure:
         Result("To spare" if spare >= 0 else "Short by", abs(spare), "l"),
     )
     return Figure(NAME, TITLE, subject, results, FORMULA, gathering.inputs, SOURCE, LIMITS)
+
+
+def _short_in_all(gathering: Gathering, subject: tuple[str, ...], litres: float, needed: float) -> Figure:
+    """Though not all is known of what goes round: there is not so much in the whole circuit."""
+    gathering.add("V", "Water content", litres, "l", "figure water-content")
+    results = (
+        Result("All of the water content", litres, "l"),
+        Result("Short of what must circulate by, at least", needed - litres, "l"),
+    )
+    return Figure(NAME, TITLE, subject, results, FORMULA, gathering.inputs, SOURCE, LIMITS)
+
+
+def _refused(gathering: Gathering, subject: tuple[str, ...], why: str = "") -> Figure:
+    return refusal(NAME, TITLE, subject, gathering, formula=FORMULA, source=SOURCE, limits=LIMITS, why=why)

@@ -11,6 +11,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.sizing.tube import bore_mm, content_l_m
 from tests.checks.asking import asked, found, only, way
 from tests.checks.houses import sealed
+from tests.figures.worked.asking import one, values
 from tests.made import Part, made
 
 NAME = "content-below-minimum"
@@ -117,3 +118,22 @@ BEHIND_A_PLATE = ("hs.flow pu.in:out hx.primary_in:primary_out hs.return",)
 )
 def test_not_applicable(drawing: Drawing) -> None:
     assert asked(NAME, drawing).status == "not applicable"
+
+
+@pytest.mark.parametrize("ways", [RING, OPEN, WITH_STORE])
+@pytest.mark.parametrize("needed", [1, ROUND - 0.1, ROUND + 0.1, 15, 40])
+def test_the_figure_says_what_the_check_says(ways: tuple[str, ...], needed: float) -> None:
+    """Run-on and what a coil takes count for neither."""
+    drawing = plant(needed, *ways)
+    figure = one("least-content", drawing)
+    findings = found(NAME, drawing)
+    short = values(figure).get("Short by")
+    assert (short is None) == (not findings)
+    if findings:
+        assert values(figure)["Least that goes round"] == pytest.approx(findings[0].numbers["circulating_l"])
+
+
+def test_hot_water_alone_asks_for_none() -> None:
+    drawing = plant(50, "hs.flow pu.in:out us.coil_flow:coil_return hs.return")
+    assert "behind a coil" in one("least-content", drawing).refused
+    assert not found(NAME, drawing)

@@ -11,15 +11,14 @@ from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.fill_in.asked import Asked, Column, Shown
 from circuitcheck.editor.fill_in.entering import (
-    PasteError,
     about,
     copied,
     limits_words,
     part_words,
-    pasted,
     set_answer,
     value_of,
 )
+from circuitcheck.editor.fill_in.pasting import PasteError, pasted
 from circuitcheck.editor.panels.subjects import Left
 from circuitcheck.finding import Grade
 from circuitcheck.parts.catalogue import kinds
@@ -115,7 +114,7 @@ def test_what_is_said_of_a_question(drawing: Drawing) -> None:
         "Pipe p1, pump pump to a free end: size. It must be more than 0 mm. "
         "Needed by: Pump too weak (would be fault, not judged without it)."
     )
-    assert "No check waits" in about(drawing, question, [], rests=False)
+    assert "No check or figure waits" in about(drawing, question, [], rests=False)
     assert "still judging" in about(drawing, question, [], rests=False, is_judged=False)
     usual = asked(drawing)["sv.set_pressure_bar"]
     assert about(drawing, usual, [], rests=True).endswith("A verdict rests on this usual value.")

@@ -235,7 +235,7 @@ def test_the_usual_value_and_not_known_are_in_the_menu(desk: Desk) -> None:
 def test_the_choice_the_search_and_the_counts(desk: Desk) -> None:
     desk.begin("p1.length_m", "p2.length_m")
     choice = desk.panel.choice
-    assert choice.itemText(1) == "Needed by checks (2)"
+    assert choice.itemText(1) == "Needed by checks and figures (2)"
     choice.setCurrentIndex(1)
     choice.activated.emit(1)
     assert sorted(desk.keys) == ["p1.length_m", "p2.length_m"]

@@ -108,19 +108,51 @@ def take_water(told: Gathering) -> None:
 
 
 def take_curves(told: Gathering, body: SolvedBody, pumps: Iterable[str] = (), *, usual: bool = False) -> None:
-    """The curves of these pumps, else of all; with `usual`, every resistance that is a default too."""
+    """The curves of these pumps, else of all; with `usual`, every resistance that is a default too, else
+    how many there are and that the figure of the flows names them."""
     for pump in tuple(pumps) or body.pumps:
         name = told.plant.drawing.name(pump)
         told.part(pump, "shut_off_head_m", f"H0 {pump}", f"Shut-off head of {name}")
         told.part(pump, "maximum_flow_lpm", f"Q0 {pump}", f"Most flow of {name}")
-    for text in body.taken if usual else ():
-        what, _, rest = text.removesuffix(")").partition(" = ")
-        value, _, origin = rest.rpartition(" (")
-        if rest:
-            told.add("usual", what, value, "", f"usual value, {origin}")
-        else:
-            what, _, origin = what.rpartition(" (")
-            told.add("usual", what, "as set", "", f"usual value, {origin}")
+    if usual:
+        for text in body.taken:
+            _take_usual(told, text)
+    else:
+        count_usual(told, body)
+
+
+def count_usual(told: Gathering, body: SolvedBody) -> None:
+    """How many resistances are defaults; the figure of the flows names each."""
+    if body.taken:
+        name = "Resistances taken as usual, each named there"
+        told.add("usual", name, float(len(body.taken)), "", "figure flows")
+
+
+_KV = "kv_m3h"
+
+
+def _take_usual(told: Gathering, text: str) -> None:
+    """One default of the network, as it is noted there: `hs: across it = 10 kPa (its source)`."""
+    what, _, rest = text.removesuffix(")").partition(" = ")
+    if not rest:
+        what, _, source = what.rpartition(" (")
+        told.add("usual", what, "as set", "", f"usual value, {source}")
+        return
+    value, _, source = rest.rpartition(" (")
+    said, _, as_what = value.partition(" (")
+    number, _, unit = said.partition(" ")
+    if what.endswith(f".{_KV}"):
+        part, unit, about = what.removesuffix(f".{_KV}"), "m³/h", "{name}: kv as {}"
+    else:
+        part, _, how = what.partition(": ")
+        about = f"{{name}}: {how}" if how else "{name}"
+    owner = part.removesuffix(".bends")
+    known = owner in told.plant.drawing.components or owner in told.plant.drawing.pipes
+    name = about.format(as_what.removesuffix(")"), name=told.plant.drawing.name(owner) if known else part)
+    if part.endswith(".bends"):
+        name = f"{name}: its bends, not counted, as so much more pipe"
+        number, unit = said.removesuffix(" of its length").removesuffix(" %"), "% of its length"
+    told.add(f"usual {owner}", name, float(number), unit, f"usual value, {source}")
 
 
 def usual_moves(body: SolvedBody, run: Run, of: Callable[[Run], float | None], what: str) -> Iterator[Moves]:

@@ -29,7 +29,8 @@ class Input:
 @dataclass(frozen=True, slots=True)
 class Moves:
     """How much a result rests on a default: moving `field` (`id.field`) by `by`, such as `+20 %` or
-    `15 mm instead of 22 mm`, moves the result by `share` of itself; below 0 where it becomes less."""
+    `15 mm instead of 22 mm`, moves the result by `share` of itself; below 0 where it becomes less, infinite
+    where the figure then no longer holds."""
 
     field: str
     by: str

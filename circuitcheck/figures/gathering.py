@@ -44,6 +44,10 @@ class Gathering:
         word = "usual value "
         return tuple(each.origin.removeprefix(word) for each in self._inputs if each.origin.startswith(word))
 
+    def is_default(self, field: str) -> bool:
+        """Whether a default was taken for a field, told as `id.field`."""
+        return field in self.defaults
+
     def part(self, part: str, field: str, symbol: str, name: str = "", *, needed: bool = True) -> Any:
         """A part's data field."""
         component = self.plant.drawing.components[part]

@@ -161,7 +161,8 @@ class HydraulicBody:
         if design:
             self.set_by_flow[place] = design
             what = self.plant.drawing.name(strand.id)
-            told.taken[f"{what} is set to give {part} its design flow ({NO_SOURCE})"] = None
+            whose = "its" if part == strand.id else f"{self.plant.drawing.name(part)} its"
+            told.taken[f"{what} is set to give {whose} design flow ({NO_SOURCE})"] = None
         return link
 
     def _set_for(self, place: int, strand: Strand) -> str | None:

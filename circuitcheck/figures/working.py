@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from math import inf
 
 from circuitcheck.circuit.joining import Placed
@@ -64,6 +65,19 @@ def _pipe_moves(plant: Plant, litres: dict[str, float], total: float) -> list[Mo
         plastic = content_l_m(PLASTIC_BORE_SHARE * size) * length.value
         found.append(Moves(f"{id}.material", "plastic instead of copper", (plastic - litres[id]) / total))
     return found
+
+
+HOTTER_BY_K = 5.0
+
+
+def hotter_moves(gathering: Gathering, store: str, share_at: Callable[[float], float]) -> tuple[Moves, ...]:
+    """What a store's figure owes to the usual setting of its thermostat: `share_at` tells by how much of
+    itself it moves at another temperature."""
+    field = f"{store}.thermostat_c"
+    if not gathering.is_default(field):
+        return ()
+    share = share_at(float(gathering.plant.value(store, "thermostat_c")) + HOTTER_BY_K)
+    return (Moves(field, f"+{HOTTER_BY_K:g} °C", share),) if share else ()
 
 
 def take_temperatures(gathering: Gathering, expansion: Expansion) -> tuple[float | None, float | None]:

@@ -163,11 +163,17 @@ def _moved(moves: Sequence[Moves]) -> Iterator[str]:
     for each in moves:
         kinds.setdefault(each.by, []).append(each)
     for by, alike in kinds.items():
-        shares = sorted((each.share for each in alike), key=abs)
-        least, most = (f"{share:+.1%}".replace("-", "−") for share in (shares[0], shares[-1]))
-        far = least if least == most else f"{least} to {most}"
         fields = ", ".join(each.field for each in alike)
-        yield f"{fields}: {by} would move the result by {far}{' each' if len(alike) > 1 else ''}"
+        yield f"{fields}: {by} {moved_words([each.share for each in alike])}{' each' if len(alike) > 1 else ''}"
+
+
+def moved_words(shares: Sequence[float]) -> str:
+    """What moves of these shares do: `would move the result by +2.3%`."""
+    if not all(isfinite(share) for share in shares):
+        return "would leave no figure: what it is worked by does not hold then"
+    ends = (min(shares, key=abs), max(shares, key=abs))
+    least, most = (f"{share:+.1%}".replace("-", "−") for share in ends)
+    return f"would move the result by {least if least == most else f'{least} to {most}'}"
 
 
 def shown(each: Input | Result) -> tuple[str, str]:

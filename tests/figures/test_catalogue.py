@@ -12,7 +12,8 @@ from hypothesis import Phase, given, settings
 
 import circuitcheck.figures.worked as folder
 from circuitcheck.circuit.isolation import TooLargeError
-from circuitcheck.drawing.value import Drawing
+from circuitcheck.drawing.fields import DESIGN_FIELDS
+from circuitcheck.drawing.value import Component, Drawing
 from circuitcheck.figures.catalogue import all_figures, figures, worked
 from circuitcheck.figures.figure import Figure, Result, WorkedFigure
 from circuitcheck.figures.plant import Plant
@@ -156,3 +157,40 @@ def _told(bare: Drawing, whole: Drawing, fields: tuple[str, ...]) -> Drawing | N
 def test_random_drawings_raise_nothing(drawing: Drawing) -> None:
     for figure in all_figures(Plant(drawing)):
         _is_sound(figure, drawing)
+
+
+@pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)
+def test_what_rests_on_a_usual_value_says_how_much_it_would_move(path: Path) -> None:
+    """Everything that has a default left out: each default a figure names among its inputs is weighed."""
+    drawing = read(path)
+    parts = {
+        id: replace(part, data={name: held for name, held in part.data.items() if _is_needed(part, name)})
+        for id, part in drawing.components.items()
+    }
+    pipes = {
+        id: replace(pipe, data={name: held for name, held in pipe.data.items() if name != "material"})
+        for id, pipe in drawing.pipes.items()
+    }
+    usual = [field.name for field in DESIGN_FIELDS if field.default is not None and field.name != "rule_book"]
+    design = {name: held for name, held in drawing.design.items() if name not in usual}
+    figures_ = all_figures(Plant(replace(drawing, components=parts, pipes=pipes, design=design)))
+    weighed = 0
+    for figure in figures_:
+        taken = [each.origin for each in figure.inputs if each.origin.startswith("usual value ")]
+        fields = [] if figure.refused else [origin.removeprefix("usual value ") for origin in taken]
+        assert set(fields) <= {each.field for each in figure.moves}, figure.name
+        weighed += len(fields)
+    counted = any(each.symbol == "usual" for figure in figures_ for each in figure.inputs)
+    moved = any("resistances" in each.field for figure in figures_ for each in figure.moves)
+    assert weighed and counted == moved
+
+
+def _is_needed(part: Component, name: str) -> bool:
+    return part.kind.field(name).default is None or name in ("built_in", "place")
+
+
+def test_every_figure_worked_names_formula_source_and_limits() -> None:
+    for path in SAMPLES:
+        for figure in all_figures(Plant(read(path))):
+            assert figure.formula and figure.source and figure.limits, figure.name
+            assert all(each.origin and each.symbol for each in figure.inputs), figure.name

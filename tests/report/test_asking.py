@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
@@ -247,17 +248,9 @@ def test_each_number_that_a_figure_lacks_can_be_answered(name: str) -> None:
 
 
 def without_numbers(drawing: Drawing) -> Drawing:
-    things = ((drawing.components, "components"), (drawing.pipes, "pipes"))
-    bare = {
-        name: {
-            id: replace(
-                thing,
-                data={
-                    field: held for field, held in thing.data.items() if isinstance(held, str | bool | list)
-                },
-            )
-            for id, thing in held_things.items()
-        }
-        for held_things, name in things
-    }
-    return replace(drawing, design={}, **bare)
+    def kept(data: Mapping[str, Any]) -> dict[str, Any]:
+        return {field: held for field, held in data.items() if isinstance(held, str | bool | list)}
+
+    parts = {id: replace(part, data=kept(part.data)) for id, part in drawing.components.items()}
+    pipes = {id: replace(pipe, data=kept(pipe.data)) for id, pipe in drawing.pipes.items()}
+    return replace(drawing, design={}, components=parts, pipes=pipes)

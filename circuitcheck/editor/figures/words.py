@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.wording import fields_of, missing_words, upper
 from circuitcheck.figures.figure import Figure, Input, Moves, Result
-from circuitcheck.report.sizes import figure_text, shown
+from circuitcheck.report.sizes import figure_text, moved_words, shown
 
 MOST_RESULTS = 3
 """So many results stand in a row that is not opened."""
@@ -106,8 +106,8 @@ def rests(drawing: Drawing, moves: Sequence[Moves], decimal: str = ".") -> tuple
     for each in moves:
         place = _field(drawing, each.field)
         name = field_words(drawing, place) if place else upper(each.field)
-        share = f"{each.share:+.1%}".replace("-", "−").replace(".", decimal).replace("%", "\u00a0%")
-        found.append(Rests(f"{name}: {each.by} would move the result by {share}.", place))
+        moved = moved_words([each.share]).replace(".", decimal).replace("%", "\u00a0%")
+        found.append(Rests(f"{name}: {each.by} {moved}.", place))
     return tuple(found)
 
 

@@ -81,8 +81,10 @@ def pasted(
 def _rows(text: str) -> list[list[str]]:
     """The cells; a spreadsheet puts those that hold a line break or a tab into quotes."""
     plain = text.replace("\r\n", "\n").replace("\r", "\n").replace("\0", "")
-    quoted = csv.QUOTE_MINIMAL if _QUOTED.search(plain) else csv.QUOTE_NONE
-    reader = csv.reader(io.StringIO(plain), delimiter="\t", quoting=quoted)
+    if _QUOTED.search(plain):
+        reader = csv.reader(io.StringIO(plain), delimiter="\t")
+    else:
+        reader = csv.reader(io.StringIO(plain), delimiter="\t", quoting=csv.QUOTE_NONE)
     try:
         rows = [[" ".join(each.split()) for each in row] or [""] for row in reader]
     except csv.Error as error:

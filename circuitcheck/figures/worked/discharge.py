@@ -9,10 +9,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from math import inf
 
 from circuitcheck.circuit.discharge import Discharge, Run
 from circuitcheck.circuit.served_stores import stores_beside
-from circuitcheck.figures.figure import Figure, Result
+from circuitcheck.figures.figure import Figure, Moves, Result
 from circuitcheck.figures.gathering import Gathering
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.working import WANTING
@@ -114,8 +115,25 @@ def _one(plant: Plant, discharge: Discharge, run: Run) -> tuple[Figure, _Way]:
         *_before(gathering, run, tabled[0]),
         *_fall(gathering, run, length),
     )
-    figure = Figure(NAME, TITLE, subject, results, FORMULA, gathering.inputs, SOURCE, LIMITS)
+    moves = tuple(_moves(gathering, valve, run, needs, (length, count)))
+    figure = Figure(NAME, TITLE, subject, results, FORMULA, gathering.inputs, SOURCE, LIMITS, moves=moves)
     return figure, _Way(discharge, run, stores, needs, ())
+
+
+def _moves(
+    gathering: Gathering, valve: str, run: Run, needs: sizing.Row | None, drawn: tuple[float, float]
+) -> Iterator[Moves]:
+    """What the smallest D2 owes to a usual outlet and a usual material."""
+    table, field = _table(gathering.plant), f"{valve}.outlet_size_mm"
+    if gathering.is_default(field) and needs is not None:
+        own = needs.outlet_mm
+        larger = min((each.outlet_mm for each in table if each.outlet_mm > own), default=own)
+        other = sizing.smallest_d2(table, larger, *drawn)
+        by = f"{larger:g} mm instead of {own:g} mm"
+        yield Moves(field, by, inf if other is None else other.d2_mm / needs.d2_mm - 1)
+    for pipe in run.after_tundish:
+        if gathering.is_default(f"{pipe}.material"):
+            yield Moves(f"{pipe}.material", "plastic instead of copper", inf)
 
 
 def _unworked(subject: tuple[str, ...], gathering: Gathering, why: str) -> Figure:

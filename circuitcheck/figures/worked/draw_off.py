@@ -14,6 +14,7 @@ from circuitcheck.figures.hot_water import UNITS_SOURCE, cold_c, draw_off_lpm, f
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.store_heating import store_heating
 from circuitcheck.figures.telling import Telling
+from circuitcheck.figures.working import hotter_moves
 from circuitcheck.sizing.heating_up import flow_heated_l_min
 from circuitcheck.sizing.mixing import MIXED_C, mixed_l
 
@@ -64,4 +65,5 @@ def _store(plant: Plant, giver: Giver, outlets: tuple[str, ...]) -> Figure:
         most = "" if heating.power.coil_known else ", at the most"
         sustained = flow_heated_l_min(heating.power.kw, cold, MIXED_C)
         results.append(Result(f"Sustained without end at 40 °C{most}", sustained, "l/min"))
-    return TELLING.worked(told, (store,), results, more_limits=more)
+    moves = hotter_moves(told, store, lambda hot_c: mixed_l(float(volume), hot_c, cold) / litres - 1)
+    return TELLING.worked(told, (store,), results, more_limits=more, moves=moves)

@@ -14,6 +14,7 @@ from circuitcheck.figures.driven import (
     SOURCE,
     USUAL,
     called,
+    count_usual,
     head_m,
     lpm,
     refusing,
@@ -63,6 +64,7 @@ def _one(plant: Plant, body: SolvedBody, pump: str) -> Figure | None:
     losses = flows.circuit(worst)
     if not losses:
         return TELLING.refused(told, (pump,), "the way round could not be followed")
+    count_usual(told, body)
     for part, flow in flows.held(worst.run).items():
         told.add(
             f"Q {part}",

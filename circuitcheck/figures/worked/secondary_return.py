@@ -16,6 +16,7 @@ from circuitcheck.figures.gathering import Gathering
 from circuitcheck.figures.hot_water import limit_or_none, stores, supplies
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.telling import Telling
+from circuitcheck.figures.working import hotter_moves
 from circuitcheck.sizing.heating_up import flow_heated_l_min
 from circuitcheck.sizing.standing_loss import TESTED_ROOM_C, bare_pipe_w_m, insulated_pipe_w_m
 from circuitcheck.sizing.tube import outside_mm
@@ -80,7 +81,15 @@ def _store(plant: Plant, store: str, pipes: tuple[str, ...]) -> Figure:
     results += _losses(sums, float(hot))
     unknown = [f"{pipe}.insulated" for pipe in pipes if plant.pipe_value(pipe, "insulated") is None]
     more = f"Not known: {', '.join(unknown)}." if unknown else ""
-    return TELLING.worked(told, (store,), results, more_limits=more)
+
+    def lost(hot_c: float) -> float:
+        warmer = _Round()
+        for pipe in pipes:
+            _add(Gathering(plant), pipe, hot_c, warmer)
+        return warmer.most_w / sums.most_w - 1 if sums.most_w > 0 else 0.0
+
+    moves = hotter_moves(told, store, lost)
+    return TELLING.worked(told, (store,), results, more_limits=more, moves=moves)
 
 
 def _add(told: Gathering, pipe: str, hot: float, sums: _Round) -> None:

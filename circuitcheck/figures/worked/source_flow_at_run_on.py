@@ -22,7 +22,7 @@ from circuitcheck.figures.driven import (
     take_water,
     usual_moves,
 )
-from circuitcheck.figures.figure import Figure, Result
+from circuitcheck.figures.figure import Figure, Moves, Result
 from circuitcheck.figures.gathering import Gathering
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.solved import Run, SolvedBody
@@ -76,7 +76,9 @@ def _one(plant: Plant, body: SolvedBody, heat: str) -> Figure | None:
         else ""
     )
     moves = usual_moves(body, lowest, lambda run: flow_lpm(run, heat), called(lowest))
-    return TELLING.worked(told, (heat,), results, more_limits=more, moves=moves)
+    overrun = f"{heat}.pump_overrun_min"
+    stops = (Moves(overrun, "no run-on", -1.0),) if told.is_default(overrun) else ()
+    return TELLING.worked(told, (heat,), results, more_limits=more, moves=(*moves, *stops))
 
 
 def _results(run: Run, heat: str, least: float | None) -> Iterator[Result]:

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from circuitcheck.figures.expansion import safety_valve_field
-from circuitcheck.figures.figure import Figure, Result
+from circuitcheck.figures.figure import Figure, Moves, Result
 from circuitcheck.figures.gathering import Gathering
 from circuitcheck.figures.heated_water import HeatedWater, heating_bodies
 from circuitcheck.figures.plant import Plant
@@ -32,6 +32,8 @@ LIMITS = (
     "the height of the cistern's water."
 )
 
+HIGHER_BY_BAR = 0.5
+
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One for each body of heating water."""
@@ -44,6 +46,8 @@ def _one(plant: Plant, water: HeatedWater) -> Figure:
     content = take_content(gathering, water.body)
     results = (*_test(plant, water, working), *_treatment(content))
     moves = content_moves(plant, water.body) if content is not None else ()
+    if working:
+        moves = (*_setting_moves(gathering, working), *moves)
     why = "" if results and not gathering.missing else WANTING
     if why and not gathering.missing:
         why = "neither a safety valve nor a cistern tells the working pressure, and no content is known"
@@ -60,6 +64,14 @@ def _one(plant: Plant, water: HeatedWater) -> Figure:
         missing=gathering.missing,
         moves=moves,
     )
+
+
+def _setting_moves(gathering: Gathering, working: float) -> Iterator[Moves]:
+    """A safety valve whose usual setting was taken: what another one, a common one, would change."""
+    for field in gathering.defaults:
+        if field.endswith("set_pressure_bar"):
+            moved = testing.pressure_test_bar(working + HIGHER_BY_BAR) / testing.pressure_test_bar(working)
+            yield Moves(field, f"+{HIGHER_BY_BAR:g} bar", moved - 1)
 
 
 def _sealed(gathering: Gathering, water: HeatedWater) -> float | None:

@@ -6,7 +6,9 @@ drops, vessels and heat-up times all rest on them.
 
 from __future__ import annotations
 
-from circuitcheck.figures.figure import Figure, Result
+from math import inf
+
+from circuitcheck.figures.figure import Figure, Moves, Result
 from circuitcheck.figures.gathering import Gathering
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.working import WANTING
@@ -65,7 +67,9 @@ def _one(plant: Plant) -> Figure:
     fill, back, flow = known.values()
     results = [each for at in (fill, back, (back + flow) / 2, flow) for each in _at(at, fill)]
     unique = tuple(dict.fromkeys(results))
-    return Figure(NAME, TITLE, (), unique, FORMULA, gathering.inputs, SOURCE, LIMITS)
+    taken = gathering.is_default("design.glycol_percent")
+    moves = (Moves("design.glycol_percent", "any glycol", inf),) if taken else ()
+    return Figure(NAME, TITLE, (), unique, FORMULA, gathering.inputs, SOURCE, LIMITS, moves=moves)
 
 
 def _at(at_c: float, fill_c: float) -> tuple[Result, ...]:

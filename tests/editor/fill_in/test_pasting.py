@@ -32,8 +32,9 @@ def paste(drawing: Drawing, *lines: str) -> tuple[str, dict[str, dict[str, Any]]
     questions = asked(drawing)
     column = [f"p{number}.length_m" for number in (1, 2, 3)]
     step, after = pasted(drawing, questions, column, "\r\n".join(lines) + "\r\n")
-    things = {**after.components, **after.pipes}
-    return step, {id: dict(thing.data) for id, thing in things.items() if thing.data}
+    data = {id: thing.data for id, thing in after.components.items()}
+    data |= {id: thing.data for id, thing in after.pipes.items()}
+    return step, {id: dict(held) for id, held in data.items() if held}
 
 
 def test_a_pipe_schedule_is_one_step(drawing: Drawing) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
@@ -11,13 +12,18 @@ from PySide6.QtWidgets import QMainWindow, QMenu
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.document import Document
+from circuitcheck.editor.panels.findings import key
 from circuitcheck.editor.panels.number_field import decimal_sign
 from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.tables import Tables
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.figures.figure import Figure
+from circuitcheck.finding import Finding
 from circuitcheck.report.flows import By, Flows, SituationFlows, pipe_words, position_words
+
+if TYPE_CHECKING:
+    from circuitcheck.analysis import Analysis
 
 FIGURES_PAUSE_MS, FLOWS_PAUSE_MS = 120, 0
 """How long the drawing must rest first: flows follow at once, figures once nothing is dragged."""
@@ -82,6 +88,8 @@ class Live(QObject):
         self._tables.fill_in.figures_wanted.connect(self._want_figures)
         self._tables.fill_in.figures_unwanted.connect(self._unwant_figures)
         panel.note_changed.connect(section.set_note)
+        panel.finding_wanted.connect(self._show_finding)
+        self._document.analysed.connect(self._show_findings)
         section.folded_changed.connect(self._folded)
         for other in (self._panes.details_section, self._panes.findings_section):
             other.folded_changed.connect(self._share)
@@ -101,6 +109,7 @@ class Live(QObject):
         """Stop; the threads have ended when this returns."""
         self._busy.stop()
         self._document.changed.disconnect(self._drawing_changed)
+        self._document.analysed.disconnect(self._show_findings)
         self._figures_work.close()
         self._flows_work.close()
 
@@ -115,6 +124,10 @@ class Live(QObject):
         return self._flows
 
     def _drawing_changed(self, before: Drawing, after: Drawing, step: str) -> None:
+        if self._panes.figures.isVisible():
+            self._panes.figures.expect()
+        else:
+            self._panes.figures.outdate()
         if self._figures_seen:
             self._figures_work.ask(after)
         if self.flows_action.isChecked():
@@ -158,11 +171,25 @@ class Live(QObject):
             self._figures_work.forget()
 
     def _want_figures(self) -> None:
+        if self._panes.figures.isVisible() and self._panes.figures.is_stale:
+            self._panes.figures.expect()
         self._figures_work.ask(self._document.drawing)
 
     def _show_figures(self, drawing: Drawing, found: tuple[Figure, ...] | None) -> None:
         self._panes.figures.show_figures(drawing, found)
         self._tables.fill_in.show_figures(found)
+
+    def _show_findings(self, analysis: Analysis) -> None:
+        self._panes.figures.show_findings(analysis.findings)
+
+    def _show_finding(self, finding: Finding) -> None:
+        """Open a finding where it stands, unless it is gone by now."""
+        panel, section = self._panes.findings, self._panes.findings_section
+        same = next((each for each in panel.findings if key(each) == key(finding)), None)
+        if same is not None:
+            section.set_folded(False)
+            panel.choose(same)
+            panel.setFocus(Qt.FocusReason.OtherFocusReason)
 
     # The flows.
 

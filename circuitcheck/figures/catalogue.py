@@ -25,7 +25,8 @@ def figures() -> Mapping[str, WorkedFigure]:
         code = import_module(f"{folder.__name__}.{module.name}")
         name = module.name.replace("_", "-")
         title, _, about = inspect.cleandoc(code.__doc__ or "").partition("\n")
-        found[name] = WorkedFigure(name, title.rstrip("."), " ".join(about.split()), code.work)
+        checks = tuple(getattr(code, "CHECKS", ()))
+        found[name] = WorkedFigure(name, title.rstrip("."), " ".join(about.split()), code.work, checks)
     return MappingProxyType({name: found[name] for name in sorted(found)})
 
 

@@ -41,7 +41,7 @@ class Charged:
 
     def hot_bar(self) -> float:
         """The pressure at the vessel at the highest temperature, if nothing is let out."""
-        if self.hot_c <= self.cold_c:
+        if self.hot_c <= self.cold_c or self.content_l <= 0:
             return self.fill_bar
         # What swells in the tube grows with it; a vessel is sized without that, and so is this.
         whole = Heated(self.content_l, self.cold_c, self.start_bar, 1.0, self.gas_l, growth_per_k=0.0)

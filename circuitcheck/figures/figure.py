@@ -84,9 +84,13 @@ Work = Callable[["Plant"], tuple[Figure, ...]]
 
 @dataclass(frozen=True, slots=True)
 class WorkedFigure:
-    """One figure by its name, with its title, what it is and why it is asked, and how it is worked."""
+    """One figure by its name, with its title, what it is and why it is asked, and how it is worked.
+
+    `checks` names the checks that find what is not as the figure says it must be.
+    """
 
     name: str
     title: str
     about: str
     work: Work
+    checks: tuple[str, ...] = ()

@@ -75,7 +75,9 @@ def _one(plant: Plant, water: HeatedWater, source: str) -> Asked:
         return Asked(source, told, None)
     if not power:
         return Asked(source, told, None, "it gives no heat")
-    if charged.hot_c < charged.cold_c + HEAT_AT_LEAST_K or charged.content_l <= 0:
+    if charged.content_l <= 0:
+        return Asked(source, told, None, "there is no water in the circuit")
+    if charged.hot_c < charged.cold_c + HEAT_AT_LEAST_K:
         return Asked(source, told, None, "the water does not become hotter than it is filled")
     return Asked(source, told, _risen(source, float(power), own, charged, min(known, default=None)))
 

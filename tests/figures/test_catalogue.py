@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from math import isnan
 from pathlib import Path
 from typing import Any
 
@@ -11,7 +12,9 @@ import pytest
 from hypothesis import Phase, given, settings
 
 import circuitcheck.figures.worked as folder
+from circuitcheck.checks.catalogue import checks
 from circuitcheck.circuit.isolation import TooLargeError
+from circuitcheck.drawing.edits import set_design, set_field
 from circuitcheck.drawing.fields import DESIGN_FIELDS
 from circuitcheck.drawing.value import Component, Drawing
 from circuitcheck.figures.catalogue import all_figures, figures, worked
@@ -194,3 +197,23 @@ def test_every_figure_worked_names_formula_source_and_limits() -> None:
         for figure in all_figures(Plant(read(path))):
             assert figure.formula and figure.source and figure.limits, figure.name
             assert all(each.origin and each.symbol for each in figure.inputs), figure.name
+
+
+def test_the_checks_that_a_figure_names_are_there() -> None:
+    named = {name for figure in figures().values() for name in figure.checks}
+    assert named <= set(checks()) and {"vessel-too-small", "floor-load", "bypass-set-wrong"} <= named
+
+
+@pytest.mark.parametrize(
+    "field", ["design.system_content_l", "vessel.precharge_bar", "hs.output_kw", "pump.shut_off_head_m"]
+)
+@pytest.mark.parametrize("value", [0, 1e-9, 1e9])
+def test_numbers_that_cannot_be_meant_crash_nothing(field: str, value: float) -> None:
+    cottage = read(data_path("samples") / "cottage.wetcircuit")
+    id, _, name = field.rpartition(".")
+    drawing = set_design(cottage, name, value) if id == "design" else set_field(cottage, id, name, value)
+    for figure in all_figures(Plant(drawing)):
+        assert not figure.crashed, figure.name
+        assert not any(isinstance(each.value, float) and isnan(each.value) for each in figure.results), (
+            figure.name
+        )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QMouseEvent
@@ -13,9 +13,12 @@ from circuitcheck.editor import plain
 from circuitcheck.editor.figures import words
 from circuitcheck.editor.wording import upper
 from circuitcheck.figures.figure import Figure, Input
+from circuitcheck.finding import Finding
 
 MOST_LINES = 14
 """Of a longer list so many lines are shown at first; the rest when asked for."""
+
+LINK_FRAME_PX = 4
 
 LONG_VALUE = 18
 """A value of more letters than this, such as a list of sizes, is wrapped."""
@@ -23,17 +26,24 @@ LONG_VALUE = 18
 
 class FigureCard(QFrame):
     """Signals `left` when it is closed, `part_wanted` for a part, `field_wanted` for a number where it
-    lives, `figure_wanted` for another figure by its name, `copy_wanted`, and `resized`."""
+    lives, `figure_wanted` for another figure by its name, `finding_wanted` for a finding with its cures,
+    `copy_wanted`, and `resized`."""
 
     left = Signal()
     part_wanted = Signal(str)
     field_wanted = Signal(str, str)
     figure_wanted = Signal(str)
+    finding_wanted = Signal(object)
     copy_wanted = Signal()
     resized = Signal()
 
     def __init__(
-        self, drawing: Drawing, figure: Figure, titles: Mapping[str, str], decimal: str = "."
+        self,
+        drawing: Drawing,
+        figure: Figure,
+        titles: Mapping[str, str],
+        decimal: str = ".",
+        found: Sequence[Finding] = (),
     ) -> None:
         super().__init__()
         self.setObjectName("card")
@@ -44,6 +54,7 @@ class FigureCard(QFrame):
         self._column.setSpacing(4)
         self._head(figure)
         self._subjects(figure)
+        self._found(found)
         self._refused(figure)
         self._results(figure)
         if figure.formula:
@@ -91,6 +102,17 @@ class FigureCard(QFrame):
     def _is_there(self, id: str) -> bool:
         drawing = self._drawing
         return id in drawing.components or id in drawing.pipes or id in drawing.controls
+
+    def _found(self, found: Sequence[Finding]) -> None:
+        """What is not as this figure says it must be; the finding offers the cures, the next size made."""
+        if not found:
+            return
+        self._heading("Not kept to")
+        for each in found:
+            self._text(str(each.says))
+            link = self._link("What puts it right", self._wants_finding(each))
+            link.setAccessibleDescription(str(each.says))
+            self._put(link)
 
     def _refused(self, figure: Figure) -> None:
         if not figure.refused:
@@ -153,13 +175,13 @@ class FigureCard(QFrame):
         if found.field is not None:
             link = self._link(words.field_words(self._drawing, found.field), self._wants_field(*found.field))
             plain.set_tip(link, "Change it where it lives")
-            column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
+            column.addLayout(_flush(link))
         elif found.figure:
             title = self._titles.get(found.figure, found.figure.replace("-", " "))
             link = self._link(title, lambda: self.figure_wanted.emit(found.figure))
             plain.set_tip(link, "Open that figure")
             link.setEnabled(found.figure in self._titles)
-            column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
+            column.addLayout(_flush(link))
         return made
 
     def _rests(self, figure: Figure) -> None:
@@ -185,7 +207,7 @@ class FigureCard(QFrame):
         more = QToolButton()
         more.setProperty("link", True)
         more.setText(f"Show {len(lines) - MOST_LINES} more")
-        self._column.addWidget(more, 0, Qt.AlignmentFlag.AlignLeft)
+        self._column.addLayout(_flush(more))
         for widget in rest:
             self._put(widget)
             widget.hide()
@@ -194,7 +216,7 @@ class FigureCard(QFrame):
     def _put(self, widget: QWidget) -> None:
         """A link is as wide as its words, anything else as the card."""
         if isinstance(widget, QToolButton):
-            self._column.addWidget(widget, 0, Qt.AlignmentFlag.AlignLeft)
+            self._column.addLayout(_flush(widget))
         else:
             self._column.addWidget(widget)
 
@@ -246,9 +268,22 @@ class FigureCard(QFrame):
     def _wants_part(self, id: str) -> Callable[[], None]:
         return lambda: self.part_wanted.emit(id)
 
+    def _wants_finding(self, finding: Finding) -> Callable[[], None]:
+        return lambda: self.finding_wanted.emit(finding)
+
     def _wants_field(self, id: str, field: str) -> Callable[[], None]:
         return lambda: self.field_wanted.emit(id, field)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """A press on the card is its own and not the list's."""
         event.accept()
+
+
+def _flush(link: QToolButton) -> QHBoxLayout:
+    """A link whose words begin where the lines above it do: its frame, and the space that a tool button
+    keeps beside its words, stand out to the left."""
+    line = QHBoxLayout()
+    line.setContentsMargins(-(LINK_FRAME_PX + link.fontMetrics().horizontalAdvance(" ")), 0, 0, 0)
+    line.addWidget(link)
+    line.addStretch(1)
+    return line

@@ -26,10 +26,17 @@ from circuitcheck.editor.panels.finding_card import height_at
 from circuitcheck.editor.panels.number_field import decimal_sign
 from circuitcheck.editor.theme import Theme
 from circuitcheck.figures.figure import Figure
+from circuitcheck.finding import Finding
 
 NOTHING_APPLIES = "No figure applies to this drawing."
 NOT_FOUND = "No figure is called so."
 FAILED = "The figures failed inside the program; none is shown."
+WORKING = "Working out the figures…"
+WORKING_ANEW = "Working out the figures anew: these are of the drawing before the last step."
+WORKING_NOTE = "working out…"
+STALE_COPY = "Of the drawing before the last step:"
+BUSY_MS = 250
+"""How long the figures of the drawing before stand without a sentence that says so."""
 
 
 class FiguresList(QListView):
@@ -66,6 +73,7 @@ class FiguresPanel(QWidget):
 
     wanted = Signal()
     unwanted = Signal()
+    finding_wanted = Signal(object)
     field_wanted = Signal(str, str)
     part_wanted = Signal(str)
     note_changed = Signal(str)
@@ -78,6 +86,12 @@ class FiguresPanel(QWidget):
         self._drawing = Drawing()
         self._open: words.Key | None = None
         self._card: FigureCard | None = None
+        self._is_stale = False
+        self._findings: tuple[Finding, ...] = ()
+        self._busy = QTimer(self)
+        self._busy.setSingleShot(True)
+        self._busy.setInterval(BUSY_MS)
+        self._busy.timeout.connect(self._say_busy)
         self.model = FiguresModel(decimal_sign())
         self.model.setParent(self)
         self.delegate = FigureDelegate(self.model)
@@ -122,6 +136,26 @@ class FiguresPanel(QWidget):
     # What is shown.
 
     @property
+    def is_stale(self) -> bool:
+        """Whether what is shown is not of the present drawing."""
+        return self._is_stale
+
+    def expect(self) -> None:
+        """The figures of another drawing are being worked out: say so until they come."""
+        self._is_stale = True
+        self.note_changed.emit(WORKING_NOTE)
+        if not self._busy.isActive():
+            self._busy.start()
+
+    def outdate(self) -> None:
+        """The drawing is another one, and nobody looks: nothing is claimed of it until somebody does."""
+        self._is_stale = True
+        self.note_changed.emit("")
+
+    def _say_busy(self) -> None:
+        self._say(WORKING_ANEW if self._figures else WORKING)
+
+    @property
     def opened(self) -> Figure | None:
         """The figure that is open."""
         return next((each for each in self.model.figures if words.key(each) == self._open), None)
@@ -136,6 +170,25 @@ class FiguresPanel(QWidget):
         """The sentence in place of the list; empty where there are rows."""
         return self._said.text()
 
+    def show_findings(self, findings: Sequence[Finding]) -> None:
+        """Take over what the checks found: an open figure names what is not kept to."""
+        was, self._findings = self._findings, tuple(findings)
+        if was != self._findings and self._card is not None:
+            self._rebuild()
+
+    def _found_on(self, figure: Figure) -> list[Finding]:
+        """What the checks that judge by a figure found on what it is about."""
+        # Here and not at the top: the window shows before the figures are read.
+        from circuitcheck.figures.catalogue import figures
+
+        judged_by = frozenset(figures()[figure.name].checks) if figure.name in figures() else frozenset()
+        subject = set(figure.subject)
+        return [
+            each
+            for each in self._findings
+            if each.check in judged_by and (not subject or subject & {*each.components, *each.pipes})
+        ]
+
     def set_theme(self, theme: Theme) -> None:
         """Paint in another theme."""
         self.delegate.set_theme(theme)
@@ -143,6 +196,8 @@ class FiguresPanel(QWidget):
 
     def show_figures(self, drawing: Drawing, figures: Sequence[Figure] | None) -> None:
         """Show the figures of a drawing, the open one still open; None: they failed."""
+        self._busy.stop()
+        self._is_stale = False
         was, wanted = (self._drawing, self._figures), (drawing, tuple(figures or ()))
         self._drawing, self._figures = wanted
         self.note_changed.emit("" if figures is None else words.note(figures))
@@ -181,7 +236,8 @@ class FiguresPanel(QWidget):
         """Put the open figure, else the current one, on the clipboard with its working."""
         figure = self.opened or self.list.currentIndex().data(FIGURE)
         if isinstance(figure, Figure):
-            QGuiApplication.clipboard().setText(words.as_text(self._drawing, [figure]))
+            text = words.as_text(self._drawing, [figure])
+            QGuiApplication.clipboard().setText(f"{STALE_COPY}\n{text}" if self._is_stale else text)
 
     def focus_list(self) -> None:
         """Give the keyboard to the list, on a row of it."""
@@ -214,7 +270,9 @@ class FiguresPanel(QWidget):
         figure = self.opened
         if figure is not None:
             titles = {each.name: each.title for each in self._figures}
-            card = self._card = FigureCard(self._drawing, figure, titles, self.model.decimal)
+            found = self._found_on(figure)
+            card = self._card = FigureCard(self._drawing, figure, titles, self.model.decimal, found)
+            card.finding_wanted.connect(self.finding_wanted)
             card.left.connect(self.fold)
             card.part_wanted.connect(self.part_wanted)
             card.field_wanted.connect(self.field_wanted)

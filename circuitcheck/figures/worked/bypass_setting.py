@@ -29,6 +29,9 @@ TELLING = Telling(
     "Heads that have shut leave more across the bypass than is told here: it should open then.",
 )
 
+CHECKS = ("bypass-set-wrong",)
+"""What is found where this figure is not kept to."""
+
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One for each bypass that stands on pumped heating water as a part of its own."""

@@ -29,6 +29,9 @@ TELLING = Telling(
 )
 COLD = "fill_temperature_c"
 
+CHECKS = ("cistern-too-small", "cistern-runs-dry")
+"""What is found where this figure is not kept to."""
+
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One figure for each cistern that feeds heating water."""

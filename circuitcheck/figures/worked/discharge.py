@@ -49,6 +49,16 @@ class _Way:
     missing: tuple[str, ...]
 
 
+CHECKS = (
+    "discharge-bore-too-small",
+    "discharge-too-long",
+    "shared-discharge-too-small",
+    "tundish-too-far",
+    "no-drop-below-tundish",
+)
+"""What is found where this figure is not kept to."""
+
+
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One for each way from a store's relief valve to an end, then one for each end that stores share."""
     figures: list[Figure] = []

@@ -31,6 +31,9 @@ TELLING = Telling(
 )
 NEEDED = frozenset({"diameter_mm", "empty_weight_kg"})
 
+CHECKS = ("floor-load",)
+"""What is found where this figure is not kept to."""
+
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One figure for each store whose kind has a weight and a diameter."""

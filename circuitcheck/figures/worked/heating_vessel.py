@@ -82,6 +82,10 @@ class _Asked:
         return max(demand.least_l, demand.bs_l)
 
 
+CHECKS = ("vessel-too-small", "vessel-precharge-wrong", "fill-pressure-below-reserve")
+"""What is found where this figure is not kept to."""
+
+
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One for each sealed heating water."""
     return tuple(_one(plant, water) for water in sealed_waters(plant))

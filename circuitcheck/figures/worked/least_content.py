@@ -32,6 +32,9 @@ LIMITS = (
 )
 FIELD = "minimum_content_l"
 
+CHECKS = ("content-below-minimum",)
+"""What is found where this figure is not kept to."""
+
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One for each heat source, but for those that state that nothing need circulate."""

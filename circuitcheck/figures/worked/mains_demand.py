@@ -28,6 +28,9 @@ TELLING = Telling(
     "of the older BS 6700 are other units and must not be mixed with them.",
 )
 
+CHECKS = ("main-too-weak",)
+"""What is found where this figure is not kept to."""
+
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One figure for each main that feeds an outlet or a store."""

@@ -34,6 +34,9 @@ TELLING = Telling(
 )
 Fast = tuple[float, str, Run]
 
+CHECKS = ("pipe-too-fast",)
+"""What is found where this figure is not kept to."""
+
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One for each body of pumped heating water."""

@@ -30,6 +30,9 @@ TELLING = Telling(
     "store stands. Only the vent's own pipe is measured here, from the circuit to its end.",
 )
 
+CHECKS = ("open-vent-too-small", "pump-over-or-draws-air")
+"""What is found where this figure is not kept to."""
+
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One figure for each open vent that is joined to a circuit or a store."""

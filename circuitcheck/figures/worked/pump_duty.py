@@ -41,6 +41,9 @@ TELLING = Telling(
     "without a stated power takes what the others leave of the heat source's output.",
 )
 
+CHECKS = ("pump-too-weak", "emitter-starved")
+"""What is found where this figure is not kept to."""
+
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One for each pump on heating water."""

@@ -23,6 +23,9 @@ SOURCE = (
 )
 LIMITS = "Capacities as stated for steam at the valve's setting; every heat source at full output at once."
 
+CHECKS = ("safety-valve-too-small", "safety-valve-set-too-high")
+"""What is found where this figure is not kept to."""
+
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One for each sealed heating water with a heat source that relies on valves of the circuit."""

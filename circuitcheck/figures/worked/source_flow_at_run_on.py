@@ -36,6 +36,9 @@ TELLING = Telling(
     LIMITS,
 )
 
+CHECKS = ("source-flow-below-minimum",)
+"""What is found where this figure is not kept to."""
+
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One for each heat source on pumped water that a pump of it may run on in."""

@@ -38,6 +38,9 @@ SOURCE = (
 )
 LIMITS = "Gauge pressures in bar, 1 bar of atmosphere; 0 to 110 °C; the store's own stretch is left out."
 
+CHECKS = ("store-vessel-too-small", "store-vessel-precharge-wrong")
+"""What is found where this figure is not kept to."""
+
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One for each water of mains-fed stores that has no room for its swell inside the store."""

@@ -31,6 +31,9 @@ TELLING = Telling(
 )
 HOT_FLOW = "hot_flow_lpm"
 
+CHECKS = ("hot-pipe-too-long", "hot-water-slow")
+"""What is found where this figure is not kept to."""
+
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One figure for each outlet that hot water comes to."""

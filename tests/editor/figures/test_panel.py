@@ -11,9 +11,18 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
+from circuitcheck.analysis import analyse
+from circuitcheck.drawing.edits import set_field
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.figures.card import MOST_LINES
-from circuitcheck.editor.figures.panel import FAILED, NOT_FOUND, NOTHING_APPLIES, FiguresPanel
+from circuitcheck.editor.figures.panel import (
+    FAILED,
+    NOT_FOUND,
+    NOTHING_APPLIES,
+    WORKING_ANEW,
+    WORKING_NOTE,
+    FiguresPanel,
+)
 from circuitcheck.editor.theme import dark
 from circuitcheck.figures.catalogue import all_figures
 from circuitcheck.figures.figure import Figure, Input, Result
@@ -192,3 +201,39 @@ def test_it_paints_in_another_theme_and_a_narrow_column(panel: FiguresPanel) -> 
     QApplication.processEvents()
     assert not panel.grab().isNull()
     assert panel.card is not None and panel.card.width() <= 260
+
+
+def test_figures_of_an_older_drawing_say_that_they_are(panel: FiguresPanel, qtbot: QtBot) -> None:
+    notes: list[str] = []
+    panel.note_changed.connect(notes.append)
+    panel.open(named(panel, "heating-vessel"))
+    panel.expect()
+    assert panel.is_stale and notes == [WORKING_NOTE] and panel.said == ""
+    panel.copy()
+    assert QGuiApplication.clipboard().text().startswith("Of the drawing before")
+    qtbot.waitUntil(lambda: panel.said == WORKING_ANEW)
+    drawing = without_pump()
+    panel.show_figures(drawing, all_figures(Plant(drawing)))
+    assert not panel.is_stale and panel.said == "" and "worked" in notes[-1]
+    assert panel.opened is not None and panel.card is not None
+    panel.copy()
+    assert QGuiApplication.clipboard().text().startswith("Expansion vessel")
+    panel.outdate()
+    assert notes[-1] == ""
+
+
+def test_what_is_too_small_leads_to_the_finding_and_its_cures(panel: FiguresPanel, qtbot: QtBot) -> None:
+    small = set_field(read(data_path("samples") / "terrace-as-proposed.wetcircuit"), "vessel", "volume_l", 2)
+    panel.show_figures(small, all_figures(Plant(small)))
+    panel.show_findings(analyse(small).findings)
+    panel.open(named(panel, "heating-vessel"))
+    assert panel.card is not None and "Not kept to" in texts(panel.card)
+    link = links(panel)["What puts it right"]
+    with qtbot.waitSignal(panel.finding_wanted) as told:
+        link.click()
+    assert told.args[0].check in ("vessel-too-small", "fill-pressure-below-reserve")
+    panel.open(named(panel, "water-content"))
+    assert "Not kept to" not in texts(panel.card)
+    panel.open(named(panel, "heating-vessel"))
+    panel.show_findings(())
+    assert "Not kept to" not in texts(panel.card)

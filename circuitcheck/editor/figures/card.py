@@ -18,8 +18,6 @@ from circuitcheck.finding import Finding
 MOST_LINES = 14
 """Of a longer list so many lines are shown at first; the rest when asked for."""
 
-LINK_FRAME_PX = 4
-
 LONG_VALUE = 18
 """A value of more letters than this, such as a list of sizes, is wrapped."""
 
@@ -175,13 +173,13 @@ class FigureCard(QFrame):
         if found.field is not None:
             link = self._link(words.field_words(self._drawing, found.field), self._wants_field(*found.field))
             plain.set_tip(link, "Change it where it lives")
-            column.addLayout(_flush(link))
+            column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
         elif found.figure:
             title = self._titles.get(found.figure, found.figure.replace("-", " "))
             link = self._link(title, lambda: self.figure_wanted.emit(found.figure))
             plain.set_tip(link, "Open that figure")
             link.setEnabled(found.figure in self._titles)
-            column.addLayout(_flush(link))
+            column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
         return made
 
     def _rests(self, figure: Figure) -> None:
@@ -207,7 +205,7 @@ class FigureCard(QFrame):
         more = QToolButton()
         more.setProperty("link", True)
         more.setText(f"Show {len(lines) - MOST_LINES} more")
-        self._column.addLayout(_flush(more))
+        self._column.addWidget(more, 0, Qt.AlignmentFlag.AlignLeft)
         for widget in rest:
             self._put(widget)
             widget.hide()
@@ -216,7 +214,7 @@ class FigureCard(QFrame):
     def _put(self, widget: QWidget) -> None:
         """A link is as wide as its words, anything else as the card."""
         if isinstance(widget, QToolButton):
-            self._column.addLayout(_flush(widget))
+            self._column.addWidget(widget, 0, Qt.AlignmentFlag.AlignLeft)
         else:
             self._column.addWidget(widget)
 
@@ -277,13 +275,3 @@ class FigureCard(QFrame):
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """A press on the card is its own and not the list's."""
         event.accept()
-
-
-def _flush(link: QToolButton) -> QHBoxLayout:
-    """A link whose words begin where the lines above it do: its frame, and the space that a tool button
-    keeps beside its words, stand out to the left."""
-    line = QHBoxLayout()
-    line.setContentsMargins(-(LINK_FRAME_PX + link.fontMetrics().horizontalAdvance(" ")), 0, 0, 0)
-    line.addWidget(link)
-    line.addStretch(1)
-    return line

@@ -17,7 +17,7 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.checks.check import Verdict
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.finding import Finding, Grade, Says, Witness
 from tests.checks.asking import Told, asked, danger, found, only, told
 from tests.checks.houses import OPEN_RADIATOR, pumped, sealed, store_discharge, vented
 from tests.circuit.random_circuits import circuits, plants
@@ -99,6 +99,20 @@ class TestUnknownSwitch:
         # The witness must hold whatever the switch is: the valve does, the pump may have none.
         assert finding.witness is not None and finding.witness.shut == ("iv",)
         assert finding.witness.alone == ("iv",)
+
+    @pytest.mark.parametrize("most", [True, False])
+    @pytest.mark.parametrize("named", ["", "pu"])
+    def test_of_the_same_answer_the_surest_witness_is_told(self, most: bool, named: str) -> None:
+        """That with most to shut; but none with a part that is not known, be it ever so long."""
+
+        def judge(case: Case) -> Verdict:
+            several = case.drawing.components["pu"].data["isolating_valves"] is most
+            shut = tuple(filter(None, ("v1", "v2", named))) if several else ("v1",)
+            return Verdict((Finding("a-check", Grade.FAULT, Says("!"), ("hs",), witness=Witness(shut)),))
+
+        got = answer(replace(checks()["open-end"], judge=judge), Case(sealed(pu=UNKNOWN_PUMP)))
+        (finding,) = got.findings
+        assert finding.witness == Witness(("v1",) if named else ("v1", "v2"))
 
     def test_a_different_answer_is_unanswered_and_names_the_field(self) -> None:
         drawing = sealed(vessel="t2.branch pu.in:out ev.connection", pu=UNKNOWN_PUMP)

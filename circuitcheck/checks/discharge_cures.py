@@ -14,10 +14,10 @@ from circuitcheck.finding import Finding
 from circuitcheck.sizing.discharge import rows
 
 
-def discharge_of(case: Case, finding: Finding) -> Discharge | None:
-    """The discharge that a finding judges by its valve."""
+def discharge_of(case: Case, finding: Finding) -> Discharge:
+    """The discharge that a finding of this case judges by its valve."""
     valve = finding.components[0]
-    return next((each for each in case.discharges if each.valve.part == valve), None)
+    return next(each for each in case.discharges if each.valve.part == valve)
 
 
 def d2_least_mm(case: Case, discharge: Discharge) -> float | None:

@@ -50,8 +50,7 @@ def judge(case: Case) -> Verdict:
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """To lead the outlet to a discharge end, through a tundish where it serves a store."""
-    discharge = discharge_of(case, finding)
-    drawing = None if discharge is None else with_end(case, discharge)
+    drawing = with_end(case, discharge_of(case, finding))
     if drawing is not None:
         yield Proposal(
             Says(

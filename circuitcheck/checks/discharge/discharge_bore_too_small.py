@@ -146,8 +146,6 @@ def _finding(case: Case, discharge: Discharge, pipe: str, size_mm: float, least_
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """To make every pipe of the discharge as large as its place asks for."""
     discharge = discharge_of(case, finding)
-    if discharge is None:
-        return
     drawing, pipes = enlarged(case, discharge)
     yield Proposal(
         Says(

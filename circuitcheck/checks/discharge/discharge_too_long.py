@@ -161,8 +161,6 @@ def _finding(
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """To run every pipe from the tundish to the end in the size that carries the longest way."""
     discharge = discharge_of(case, finding)
-    if discharge is None:
-        return
     outlet, _ = outlet_mm(case, discharge)
     needed = [
         smallest_d2(

@@ -57,8 +57,6 @@ def judge(case: Case) -> Verdict:
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """To cut a tundish in, close by the valve, and to run the pipe after it a size larger."""
     discharge = discharge_of(case, finding)
-    if discharge is None:
-        return
     run = next(each for each in discharge.runs if each.tundish is None)
     yield Proposal(
         Says(

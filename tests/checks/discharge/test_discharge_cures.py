@@ -65,6 +65,16 @@ def test_of_two_ways_the_longer_gives_the_size() -> None:
     assert set(list(sizes(cured("discharge-too-long", drawing)).values())[2:]) == {28}
 
 
+@pytest.mark.parametrize(("on", "off"), [("b", "branch"), ("branch", "b")])
+def test_the_tundish_goes_into_that_of_two_ways_that_has_none(on: str, off: str) -> None:
+    drawing = made(
+        {"us": ("unvented_store", {"volume_l": 150}), "tr": "temperature_relief_valve", "t1": "tee",
+         "tu": "tundish", "d1": "discharge_end", "d2": "discharge_end"},
+        way("us.relief tr.inlet", "tr.outlet t1.a", f"t1.{on} tu.inlet:outlet d1.inlet", f"t1.{off} d2.inlet"),
+    )  # fmt: skip
+    cured("tundish-absent", drawing)
+
+
 def test_nothing_is_proposed_where_no_size_carries_it() -> None:
     assert (
         proposed("discharge-too-long", store_discharge(after=({"size_mm": 54, "length_m": 90, "bends": 0},)))

@@ -51,7 +51,7 @@ SOUND = {
 }
 WRONG: dict[str, tuple[Drawing, str, tuple[str, ...], str]] = {
     # drawing, valve, pipes, words of the message
-    "a step less": (after(piece(-0.0499, 10)), "tr", ("a1",), "falls 49.9 mm in 10 m"),
+    "a step less": (after(piece(-0.0499, 10)), "tr", ("a1",), "falls 49.9 mm in 10 m; it must fall at least 1 in 200."),
     "enough only with its drop": (after(piece(-0.41, 10.4, 0.4)), "tr", ("a1",), "falls 10 mm in 10 m below its drop of 400 mm"),
     "level": (after(piece(0, 5)), "tr", ("a1",), "runs level"),
     "level, length not known": (after(piece(0, None)), "tr", ("a1",), "runs level"),
@@ -100,6 +100,18 @@ def test_fires(drawing: Drawing, valve: str, pipes: tuple[str, ...], words: str)
     assert (finding.grade.value, finding.components, finding.pipes) == ("danger", (valve,), pipes)
     assert words in finding.message
     assert finding.numbers["least_fall_m_a_m"] == 0.005
+
+
+@pytest.mark.parametrize(
+    ("told", "numbers"),
+    [
+        (piece(-0.0499, 10), {"fall_m": 0.0499, "straight_drop_m": 0, "length_m": 10}),
+        (piece(-0.41, 10.4, 0.4), {"fall_m": 0.41, "straight_drop_m": 0.4, "length_m": 10.4}),
+        (piece(0.2, None, None), {"fall_m": -0.2, "straight_drop_m": 0}),
+    ],
+)
+def test_what_is_known_is_told(told: dict[str, Any], numbers: dict[str, float]) -> None:
+    assert only(NAME, after(told)).numbers == pytest.approx({"least_fall_m_a_m": 0.005, **numbers})
 
 
 @pytest.mark.parametrize(("drawing", "missing"), UNANSWERED.values(), ids=UNANSWERED.keys())

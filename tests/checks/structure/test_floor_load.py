@@ -29,6 +29,7 @@ def test_against_what_the_floor_carries(capacity: float, fires: bool) -> None:
     assert bool(answer.findings) == fires
     for finding in answer.findings:
         assert (finding.grade, finding.components) == ("advice", ("us",))
+        assert "weighs 200 kg filled" in finding.message
         assert "competent person must confirm the structure" in finding.message
         assert finding.numbers == {
             "filled_weight_kg": pytest.approx(200),

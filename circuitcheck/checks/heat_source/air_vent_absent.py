@@ -174,8 +174,6 @@ class _Water:
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """An air vent at the high point."""
-    if finding.grade is Grade.UNANSWERED:
-        return
     for part in finding.components:
         for pipe in case.drawing.pipes_of(part):
             by = next(joint for joint in case.drawing.pipes[pipe].joints if joint.part == part)

@@ -212,8 +212,6 @@ def _unanswered(case: Case, body: int, unknown: list[_Unknown]) -> Finding:
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """A drain at the lowest point of the stretch."""
-    if finding.grade is Grade.UNANSWERED:
-        return
     for by in _places(case, finding.pipes):
         fitting = Fitting(case.drawing, case.lines)
         try:

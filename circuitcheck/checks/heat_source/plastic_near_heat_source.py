@@ -206,8 +206,6 @@ def _unanswered(case: Case, near: _Near, missing: tuple[str, ...], may_be_danger
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """Run the pipes too near in copper."""
-    if finding.grade is Grade.UNANSWERED:
-        return
     drawing = case.drawing
     for pipe in finding.pipes:
         drawing = set_field(drawing, pipe, "material", "copper")

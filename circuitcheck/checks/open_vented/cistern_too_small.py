@@ -106,7 +106,7 @@ def _unanswered(
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """The one cistern made as large as it must be, in whole litres."""
-    if finding.grade is Grade.UNANSWERED or len(finding.components) != 1:
+    if len(finding.components) != 1:
         return
     cistern = finding.components[0]
     needed = max(finding.numbers.get("swell_l", 0.0), finding.numbers["smallest_cistern_l"])

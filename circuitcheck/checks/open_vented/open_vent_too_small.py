@@ -130,8 +130,6 @@ def _unanswered(case: Case, vent: VentPipe, missing: tuple[str, ...], least: flo
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """Every pipe that is too small made the smallest standard size that is not, in copper or steel."""
-    if finding.grade is Grade.UNANSWERED:
-        return
     least = float(case.limit("open_vent.smallest_bore_mm").value)
     after: Drawing = case.drawing
     sizes: dict[str, int] = {}

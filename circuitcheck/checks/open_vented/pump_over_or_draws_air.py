@@ -199,8 +199,6 @@ def _unanswered(told: _Told) -> Finding:
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """The vent ended higher, where only that is wrong; the feed joined beside the vent, where a pump
     stands between."""
-    if finding.grade is Grade.UNANSWERED:
-        return
     vent, least = finding.components[0], finding.numbers.get("least_height_m")
     if least is not None:
         least_mm = round(least * 1000 + 0.5)

@@ -185,8 +185,6 @@ def _unanswered(case: Case, pair: VentAndFeed, missing: tuple[str, ...], most: f
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """The feed joined right beside the vent, or the vent right beside the feed."""
-    if finding.grade is Grade.UNANSWERED:
-        return
     for pair in vents_and_feeds(case):
         if _components(pair) != finding.components:
             continue

@@ -66,7 +66,7 @@ def _finding(case: Case, vent: Placed, over: str | None, feeding: tuple[str, ...
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """The vent brought over a cistern that feeds its water, where the part names its cistern."""
     vent = finding.components[0]
-    if finding.grade is Grade.UNANSWERED or is_cistern(case, vent):
+    if is_cistern(case, vent):
         return
     place = next(each for each in case.circuit.devices(Role.VENTS) if each.part == vent)
     for cistern in cisterns_feeding(case, place.node):

@@ -124,8 +124,6 @@ def _unknown(case: Case, place: Placed, answer: Maybe, fitting: str | None) -> F
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """Set the blending valves on the way lower, or fit one in the bath's hot pipe."""
-    if finding.grade is Grade.UNANSWERED:
-        return
     bath = finding.components[0]
     limit_c = float(case.limit("supply.bath_highest_c").value)
     ways = supplies(case)

@@ -149,8 +149,6 @@ def _unknown(case: Case, foul: Foul, best: Cheapest, goal: Joint, links: dict[Jo
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """Take the filling link off; or take out a pipe that joins the waters, the last first."""
-    if finding.grade is Grade.UNANSWERED:
-        return
     for place in case.circuit.devices(Role.FILLS):
         if place.part in finding.components and place.device.other:
             after = set_field(case.drawing, place.part, "left_connected", False)

@@ -197,8 +197,6 @@ def _unknown(case: Case, legs: _Legs, joint: Joint) -> Finding:
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """Insulate the pipes that count."""
-    if finding.grade is Grade.UNANSWERED:
-        return
     after = case.drawing
     for pipe in finding.pipes:
         after = set_field(after, pipe, "insulated", True)

@@ -108,8 +108,6 @@ def _unknown(case: Case, giver: Giver, answer: Maybe) -> Finding:
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """Set the thermostat to what a store is kept at; or blend right at the store's hot outlet."""
-    if finding.grade is Grade.UNANSWERED:
-        return
     store = finding.components[0]
     over_c = finding.numbers["limit_c"]
     usual_c = float(case.limit("supply.store_least_c").value)

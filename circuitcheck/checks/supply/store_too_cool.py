@@ -74,8 +74,6 @@ def _unknown(case: Case, store: str) -> Finding:
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """Set every thermostat of the store to the least temperature."""
-    if finding.grade is Grade.UNANSWERED:
-        return
     store = finding.components[0]
     least = float(case.limit("supply.store_least_c").value)
     after = case.drawing

@@ -78,3 +78,17 @@ def test_what_cannot_be_proved_is_unanswered(name: str, drawing: Drawing, part: 
     assert (finding.components, finding.witness, finding.missing) == ((part,), Witness(), ())
     assert "too many to prove" in finding.message
     assert asked(name, drawing).status == "not judged"
+
+
+def test_a_heat_leak_is_denied_though_no_smallest_set_of_valves_is_found(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    drawing = pumped(
+        "hs.flow zv.in:out rad.flow:return hs.return",
+        hs=("heat_source", {"heat": "uncontrolled"}), zv="zone_valve", rad="radiator",
+    )  # fmt: skip
+    assert only("heat-leak-absent", drawing).witness == Witness(("rad",), ("rad", "zv"), ("rad",))
+    monkeypatch.setattr(positions, "LOOP_BOUND", 0)
+    finding = only("heat-leak-absent", drawing)
+    assert (finding.grade, finding.witness) == (Grade.DANGER, Witness())
+    assert finding.message.startswith("Every loop by which heat source hs's heat could rise")

@@ -143,6 +143,17 @@ def test_fires(drawing: Drawing, expected: Told) -> None:
     assert told(NAME, drawing) == [expected]
 
 
+@pytest.mark.parametrize(
+    ("case", "words"),
+    [
+        ("no loop", "has no loop to drive water round, however the valves stand."),
+        ("no bypass", "has nowhere to drive water with zone valve zv shut."),
+    ],
+)
+def test_what_it_says(case: str, words: str) -> None:
+    assert only(NAME, FIRES[case][0]).message == f"Pump pu {words}"
+
+
 def test_each_pump_by_itself() -> None:
     drawing = two_pumps({"c1": ("room_thermostat", ("pu", "z1"))})
     assert told(NAME, drawing) == [fault("p2", "z2", "z2")]

@@ -7,10 +7,12 @@ from typing import Any
 
 import pytest
 
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.catalogue import checks
 from circuitcheck.drawing.value import Component, Drawing, Joint, Pipe
 from circuitcheck.finding import Finding
 from circuitcheck.parts.catalogue import component_kinds
-from tests.checks.asking import asked, found, only
+from tests.checks.asking import asked, found, only, way
 from tests.made import Part, made
 
 NAME = "drain-absent"
@@ -97,6 +99,31 @@ def test_more_than_a_metre_without_a_drain(valve: Part, ports: str, length_m: fl
     if fires:
         assert findings[0].numbers["length_m"] == pytest.approx(1.01)
         assert "1.01 m" in findings[0].message
+
+
+def test_a_length_behind_one_valve_is_told_as_such() -> None:
+    drawing = made(
+        {"hs": "heat_source", "t1": "tee", "t2": "tee", "dr": "drain", "iv": "isolating_valve", "cp": "cap"},
+        way("hs.flow t1.a:b t2.a:b hs.return", "t2.branch dr.connection", "t1.branch iv.a:b cp.connection"),
+        pipe_data={f"p{n}": {"length_m": 1.5} for n in range(1, 7)},
+    )
+    (finding,) = (each for each in found(NAME, drawing) if each.grade.value == "advice")
+    assert finding.message == "The pipework behind isolating valve iv (1.5 m) has no drain."
+
+
+@pytest.mark.parametrize("height", [{}, {"height_m": 2.0}])
+def test_the_drain_of_the_cure_stands_as_high_as_the_part_it_is_by(height: dict[str, float]) -> None:
+    drawing = bare(0.81)
+    parts = {id: Component(id, part.kind, data=height) for id, part in drawing.components.items()}
+    drawing = Drawing(components=parts, pipes=drawing.pipes)
+    (finding,) = (each for each in found(NAME, drawing) if each.pipes == BEHIND)
+    (proposal,) = checks()[NAME].propose(Case(drawing), finding)
+    (drain,) = (
+        part
+        for id, part in proposal.drawing.components.items()
+        if id not in parts and part.kind.name == "drain"
+    )
+    assert drain.data == height
 
 
 @pytest.mark.parametrize(

@@ -46,6 +46,7 @@ def test_within_a_metre(plastic: str, before: str, length_m: float, fires: bool)
     )
     if fires:
         assert findings[0].numbers == {"from_m": length_m, "limit_m": 1}
+        assert f"plastic, {length_m:g} m from heat source hs along the pipe" in findings[0].message
 
 
 @pytest.mark.parametrize("pipe", ["f1", "r1"])
@@ -53,6 +54,7 @@ def test_within_a_metre(plastic: str, before: str, length_m: float, fires: bool)
 def test_joined_to_the_heat_source(pipe: str, heat: str, grade: str) -> None:
     finding = only(NAME, ring({pipe: PLASTIC}, heat=heat))
     assert (finding.grade, finding.pipes, finding.numbers["from_m"]) == (grade, (pipe,), 0)
+    assert "plastic and joined to heat source hs" in finding.message
 
 
 @pytest.mark.parametrize(("length_m", "grades"), [(0.5, ["fault"]), (1, [])])

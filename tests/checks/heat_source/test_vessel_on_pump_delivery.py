@@ -146,6 +146,7 @@ def test_a_fault_where_the_top_falls_below_atmospheric() -> None:
     assert finding.grade.value == "fault", finding.message
     assert finding.components[:2] == ("ev", "pu")
     assert finding.numbers["lowest_bar"] < 0
+    assert "it falls to -0.263 bar at radiator rad, where there must be 0 bar at least." in finding.message
 
 
 def test_advice_where_the_fill_carries_it() -> None:

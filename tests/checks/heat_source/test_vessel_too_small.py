@@ -192,6 +192,25 @@ def test_the_numbers_are_told() -> None:
     assert "8 l" in finding.message
 
 
+@pytest.mark.parametrize(
+    ("drawing", "words"),
+    [
+        (TOO_SMALL["8 l"], ("would have to hold 10.05 l in all and holds 8 l", "1.6 l in reserve between 0.8 and 2.5 bar.")),
+        (TOO_SMALL["filled too high for it"], ("33.5 l in all and holds 12 l. Filled to 2 bar too little room is left",)),
+        (TOO_SMALL["charged to more than it may see"], ("charged to 2.6 bar, can take up nothing below 2.5 bar: no size would do.",)),
+        (two(8, 8), ("With isolating valve iv shut, heat source hs is left without expansion vessel e2: ",)),
+        (two(8, 8, SECURED), ("between 0.8 and 2.5 bar. Only secured valves do it",)),
+        (house(design={"glycol_percent": 30}), ("swells more than water",)),
+        (house(design={"flow_temperature_c": 115}), ("beyond those reckoned here.",)),
+        (house(ev=vessel(volume_l=None)), ("on what is not known: ev.volume_l.",)),
+    ],
+)  # fmt: skip
+def test_what_it_says(drawing: Drawing, words: tuple[str, ...]) -> None:
+    message = only(NAME, drawing).message
+    assert all(each in message for each in words), message
+    assert "Only secured" not in message or drawing.components["iv"].data
+
+
 def test_the_cure_is_the_next_size_made() -> None:
     analysis = analyse(house(ev=vessel(volume_l=8)))
     (finding,) = [each for each in analysis.findings if each.check == NAME]

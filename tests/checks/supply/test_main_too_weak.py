@@ -55,6 +55,12 @@ def test_pressure_at_the_highest_outlet(height: float, fires: bool) -> None:
     assert bool(found(NAME, one(height=height, running=2))) is fires
 
 
+def test_the_pressure_that_is_left_is_told() -> None:
+    numbers = only(NAME, one(height=15, running=2)).numbers
+    assert numbers["pressure_at_outlet_bar"] == pytest.approx(2 - 15 * 0.0981, abs=0.005)
+    assert numbers["least_bar"] > numbers["pressure_at_outlet_bar"]
+
+
 def test_units_are_added_and_each_outlet_counts_once() -> None:
     heights = {id: outlet(id) for id in ("wc", "sink", "bath", "basin")}
     need = l_min(design_flow_l_s(8, 4))

@@ -5,8 +5,11 @@ from __future__ import annotations
 import pytest
 
 from circuitcheck.analysis import analyse
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.catalogue import checks
 from circuitcheck.cures import cures
 from circuitcheck.drawing.value import Drawing
+from tests.checks.asking import only
 from tests.checks.heat_source.test_air_vent_absent import BASE, ring
 from tests.checks.heat_source.test_drain_absent import bare, plant
 from tests.checks.heat_source.test_filter_absent import pumped
@@ -46,6 +49,18 @@ CASES: dict[str, tuple[str, Drawing]] = {
     "metal pipe": ("plastic-near-heat-source", plastic_ring({"f1": PLASTIC, "r1": PLASTIC})),
     "a radiator without valves": ("heat-leak-absent", fire("rad.flow:return", rad="radiator")),
 }
+
+
+def test_a_filter_is_offered_at_one_place_with_valves_and_without() -> None:
+    drawing = pumped()
+    sentences = [
+        str(each.says)
+        for each in checks()["filter-absent"].propose(Case(drawing), only("filter-absent", drawing))
+    ]
+    assert sentences == [
+        f"Cut a dirt separator {how} valves into the pipe on heat source hs's return."
+        for how in ("with", "without")
+    ]
 
 
 def test_a_new_air_vent_and_its_tee_stand_as_high_as_the_part_beside_them() -> None:

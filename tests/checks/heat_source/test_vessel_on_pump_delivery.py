@@ -101,8 +101,12 @@ def test_the_cure_moves_the_vessel_to_the_inlet() -> None:
     assert told(NAME, cure.drawing) == []
 
 
-def test_the_cure_moves_the_vessel_to_the_return_of_a_pump_built_in() -> None:
-    drawing = CASES["pump built in, vessel on the flow"][0]
+@pytest.mark.parametrize("built_in", [["pump"], ["pump", "check_valve"]])
+def test_the_cure_moves_the_vessel_to_the_return_of_a_pump_built_in(built_in: list[str]) -> None:
+    drawing = house(
+        "t1.branch t5.a:b sv.inlet", "t5.branch ev.connection", vessel_by="", safety_by="", t5="tee",
+        hs=source(built_in=built_in),
+    )  # fmt: skip
     first, *_ = checks()[NAME].propose(Case(drawing), only(NAME, drawing))
     assert told(NAME, first.drawing) == []
 

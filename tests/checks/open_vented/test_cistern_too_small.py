@@ -55,6 +55,7 @@ def test_the_numbers() -> None:
     finding = only(NAME, circuit(20))
     assert (finding.numbers["content_l"], finding.numbers["swell_l"]) == (20, 24)
     assert "20 l" in finding.message and "24 l" in finding.message and "600 l" in finding.message
+    assert "that it feeds" in finding.message
 
 
 def test_two_cisterns_count_together() -> None:
@@ -64,6 +65,7 @@ def test_two_cisterns_count_together() -> None:
     assert found(NAME, replace(drawing, design={"system_content_l": 600})) == ()
     finding = only(NAME, replace(drawing, design={"system_content_l": 601}))
     assert finding.components == ("fc", "f2") and "hold 24 l" in finding.message
+    assert "that they feed" in finding.message
 
 
 @pytest.mark.parametrize(

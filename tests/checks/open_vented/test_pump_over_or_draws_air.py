@@ -94,6 +94,11 @@ def test_fires(drawing: Drawing, says: str) -> None:
     assert says in finding.message
 
 
+def test_a_vent_that_is_only_sucked_on_need_not_tell_its_height() -> None:
+    finding = only(NAME, plant(SUCKS_ON_VENT, head=2, tv=3.5, height=None))
+    assert (finding.grade.value, finding.missing) == ("fault", ())
+
+
 @pytest.mark.parametrize(("drawing", "missing"), UNKNOWN.values(), ids=UNKNOWN.keys())
 def test_unknown(drawing: Drawing, missing: set[str]) -> None:
     finding = only(NAME, drawing)

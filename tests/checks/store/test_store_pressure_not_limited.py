@@ -29,6 +29,10 @@ def test_no_reducing_valve(standing: float, grade: str) -> None:
     finding = only(NAME, fed(cold=NO_REDUCER, cm=main(standing)))
     assert (finding.grade.value, finding.components, finding.missing) == (grade, ("us", "cm"), ())
     assert finding.numbers == {"standing_pressure_bar": standing, "maximum_pressure_bar": 8}
+    assert (
+        f"at {standing} bar, {'below' if standing <= 8 else 'above'} the store's highest pressure, 8 bar"
+        in finding.message
+    )
 
 
 @pytest.mark.parametrize(

@@ -26,6 +26,7 @@ def grades(drawing: Drawing) -> list[str]:
 def test_no_blending(design: Data, grade: str) -> None:
     finding = only(NAME, plumbed(FED, "us.hot bath.hot", design=design))
     assert (finding.grade.value, finding.components) == (grade, ("bath", "us"))
+    assert finding.message.endswith("no blending valve stands between.")
 
 
 @pytest.mark.parametrize(("setting", "fires"), [(44, False), (48, False), (48.1, True), (60, True)])
@@ -109,9 +110,9 @@ def test_unanswered_names_all_that_is_missing() -> None:
     fitting = only(NAME, plumbed(FED, "us.hot bath.hot", bath="outlet"))
     assert fitting.missing == ("bath.fitting",)
     assert fitting.would_be is not None and fitting.would_be.value == "advice"
-    assert only(NAME, plumbed(FED, "us.hot bath.hot", design={"dwelling": None})).missing == (
-        "design.dwelling",
-    )
+    weight = only(NAME, plumbed(FED, "us.hot bath.hot", design={"dwelling": None}))
+    assert weight.missing == ("design.dwelling",)
+    assert weight.message.endswith("How heavy that is rests on what is not known: design.dwelling.")
 
 
 def test_known_numbers_settle_it() -> None:

@@ -77,3 +77,11 @@ def test_the_cure_of_a_return_into_the_cold_pipe() -> None:
     drawing = plumbed(INTO_COLD, f"{HOT} p1.in:out t2.branch", *TAPS)
     proposal = next(propose(Case(drawing), only(NAME, drawing)))
     assert found(NAME, proposal.drawing) == ()
+
+
+def test_the_return_that_has_its_check_valve_gets_no_second_one() -> None:
+    drawing = plumbed(
+        INTO_COLD, f"{HOT} v1.a:b c2.in:out us.secondary_return", "t6.branch p1.in:out t2.branch", TAPS[0]
+    )
+    (proposal,) = propose(Case(drawing), only(NAME, drawing))
+    assert found(NAME, proposal.drawing) == ()

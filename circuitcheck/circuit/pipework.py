@@ -61,12 +61,14 @@ class _Through(NamedTuple):
 def _throughs(plan: Plan) -> dict[str, tuple[_Through, ...]]:
     pairs = [pair for group in plan.open_groups for pair in itertools.combinations(group, 2)]
     pairs += [(a, b) for a, b, _, _ in plan.shut_pairs]
+    stored = {each.port for each in plan.devices if each.role in _STORES}
+    in_store = {port for group in plan.open_groups if stored & {*group} for port in group}
     found: dict[str, list[_Through]] = {}
     for a, b in dict.fromkeys(pairs):
         emits = any(way.gives_heat and {way.a, way.b} == {a, b} for way in plan.passages)
         # Water reaches a heat source's flow only through its heat, wherever it came in.
         heats = any(each.role is Role.HEATS and each.other in (a, b) for each in plan.devices)
-        stores = any(each.role in _STORES and {each.port, each.other} == {a, b} for each in plan.devices)
+        stores = {a, b} <= in_store
         driven = [each.other for each in plan.devices if each.role is Role.PUMPS and each.other in (a, b)]
         pumps = 0 if not driven else (1 if driven[0] == b else -1)
         found.setdefault(a, []).append(_Through(b, emits, heats, stores, pumps))

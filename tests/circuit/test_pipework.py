@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import pytest
+
 from circuitcheck.circuit.joining import Circuit
-from circuitcheck.circuit.pipework import Cost, Step, way
+from circuitcheck.circuit.pipework import Cost, Step, Tapping, tapping, through, way
 from circuitcheck.drawing.value import Joint
 from tests.checks.asking import way as pipes_of
 from tests.made import made
@@ -26,3 +28,32 @@ def test_the_price_of_a_way_is_that_of_all_its_pipes() -> None:
     )
     assert found is not None
     assert [step.pipe for step in found if step.pipe] == ["p5"]
+
+
+@pytest.mark.parametrize(
+    ("kind", "port", "stores", "emits"),
+    [
+        ("unvented_store", "cold", True, False),
+        ("unvented_store", "relief", True, False),
+        ("unvented_store", "secondary_return", True, False),
+        ("unvented_store", "coil_flow", False, True),
+        ("vented_store", "hot", True, False),
+        ("vented_store", "coil_return", False, True),
+        ("heat_exchanger", "primary_in", False, True),
+        ("separator", "source_flow", False, False),
+    ],
+)
+def test_every_way_through_a_store_is_by_its_water_or_by_its_coil(
+    kind: str, port: str, stores: bool, emits: bool
+) -> None:
+    steps = list(through(Circuit(made({"it": kind}, "")), Joint("it", port)))
+    assert steps and {(step.stores, step.emits) for step in steps} == {(stores, emits)}
+
+
+@pytest.mark.parametrize("port", ["cold", "hot", "relief", "secondary_return"])
+def test_a_vent_led_to_a_store_joins_the_circuit_there(port: str) -> None:
+    circuit = Circuit(
+        made({"ov": "open_vent", "t": "tee", "cp": "cap", "us": "unvented_store"},
+             pipes_of("ov.connection t.a", f"t.b us.{port}", "t.branch cp.connection"))
+    )  # fmt: skip
+    assert tapping(circuit, Joint("ov", "connection")) == Tapping(Joint("us", port), ("p1", "p2"))

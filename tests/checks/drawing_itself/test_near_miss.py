@@ -149,6 +149,21 @@ def test_the_two_are_proposed_to_be_joined(drawing: Drawing) -> None:
     )
 
 
+@pytest.mark.parametrize(
+    ("case", "words"),
+    [
+        ("two free ends", "Pipe p1 looks joined to pipe p2, and is not."),
+        ("an end by a port", "Pipe p1 looks joined to the b port of isolating valve iv, and is not."),
+        (
+            "a port by a pipe",
+            "The connection port of expansion vessel ev looks joined to pipe p1, and is not.",
+        ),
+    ],
+)
+def test_what_it_says(case: str, words: str) -> None:
+    assert only(NAME, MISSES[case]).message == words
+
+
 def test_an_end_is_joined_where_it_lies_nearest_to_the_other_pipe() -> None:
     drawing = MISSES["an end by a pipe with a bend"]
     (proposal,) = checks()[NAME].propose(Case(drawing), only(NAME, drawing))

@@ -37,7 +37,10 @@ def test_it_stays_shut_at_run_on() -> None:
 def test_it_opens_in_normal_running() -> None:
     finding = only(NAME, driven(bv={"set_difference_kpa": 20}))
     assert finding.grade == "advice" and finding.components == ("bv",)
-    assert "heating only" in finding.message and finding.numbers["flow_lpm"] == pytest.approx(6.971, abs=0.01)
+    assert "heating only" in finding.message and "20 kPa, 21.09 kPa stand across it" in finding.message
+    assert finding.numbers == pytest.approx(
+        {"set_difference_kpa": 20, "difference_kpa": 21.09, "flow_lpm": 6.971}, abs=0.01
+    )
 
 
 def test_just_below_what_stands_across_it_opens() -> None:

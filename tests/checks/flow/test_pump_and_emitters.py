@@ -5,7 +5,9 @@ from __future__ import annotations
 import pytest
 
 from circuitcheck.checks.case import Case
+from circuitcheck.checks.catalogue import checks
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.finding import Grade
 from tests.checks.asking import asked, found, only
 from tests.checks.flow.driven import RING, driven
 from tests.made import Part
@@ -53,6 +55,14 @@ def test_a_weak_pump_starves_all_it_serves() -> None:
     weak = only(WEAK, drawing)
     assert weak.components == ("pu",) and weak.numbers["flow_lpm"] < 0.9 * weak.numbers["design_flow_lpm"]
     assert [finding.components for finding in found(STARVED, drawing)] == [("zone",), ("us",)]
+
+
+def test_of_the_situations_that_with_the_least_share_is_told_and_how_sure_it_is() -> None:
+    weak = only(WEAK, driven(pu={"shut_off_head_m": 1}))
+    assert weak.message.startswith("Pump pu brings 11.78 l/min in heating and hot water together,")
+    assert "(Between 9.39 and 14.14 l/min if " in weak.message
+    heating_is_shorter = only(WEAK, driven(pu={"shut_off_head_m": 1}, us={"coil_power_kw": 5}))
+    assert heating_is_shorter.message.startswith("Pump pu brings 7.455 l/min in heating only,")
 
 
 def test_what_is_called_may_ask_for_no_more_than_the_heat_source_gives() -> None:
@@ -135,6 +145,15 @@ def test_pumps_without_check_valves_push_water_back_through_each_other() -> None
     assert "backward" in findings["us"].message
 
 
+@pytest.mark.parametrize("strays", ["us", "zone"])
+def test_a_check_valve_wherever_one_is_proposed_stops_it(strays: str) -> None:
+    (finding,) = (each for each in found(STRAYS, two_pumps()) if each.components == (strays,))
+    proposals = list(checks()[STRAYS].propose(Case(two_pumps()), finding))
+    assert len(proposals) == 2
+    for each in proposals:
+        assert strays not in {left.components[0] for left in found(STRAYS, each.drawing)}
+
+
 def test_check_valves_stop_it() -> None:
     answer = asked(STRAYS, two_pumps(*CHECKED, cv="check_valve", cw="check_valve"))
     assert answer.status == "judged" and not answer.findings
@@ -167,8 +186,9 @@ def test_one_finding_where_the_water_cannot_be_solved(
 
 def test_a_coil_without_its_power_is_named() -> None:
     drawing = driven(us={"coil_power_kw": None})
-    assert {name for finding in found(STARVED, drawing) for name in finding.missing} == {"us.coil_power_kw"}
-    assert {name for finding in found(WEAK, drawing) for name in finding.missing} == {"us.coil_power_kw"}
+    for check in (STARVED, WEAK):
+        assert {name for finding in found(check, drawing) for name in finding.missing} == {"us.coil_power_kw"}
+        assert {finding.would_be for finding in found(check, drawing)} == {Grade.FAULT}
 
 
 @pytest.mark.parametrize("check", ALL)

@@ -70,12 +70,12 @@ def _judge_discharge(case: Case, discharge: Discharge) -> Finding | None:
 
 
 def _pipes(discharge: Discharge) -> dict[str, bool]:
-    """Each pipe of the discharge, and whether it stands before the tundish of a store's valve."""
+    """Each pipe of the discharge, and whether it stands before a tundish."""
     found: dict[str, bool] = {}
     for run in discharge.runs:
         for pipe in run.pipes:
-            d1 = discharge.for_store and run.tundish is not None and pipe in run.before_tundish
-            found[pipe] = found.get(pipe, False) or d1
+            before = run.tundish is not None and pipe in run.before_tundish
+            found[pipe] = found.get(pipe, False) or before
     return found
 
 

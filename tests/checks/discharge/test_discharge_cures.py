@@ -65,14 +65,17 @@ def test_of_two_ways_the_longer_gives_the_size() -> None:
     assert set(list(sizes(cured("discharge-too-long", drawing)).values())[2:]) == {28}
 
 
-@pytest.mark.parametrize(("on", "off"), [("b", "branch"), ("branch", "b")])
-def test_the_tundish_goes_into_that_of_two_ways_that_has_none(on: str, off: str) -> None:
+@pytest.mark.parametrize("bare", ["t1.branch d2.inlet", "t1.branch s1.in:out s2.in:out d2.inlet"])
+def test_the_way_without_a_tundish_is_enlarged_be_it_the_shorter_or_the_longer(bare: str) -> None:
+    used = dict.fromkeys({"s1", "s2"} & {*bare.replace(".", " ").split()}, "strainer")
     drawing = made(
-        {"us": ("unvented_store", {"volume_l": 150}), "tr": "temperature_relief_valve", "t1": "tee",
-         "tu": "tundish", "d1": "discharge_end", "d2": "discharge_end"},
-        way("us.relief tr.inlet", "tr.outlet t1.a", f"t1.{on} tu.inlet:outlet d1.inlet", f"t1.{off} d2.inlet"),
+        {"us": ("unvented_store", {"volume_l": 150}), "tr": "temperature_relief_valve", "t1": "tee", "tu": "tundish",
+         "d1": "discharge_end", "d2": "discharge_end", **used},
+        way("us.relief tr.inlet", "tr.outlet t1.a:b tu.inlet:outlet d1.inlet", bare),
+        pipe_data={f"p{n}": {"size_mm": 15} for n in range(2, 6 + len(used))},
     )  # fmt: skip
-    cured("tundish-absent", drawing)
+    size = sizes(cured("tundish-absent", drawing))
+    assert size["p4"] == 15 and {size[f"p{n}"] for n in range(5, 6 + len(used))} == {22}
 
 
 def test_nothing_is_proposed_where_no_size_carries_it() -> None:

@@ -116,23 +116,28 @@ class HydraulicBody:
             return ()
         links = []
         for place, strand in enumerate(self.strands):
-            if self._wide(strand):
-                links.append(replace(AFRESH, a=strand.a, b=strand.b))
+            if self._wide[place]:
+                links.append(AFRESH.between(strand.a, strand.b))
             elif place not in self._on_a_loop:
-                links.append(replace(STANDS_FOR_A_PIPE, a=strand.a, b=strand.b))
+                links.append(STANDS_FOR_A_PIPE.between(strand.a, strand.b))
             else:
-                links.append(self._link(place, strand) or replace(AFRESH, a=strand.a, b=strand.b))
+                links.append(self._link(place, strand) or AFRESH.between(strand.a, strand.b))
         return tuple(links)
 
-    def _wide(self, strand: Strand) -> bool:
-        return strand.passage is not None and self._resistances.is_wide(strand.id, strand.passage)
+    @cached_property
+    def _wide(self) -> tuple[bool, ...]:
+        """Of each strand, whether it costs nothing whatever the data."""
+        told = self._resistances
+        return tuple(
+            strand.passage is not None and told.is_wide(strand.id, strand.passage) for strand in self.strands
+        )
 
     @cached_property
     def _skeleton(self) -> Reduced:
         """The body's chains, by its joints alone: what is on none of them carries no flow."""
         links = tuple(
-            replace(AFRESH if self._wide(strand) else STANDS_FOR_A_PIPE, a=strand.a, b=strand.b)
-            for strand in self.strands
+            (AFRESH if is_wide else STANDS_FOR_A_PIPE).between(strand.a, strand.b)
+            for strand, is_wide in zip(self.strands, self._wide, strict=True)
         )
         return reduce(Network(self.nodes, links, 1.0, 1.0), (State(),))
 
@@ -192,18 +197,24 @@ class HydraulicBody:
 
     def state(self, situation: Situation) -> State:
         """The links that a situation shuts and the pumps that it leaves standing."""
-        shut, stopped = set[int](), set[int]()
-        pumps = set(self.pumps)
+        motors, driving = self._commanded
+        return State(
+            frozenset(place for place, label in motors if label in situation.shut),
+            frozenset(place for place, pump in driving if pump not in situation.running),
+        )
+
+    @cached_property
+    def _commanded(self) -> tuple[tuple[tuple[int, str], ...], tuple[tuple[int, str], ...]]:
+        """What controls command: the ways of motor valves by label, and those through pumps by id."""
+        motors, driving = [], []
         for place, strand in enumerate(self.strands):
-            passage = strand.passage
-            if passage is None:
+            if strand.passage is None:
                 continue
-            label = f"{strand.id}:{strand.leg}" if strand.leg else strand.id
-            if passage.way is Way.MOTOR and label in situation.shut:
-                shut.add(place)
-            if strand.id in pumps and strand.id not in situation.running:
-                stopped.add(place)
-        return State(frozenset(shut), frozenset(stopped))
+            if strand.passage.way is Way.MOTOR:
+                motors.append((place, f"{strand.id}:{strand.leg}" if strand.leg else strand.id))
+            if strand.id in self.pumps:
+                driving.append((place, strand.id))
+        return tuple(motors), tuple(driving)
 
     def solve(self, situations: tuple[Situation, ...]) -> Solution:
         """Solve all situations, once the valves that are set to a flow have been set."""

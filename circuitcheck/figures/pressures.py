@@ -80,11 +80,10 @@ class Pressures:
             return
         nodes = [node for port in self._ports(part) if (node := self._node(port)) is not None]
         for run in body.runs:
-            own = body.solution.pressure_pa(run.row, fixed)
             for node in nodes:
-                found = body.solution.pressure_pa(run.row, node)
-                if own is not None and found is not None:
-                    yield (found - own) / PASCALS_A_BAR, run
+                found = body.solution.between_pa(run.row, node, fixed)
+                if found is not None:
+                    yield found / PASCALS_A_BAR, run
 
     def _ports(self, part: str) -> Iterator[Joint]:
         return (Joint(part, port.name) for port in self.plant.drawing.components[part].kind.ports)
@@ -95,24 +94,19 @@ class Pressures:
         node = next((node for port in self._ports(part) if (node := self._node(port)) is not None), None)
         if height is None or fixed is None or node is None:
             return None
-        own, found = (run.body.solution.pressure_pa(run.row, each) for each in (fixed, node))
-        if own is None or found is None:
-            return None
-        return static_bar(self.fixed_height_m - height) + (found - own) / PASCALS_A_BAR
+        found = run.body.solution.between_pa(run.row, node, fixed)
+        return None if found is None else static_bar(self.fixed_height_m - height) + found / PASCALS_A_BAR
 
     def again_bar(self, other: SolvedBody, part: str, run: Run) -> float | None:
         """The least of a part's ports in a run of another body of the same shape, height counted."""
         height, fixed = self.plant.heights.of(part), self._node(self.fixed)
-        own = None if fixed is None else other.solution.pressure_pa(run.row, fixed)
-        if own is None or height is None:
+        if fixed is None or height is None:
             return None
         nodes = [node for port in self._ports(part) if (node := self._node(port)) is not None]
-        found = [at for node in nodes if (at := other.solution.pressure_pa(run.row, node)) is not None]
-        return (
-            None
-            if not found
-            else static_bar(self.fixed_height_m - height) + (min(found) - own) / PASCALS_A_BAR
-        )
+        more = [
+            found for node in nodes if (found := other.solution.between_pa(run.row, node, fixed)) is not None
+        ]
+        return static_bar(self.fixed_height_m - height) + min(more) / PASCALS_A_BAR if more else None
 
     def _node(self, joint: Joint) -> int | None:
         """The network's node at a port: the end of the pipe that is joined there."""

@@ -152,9 +152,9 @@ class Resistances:
         for role, told in self._told.items():
             if role in roles:
                 link = told(part, passage)
-                return None if link is None else replace(link, a=a, b=b)
+                return None if link is None else link.between(a, b)
         link = self._plain(part, passage)
-        return replace(link, a=a, b=b, one_way=passage.way in (Way.ONE_WAY, Way.REDUCING))
+        return link.between(a, b, one_way=passage.way in (Way.ONE_WAY, Way.REDUCING))
 
     def roles(self, part: str, passage: Passage) -> frozenset[Role]:
         """What stands on a way through a part; on a spring's way its bypass alone."""

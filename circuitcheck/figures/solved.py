@@ -92,8 +92,8 @@ class Run:
         if a is None or b is None:
             return None
         strands, solution = self.body.network.strands, self.body.solution
-        at_a, at_b = (solution.pressure_pa(self.row, strands[each].a) for each in (a, b))
-        return None if at_a is None or at_b is None else (at_a - at_b) / 1000
+        found = solution.between_pa(self.row, strands[a].a, strands[b].a)
+        return None if found is None else found / 1000
 
     def velocity_m_s(self, pipe: str) -> float | None:
         """The water's mean velocity in a pipe; never negative."""

@@ -2,20 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from math import nan, pi
+from math import pi
 from typing import TYPE_CHECKING
 
 from circuitcheck.circuit.solver.chains import Reduced
 from circuitcheck.circuit.solver.network import Network, State
+from circuitcheck.circuit.solver.rows import Row, pieces_by_row
 
 if TYPE_CHECKING:
     from circuitcheck.circuit.solver.friction import Floats, Friction
 
-TINY_REYNOLDS = 1e-9
-"""Stands for still water, of which no law can be asked."""
+GIVEN = -1
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,8 +39,10 @@ class Solution:
         failures: Mapping[int, Failure],
         steps: int,
         friction: Friction,
+        rows: Sequence[Row],
     ) -> None:
         self.network, self.states, self.failures, self.steps = network, states, failures, steps
+        self._rows = rows
         self._reduced, self._flow, self._pressure, self._friction = reduced, flow, pressure, friction
 
     @cached_property
@@ -72,53 +74,90 @@ class Solution:
         where the state failed, or beyond two shut valves, where nothing decides it."""
         if state in self.failures:
             return None
-        found = self._all(state).get(self._reduced.group[node], nan)
-        return None if found != found else found
+        found = self._all(state).get(self._reduced.group[node])
+        return None if found is None else found[0]
+
+    def between_pa(self, state: int, a: int, b: int) -> float | None:
+        """Pressure at one node less that at another; None too where they lie in pieces of the circuit
+        that nothing joins, so that nothing decides it."""
+        if state in self.failures:
+            return None
+        group, known = self._reduced.group, self._all(state)
+        one, other = known.get(group[a]), known.get(group[b])
+        if one is None or other is None or one[1] != other[1]:
+            return None
+        return one[0] - other[0]
 
     def difference_pa(self, state: int, link: int) -> float | None:
-        """Pressure at a link's a less that at its b."""
+        """Pressure at a link's a less that at its b; None as `between_pa`."""
         ends = self.network.links[link]
-        a, b = self.pressure_pa(state, ends.a), self.pressure_pa(state, ends.b)
-        return None if a is None or b is None else a - b
+        return self.between_pa(state, ends.a, ends.b)
 
     @cached_property
-    def _by_state(self) -> dict[int, dict[int, float]]:
+    def _by_state(self) -> dict[int, dict[int, tuple[float, int]]]:
         return {}
 
-    def _all(self, state: int) -> dict[int, float]:
-        """Pressure by group of nodes, those within chains and dead ends too."""
+    def _all(self, state: int) -> dict[int, tuple[float, int]]:
+        """Pressure, and piece of the circuit, by group of nodes, those within chains and dead ends too."""
         if state not in self._by_state:
             self._by_state[state] = self._spread(state)
         return self._by_state[state]
 
-    def _spread(self, state: int) -> dict[int, float]:
+    def _spread(self, state: int) -> dict[int, tuple[float, int]]:
+        reduced = self._reduced
+        pieces = self._piece(state)
         known = {
-            self._reduced.group[old]: float(self._pressure[state, new])
-            for old, new in enumerate(self._reduced.node)
+            reduced.group[old]: (float(self._pressure[state, new]), pieces[new])
+            for old, new in enumerate(reduced.node)
             if new >= 0
         }
-        for column in range(len(self._reduced.chains)):
+        for column in range(len(reduced.chains)):
             self._along(state, column, known)
         self._dead_ends(state, known)
         return known
 
-    def _along(self, state: int, column: int, known: dict[int, float]) -> None:
+    def _piece(self, state: int) -> tuple[int, ...]:
+        """The piece each node of the reduced network is in; where a pressure is given, all are as one."""
+        passes = self._passes(state)
+        if passes not in self._pieces:
+            ends = [
+                (self._reduced.node[chain.a], self._reduced.node[chain.b]) for chain in self._reduced.chains
+            ]
+            (found,) = pieces_by_row(self._reduced.count, ends, [passes])
+            held = {found[self._reduced.node[each]] for each in self.network.fixed_pa}
+            self._pieces[passes] = tuple(GIVEN if each in held else each for each in found)
+        return self._pieces[passes]
+
+    def _passes(self, state: int) -> tuple[bool, ...]:
+        """Along which chains pressure is passed on: not where a one-way passage lets nothing through."""
+        return tuple(
+            passes and not (column in self._one_way and not self._flow[state, column])
+            for column, passes in enumerate(self._rows[state].open)
+        )
+
+    @cached_property
+    def _one_way(self) -> frozenset[int]:
+        links = self.network.links
+        return frozenset(self._chain_of[place][0] for place in self._chain_of if links[place].one_way)
+
+    @cached_property
+    def _pieces(self) -> dict[tuple[bool, ...], tuple[int, ...]]:
+        return {}
+
+    def _along(self, state: int, column: int, known: dict[int, tuple[float, int]]) -> None:
         """Walk a chain from both its ends up to what stops water in it; what stops it takes the rest."""
         chain = self._reduced.chains[column]
         flow = float(self._flow[state, column])
         for start, steps in ((chain.a, chain.steps), (chain.b, chain.turned().steps)):
             # The chain's ends are groups already.
-            pressure = known[start]
+            pressure, piece = known[start]
             for place, sign in steps:
-                if self._takes_rest(state, place, self._sign(chain.steps, place) * flow):
+                along = self._chain_of[place][1] * flow
+                if self._takes_rest(state, place, along):
                     break
-                pressure -= sign * self._lost(state, place, self._sign(chain.steps, place) * flow)
+                pressure -= sign * self._lost(state, place, along)
                 link = self.network.links[place]
-                known.setdefault(self._reduced.group[link.b if sign > 0 else link.a], pressure)
-
-    @staticmethod
-    def _sign(steps: list[tuple[int, int]], place: int) -> int:
-        return next(sign for each, sign in steps if each == place)
+                known.setdefault(self._reduced.group[link.b if sign > 0 else link.a], (pressure, piece))
 
     def _takes_rest(self, state: int, place: int, flow: float) -> bool:
         """Whether a link stops the water or holds it back, and so takes all pressure that is left."""
@@ -154,11 +193,12 @@ class Solution:
         length, diameter, roughness = table.reshape(-1, 3).T
         flow = np.abs(self._flow[:, [self._chain_of[place][0] for place in places]])
         per_flow = 4 * self.network.density_kg_m3 / (pi * diameter * self.network.viscosity_pa_s)
-        product, _ = self._friction(roughness / diameter)(np.maximum(flow * per_flow, TINY_REYNOLDS))
+        law = self._friction(np.broadcast_to(roughness / diameter, flow.shape))
+        product, _ = law.exactly(flow * per_flow)
         found: Floats = 8 * self.network.density_kg_m3 * length / (pi**2 * diameter**5) / per_flow * product
         return found
 
-    def _dead_ends(self, state: int, known: dict[int, float]) -> None:
+    def _dead_ends(self, state: int, known: dict[int, tuple[float, int]]) -> None:
         """Still water has the pressure of what it hangs on, but for a pump's head."""
         rest = [
             place
@@ -179,7 +219,9 @@ class Solution:
                         left.append(place)
                     continue
                 lost = self._lost(state, place, 0.0)
-                known.setdefault(b, known.get(a, 0.0) - lost)
-                known.setdefault(a, known[b] + lost)
+                if a in known:
+                    known[b] = (known[a][0] - lost, known[a][1])
+                else:
+                    known[a] = (known[b][0] + lost, known[b][1])
                 grew = True
             rest = left

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import os
 import warnings
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from math import pi
 from typing import TYPE_CHECKING, Any
@@ -19,10 +19,11 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 from epanet import toolkit  # type: ignore[import-untyped]  # ships no types
 
+from circuitcheck.circuit.solver.friction import TWO_OVER_LN_10, Law
 from circuitcheck.circuit.solver.network import Link, Network, pipe
 
 if TYPE_CHECKING:
-    from circuitcheck.circuit.solver.friction import Floats, Law
+    from circuitcheck.circuit.solver.friction import Floats
 
 FOOT = 0.3048
 DENSITY = 1000.0
@@ -72,62 +73,65 @@ class Plan:
             object.__setattr__(self, "heads_m", {0: 50.0})
 
 
+class EngineLaw(Law):
+    """The engine's law of friction."""
+
+    def __init__(self, relative_roughness: Floats) -> None:
+        self._rough = relative_roughness / 3.7
+        ab = 5.74 / 4000**0.9
+        y2 = self._rough + ab
+        y3 = -TWO_OVER_LN_10 * np.log(y2)
+        fa = 1 / (y3 * y3)
+        fb = (2 - 1.8 * TWO_OVER_LN_10 * ab / (y2 * y3)) * fa
+        self._cubic = (
+            7 * fa - fb,
+            0.128 - 17 * fa + 2.5 * fb,
+            -0.128 + 13 * fa - 2 * fb,
+            0.032 - 3 * fa + 0.5 * fb,
+        )
+
+    def forget(self) -> None:
+        """It is explicit, and remembers nothing."""
+
+    def __call__(self, reynolds: Floats) -> tuple[Floats, Floats]:
+        fast = np.maximum(reynolds, 4000.0)
+        y1 = 5.74 / fast**0.9
+        y2 = self._rough + y1
+        y3 = -TWO_OVER_LN_10 * np.log(y2)
+        factor = 1 / (y3 * y3)
+        product = factor * fast
+        slope = product * (1 - 1.8 * TWO_OVER_LN_10 * y1 / (y2 * y3))
+        slow = np.flatnonzero(reynolds < 4000)
+        if slow.size:
+            few = np.maximum(reynolds.take(slow), 2000.0)
+            x1, x2, x3, x4 = (each.take(slow) for each in self._cubic)
+            r = few / 2000
+            cubic = x1 + r * (x2 + r * (x3 + r * x4))
+            rises = r * (x2 + r * (2 * x3 + r * 3 * x4))
+            product.put(slow, few * cubic)
+            slope.put(slow, few * (cubic + rises) * (few > 2000))
+        return product, slope
+
+
 def friction(relative_roughness: Floats) -> Law:
     """The engine's law of friction."""
-    rough = relative_roughness / 3.7
-    two_over_ln_10 = 8.685889638e-01
-
-    def turbulent(reynolds: Floats) -> tuple[Floats, Floats]:
-        y1 = 5.74 / reynolds**0.9
-        y2 = rough + y1
-        y3 = -two_over_ln_10 * np.log(y2)
-        factor = 1 / (y3 * y3)
-        return factor, 1.8 * factor * y1 * -two_over_ln_10 / y2 / y3
-
-    ab = 5.74 / 4000**0.9
-    y2 = rough + ab
-    y3 = -two_over_ln_10 * np.log(y2)
-    fa = 1 / (y3 * y3)
-    fb = (2 - 1.8 * two_over_ln_10 * ab / (y2 * y3)) * fa
-    x1, x2 = 7 * fa - fb, 0.128 - 17 * fa + 2.5 * fb
-    x3, x4 = -0.128 + 13 * fa - 2 * fb, 0.032 - 3 * fa + 0.5 * fb
-
-    def law(reynolds: Floats) -> tuple[Floats, Floats]:
-        factor, grows = turbulent(np.maximum(reynolds, 4000.0))
-        r = reynolds / 2000
-        cubic = x1 + r * (x2 + r * (x3 + r * x4))
-        rises = r * (x2 + r * (2 * x3 + r * 3 * x4))
-        is_laminar, is_turbulent = reynolds <= 2000, reynolds >= 4000
-        factor, grows = np.where(is_turbulent, factor, cubic), np.where(is_turbulent, grows, rises)
-        product = np.where(is_laminar, 64.0, factor * reynolds)
-        return product, np.where(is_laminar, 0.0, product + reynolds * grows)
-
-    return law
+    return EngineLaw(relative_roughness)
 
 
 def ours(plan: Plan) -> Network:
     """The network as our solver takes it, with the engine's constants."""
-    links = [
-        Link(
-            **{
-                name: getattr(
-                    pipe(
-                        tube.a,
-                        tube.b,
-                        length_m=tube.length_m,
-                        diameter_m=tube.bore_mm / 1000,
-                        density_kg_m3=DENSITY,
-                        roughness_m=tube.roughness_mm / 1000,
-                        loss_factor=tube.loss_factor * LOSS_FACTOR_AS_ENGINE,
-                    ),
-                    name,
-                )
-                for name in ("a", "b", "length_m", "diameter_m", "roughness_m", "quadratic")
-            },
-            one_way=tube.check,
+    links = []
+    for tube in plan.tubes:
+        link = pipe(
+            tube.a,
+            tube.b,
+            length_m=tube.length_m,
+            diameter_m=tube.bore_mm / 1000,
+            density_kg_m3=DENSITY,
+            roughness_m=tube.roughness_mm / 1000,
+            loss_factor=tube.loss_factor * LOSS_FACTOR_AS_ENGINE,
         )
-        for tube in plan.tubes
-    ]
+        links.append(link.between(tube.a, tube.b, one_way=True) if tube.check else link)
     for driver in plan.drivers:
         head = driver.head_m * PA_PER_M
         most = driver.most_lps * M3_S_PER_LPS
@@ -195,11 +199,20 @@ class Engine:
 
     def run(self) -> None:
         """Solve from fresh starting flows."""
-        toolkit.initH(self.project, toolkit.INITFLOW)
         with warnings.catch_warnings():
             # It warns of a pump that runs past its most flow, where the curve goes on below no head.
             warnings.simplefilter("ignore")
-            toolkit.runH(self.project)
+            self.solve()
+
+    def solve(self) -> None:
+        """The same with nothing about it; what the engine has to say against it comes as a warning."""
+        toolkit.initH(self.project, toolkit.INITFLOW)
+        toolkit.runH(self.project)
+
+    def shut(self, tubes: Iterable[int], *, is_open: bool = False) -> None:
+        """Shut these tubes, by place, or open them again."""
+        for place in tubes:
+            toolkit.setlinkvalue(self.project, self.links[place], toolkit.INITSTATUS, float(is_open))
 
     def flows_lps(self) -> list[float]:
         """Flow along every tube, then every pump."""
@@ -228,6 +241,28 @@ def grid(count: int, random: np.random.Generator) -> Plan:
             if row + 1 < side:
                 tubes.append((node, node + side))
     return _dressed(side * side, tubes, random)
+
+
+def house(radiators: int, random: np.random.Generator) -> tuple[Plan, tuple[int, ...]]:
+    """A house in two-pipe: a pump, a heat source, mains with two lengths from tee to tee, and to each
+    radiator two pipes. Seven tubes a radiator; and which tubes stand for the radiators."""
+    tubes = [Tube(1, 2, 1.0, 20.2, 0.0015, 25.0)]
+    nodes, flow, back = 3, 2, 0
+    stand_for = []
+    for _ in range(radiators):
+        bends, tees = (nodes, nodes + 1), (nodes + 2, nodes + 3)
+        inlet, outlet = nodes + 4, nodes + 5
+        nodes += 6
+        bore = float(random.choice([13.6, 20.2]))
+        for a, b in ((flow, bends[0]), (bends[0], tees[0]), (tees[1], bends[1]), (bends[1], back)):
+            tubes.append(Tube(a, b, float(random.uniform(0.5, 6)), bore, 0.0015, 0.9))
+        flow, back = tees
+        tubes.append(Tube(flow, inlet, float(random.uniform(0.5, 4)), 13.6, 0.0015, 1.5))
+        stand_for.append(len(tubes))
+        tubes.append(Tube(inlet, outlet, 0.5, 13.6, 0.0015, float(random.uniform(80, 900))))
+        tubes.append(Tube(outlet, back, float(random.uniform(0.5, 4)), 13.6, 0.0015, 1.5))
+    drivers = (Driver(0, 1, 5.0, 0.7),)
+    return Plan((0.0,) * nodes, tuple(tubes), drivers), tuple(stand_for)
 
 
 def _dressed(nodes: int, pairs: Sequence[tuple[int, int]], random: np.random.Generator) -> Plan:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 
@@ -9,7 +10,7 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.heating_water import heating_bodies
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.plan import SHUTTABLE
-from circuitcheck.drawing.value import Drawing, Joint
+from circuitcheck.drawing.value import End, Joint
 from circuitcheck.parts.kind import Role, Way
 
 SPURS = (Role.SHOWS_PRESSURE, Role.RELIEVES_HEATING, Role.HOLDS_EXPANSION, Role.FILLS, Role.DRAINS)
@@ -22,16 +23,17 @@ _LET_BY = (Role.STOPS_BACKFLOW, Role.BYPASSES, Role.REDUCES, Role.BLENDS, Role.H
 
 @dataclass(slots=True)
 class Stretch:
-    """A stretch: its body of water, its pipes and its drains."""
+    """A stretch: its body of water, its pipes with their ends, and its drains."""
 
     body: int
     pipes: list[str] = field(default_factory=list)
+    ends: list[tuple[End, End]] = field(default_factory=list)
     drains: list[str] = field(default_factory=list)
 
-    def parts(self, drawing: Drawing) -> tuple[str, ...]:
+    @property
+    def parts(self) -> tuple[str, ...]:
         """The parts that its pipes end on, in order."""
-        pipes = drawing.pipes
-        ends = (end for id in self.pipes for end in pipes[id].ends)
+        ends = itertools.chain.from_iterable(self.ends)
         return tuple(dict.fromkeys(end.part for end in ends if isinstance(end, Joint)))
 
 
@@ -50,18 +52,20 @@ def _stretches(case: Case, bodies: Iterable[int]) -> tuple[Stretch, ...]:
     found: dict[int, Stretch] = {}
     # The stretch of each water met so far, or None where it is not heating water.
     stretch_of: dict[int, Stretch | None] = {}
-    water_of = circuit.waters
-    for node, id in enumerate(case.drawing.pipes):
-        water = water_of[node]
+    body_of = case.bodies.by_node
+    node = 0
+    for pipe, water in zip(case.drawing.pipes.values(), circuit.waters, strict=False):
         if water not in stretch_of:
             root = stands_for.get(water, water)
-            body = case.bodies.of(node)
+            body = body_of[node]
             if body in wanted and root not in found:
                 found[root] = Stretch(body)
             stretch_of[water] = found.get(root)
         stretch = stretch_of[water]
         if stretch is not None:
-            stretch.pipes.append(id)
+            stretch.pipes.append(pipe.id)
+            stretch.ends.append(pipe.ends)
+        node += 1
     for place in circuit.devices(Role.DRAINS):
         water = circuit.water(place.node)
         drained = found.get(stands_for.get(water, water))
@@ -91,11 +95,12 @@ def _joined(circuit: Circuit) -> dict[int, int]:
 
 def bounding_valves(case: Case, stretch: Stretch) -> tuple[str, ...]:
     """The parts whose passages can be shut and bound a stretch, in order."""
-    circuit, pipes = case.circuit, case.drawing.pipes
-    waters = {circuit.water(circuit.node(*joint)) for id in stretch.pipes for joint in pipes[id].joints}
+    circuit = case.circuit
+    joints = (end for end in itertools.chain.from_iterable(stretch.ends) if isinstance(end, Joint))
+    waters = {circuit.water(circuit.node(*joint)) for joint in joints}
     edges = (circuit.edges[place] for water in waters for place in circuit.edges_at.get(water, ()))
     shut = {edge.part for edge in edges}
-    return tuple(part for part in stretch.parts(case.drawing) if part in shut)
+    return tuple(part for part in stretch.parts if part in shut)
 
 
 def spurs(case: Case) -> frozenset[str]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Iterable, Sequence
 
 from circuitcheck.drawing.value import Drawing
@@ -51,6 +52,15 @@ def shortened(fields: Sequence[str]) -> str:
     """Missing fields in a sentence: the first few, and how many more there are."""
     more = len(fields) - SHOWN_AT_MOST
     return ", ".join(fields[:SHOWN_AT_MOST]) + (f" and {more} more" if more > 0 else "")
+
+
+def each_once(few: Iterable[str], *lists: Sequence[str]) -> tuple[str, ...]:
+    """These fields and those of the lists, each named once. No list names a field twice by itself: a single
+    long one is looked through for those few only."""
+    first = dict.fromkeys(few)
+    if len(lists) == 1 and first.keys().isdisjoint(lists[0]):
+        return (*first, *lists[0])
+    return tuple(dict.fromkeys((*first, *itertools.chain.from_iterable(lists))))
 
 
 def figure(value: float) -> str:

@@ -198,16 +198,16 @@ class FlowWays:
 
     def _spans(self) -> list[Span]:
         """Every passage between its vertices; first the pipes that are in series with nothing."""
-        second, nodes_of = self._second, self.circuit.nodes_of
+        second, ports = self._second, self.circuit.ports
         split = {joint.part for joint in second}
         spans: list[Span] = [(vertex - SECOND, vertex, "", None) for vertex in second.values()]
         for part, plan in self.circuit.plans.items():
             ways = plan.flow_passages
             if not ways:
                 continue
-            nodes = nodes_of(part)
-            for way in ways:
-                a, b = nodes[way.a], nodes[way.b]
+            first = ports.first[ports.place[part]]
+            for left, right, way in plan.flow_slots:
+                a, b = ports.at[first + left], ports.at[first + right]
                 if part in split:
                     a = second.get(Joint(part, way.a), a)
                     b = second.get(Joint(part, way.b), b)

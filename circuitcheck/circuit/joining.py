@@ -2,24 +2,22 @@
 
 from __future__ import annotations
 
+import itertools
 from collections import defaultdict
-from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from functools import cached_property
 from typing import Any, NamedTuple, TypeVar
 
+from circuitcheck.circuit.plan import INSIDE as INSIDE
 from circuitcheck.circuit.plan import Plan, plan_of
+from circuitcheck.circuit.ports import Ports
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.parts.kind import Device, Role
+from circuitcheck.parts.kind import Device, Kind, Role
 
 Kept = TypeVar("Kept")
 
-INSIDE = "~"
-"""The name of a point inside a part begins so; no pipe is on it."""
 
-
-@dataclass(frozen=True, slots=True)
-class Placed:
+class Placed(NamedTuple):
     """A device of a part, with the water at its port and at its other port (-1 for none)."""
 
     part: str
@@ -52,33 +50,67 @@ class Circuit:
         self.kept: dict[str, Any] = {}
         """What modules worked out of this circuit alone, by the module's name and what more tells it."""
         self.plans: dict[str, Plan] = {}
-        # By part, then by port: two look-ups by text are cheaper than one by a pair. A free end is
-        # a key too; no part's id equals a number, so nobody finds it.
-        node_of: defaultdict[object, dict[object, int]] = defaultdict(dict)
-        number = 0
-        for pipe in drawing.pipes.values():
-            (part_a, port_a), (part_b, port_b) = pipe.ends
-            node_of[part_a][port_a] = number
-            node_of[part_b][port_b] = number
-            number += 1
-        parent = list(range(number))
-        shut: list[tuple[int, int, str, str, bool]] = []
-        one_way: list[tuple[int, int]] = []
-        partly: list[str] = []
+        self._placed: dict[Role, tuple[Placed, ...]] = {}
+        # What parts alike have in common is looked up once for each kind, where they have no data.
+        bare: dict[Kind, Plan] = {}
         plans = self.plans
-        # The hot path of every check: plain loops over ints, nothing called that can be avoided.
         for id, part in drawing.components.items():
-            plan = plans[id] = plan_of(part)
-            nodes = node_of[id]
-            if len(nodes) < plan.port_count:
-                partly.append(id)
-            for group in plan.open_groups:
+            plan = bare.get(part.kind) if not part.data else None
+            if plan is None:
+                plan = plan_of(part)
+                if not part.data:
+                    bare[part.kind] = plan
+            plans[id] = plan
+        self.ports = Ports(plans)
+        self.loose_pipes: tuple[str, ...] = ()
+        """The pipes with a free end, in the order of the drawing."""
+        self._lay_pipes()
+        self._parent = list(range(len(drawing.pipes)))
+        self._shut: list[tuple[int, int, str, str, bool]] = []
+        self._one_way: list[tuple[int, int]] = []
+        self.partly_joined: tuple[str, ...] = ()
+        """The parts with a port that no pipe is on, in the order of the drawing."""
+        self._pass_parts()
+
+    def _lay_pipes(self) -> None:
+        """Each pipe's water, its number, at the ports that it joins."""
+        ports = self.ports
+        at, place, first = ports.at, ports.place, ports.first
+        slots = [plan.slots for plan in ports.plans]
+        loose = []
+        number = 0
+        for pipe in self.drawing.pipes.values():
+            start, finish = pipe.ends
+            try:
+                here = place[start[0]]  # type: ignore[index]
+                at[first[here] + slots[here][start[1]]] = number  # type: ignore[index]
+                here = place[finish[0]]  # type: ignore[index]
+                at[first[here] + slots[here][finish[1]]] = number  # type: ignore[index]
+            except KeyError:
+                # A free end is a point: its numbers name no part.
+                loose.append(pipe.id)
+                for joint in pipe.joints:
+                    at[ports.slot(*joint)] = number
+            number += 1
+        self.loose_pipes = tuple(loose)
+
+    def _pass_parts(self) -> None:
+        """Join what each part leaves open, and note what can be shut in it."""
+        # The hot path of every check: plain loops over ints, nothing called that can be avoided.
+        parent, shut, one_way, partly = self._parent, self._shut, self._one_way, []
+        at = self.ports.at
+        base = 0
+        for id, plan in self.plans.items():
+            nodes = at[base : base + plan.width]
+            if -1 in nodes:
+                if -1 in nodes[: plan.port_count]:
+                    partly.append(id)
+                nodes = self._number_free(plan, base)
+            base += plan.width
+            for group in plan.open_slots:
                 first = -1
-                for port in group:
-                    u = nodes.get(port, -1)
-                    if u < 0:
-                        u = nodes[port] = len(parent)
-                        parent.append(u)
+                for offset in group:
+                    u = nodes[offset]
                     while parent[u] != u:
                         parent[u] = u = parent[parent[u]]
                     if first < 0:
@@ -89,28 +121,21 @@ class Circuit:
                     elif first < u:
                         parent[u] = first
             if plan.has_pairs:
-                shut += self._shut_ways(id, plan, nodes, parent)
-                one_way += self._one_ways(plan, nodes, parent)
-        self._node_of = node_of
-        self._parent = parent
-        self._shut = shut
-        self._one_way = one_way
+                for a, b, leg, secured in plan.shut_slots:
+                    shut.append((nodes[a], nodes[b], id, leg, secured))
+                for a, b in plan.other_slots:
+                    one_way.append((nodes[a], nodes[b]))
         self.partly_joined = tuple(partly)
-        """The parts with a port that no pipe is on, in the order of the drawing."""
 
-    @staticmethod
-    def _one_ways(plan: Plan, nodes: dict[object, int], parent: list[int]) -> list[tuple[int, int]]:
-        found = []
-        for pair in plan.other_pairs:
-            ends = []
-            for port in pair:
-                node = nodes.get(port, -1)
-                if node < 0:
-                    node = nodes[port] = len(parent)
-                    parent.append(node)
-                ends.append(node)
-            found.append((ends[0], ends[1]))
-        return found
+    def _number_free(self, plan: Plan, base: int) -> list[int]:
+        """Give each port and inner point that a passage leads to, and no pipe, a node of its own; the
+        nodes of that part."""
+        parent, at = self._parent, self.ports.at
+        for offset in plan.joined_slots:
+            if at[base + offset] < 0:
+                at[base + offset] = len(parent)
+                parent.append(len(parent))
+        return at[base : base + plan.width]
 
     def keep(self, what: str, make: Callable[[], Kept]) -> Kept:
         """What a module works out of a circuit: made when first asked for, then kept with it. `what` is
@@ -122,52 +147,25 @@ class Circuit:
 
     def ways_across(self) -> Iterator[tuple[int, int]]:
         """The waters that meet by a way that can be shut or that goes one way only, as pairs."""
+        water_of = self.waters
         for u, v, *_ in self._shut:
-            yield self.water(u), self.water(v)
+            yield water_of[u], water_of[v]
         for u, v in self._one_way:
-            yield self.water(u), self.water(v)
-
-    @cached_property
-    def loose_pipes(self) -> tuple[str, ...]:
-        """The pipes with a free end, in the order of the drawing."""
-        components = self.drawing.components
-        if all(part in components for part in self._node_of):
-            return ()
-        return tuple(pipe.id for pipe in self.drawing.pipes.values() if len(pipe.joints) < 2)
-
-    @staticmethod
-    def _shut_ways(
-        id: str, plan: Plan, nodes: dict[object, int], parent: list[int]
-    ) -> list[tuple[int, int, str, str, bool]]:
-        found = []
-        for a, b, leg, secured in plan.shut_pairs:
-            u, v = nodes.get(a, -1), nodes.get(b, -1)
-            if u < 0:
-                u = nodes[a] = len(parent)
-                parent.append(u)
-            if v < 0:
-                v = nodes[b] = len(parent)
-                parent.append(v)
-            found.append((u, v, id, leg, secured))
-        return found
+            yield water_of[u], water_of[v]
 
     def node(self, part: str, port: str) -> int:
         """The node at a port; one of its own where no pipe joins it."""
-        nodes = self._node_of[part]
-        found = nodes.get(port, -1)
+        ports = self.ports
+        found = ports.node(part, port)
         if found < 0:
-            found = nodes[port] = len(self._parent)
+            found = len(self._parent)
             self._parent.append(found)
+            slot = ports.slot(part, port)
+            if slot >= 0:
+                ports.at[slot] = found
+            else:
+                ports.others[part, port] = found
         return found
-
-    def nodes_of(self, part: str) -> Mapping[object, int]:
-        """The nodes at a part's ports and at the points inside it, by name; those that anything is on."""
-        return self._node_of[part]
-
-    @property
-    def nodes(self) -> Mapping[object, dict[object, int]]:
-        """The same of every part, by its id."""
-        return self._node_of
 
     def water(self, node: int) -> int:
         """The water that a node belongs to."""
@@ -179,36 +177,80 @@ class Circuit:
     @cached_property
     def edges(self) -> tuple[ShutEdge, ...]:
         """The passages that can be shut, in the order of the drawing, those that join two waters."""
-        found = []
-        for u, v, part, leg, secured in self._shut:
-            a, b = self.water(u), self.water(v)
-            if a != b:
-                found.append(ShutEdge(a, b, f"{part}:{leg}" if leg else part, part, leg, secured))
-        return tuple(found)
+        water_of = self.waters
+        return tuple(
+            [
+                ShutEdge(a, b, f"{part}:{leg}" if leg else part, part, leg, secured)
+                for u, v, part, leg, secured in self._shut
+                if (a := water_of[u]) != (b := water_of[v])
+            ]
+        )
 
     @cached_property
     def edges_at(self) -> Mapping[int, list[int]]:
         """The edges on each water, as places in `edges`."""
-        found: dict[int, list[int]] = {}
+        found: defaultdict[int, list[int]] = defaultdict(list)
         for place, edge in enumerate(self.edges):
-            found.setdefault(edge.a, []).append(place)
-            found.setdefault(edge.b, []).append(place)
+            found[edge.a].append(place)
+            found[edge.b].append(place)
+        found.default_factory = None  # to ask after a water that has none makes none
         return found
 
     @cached_property
-    def _devices(self) -> Mapping[Role, tuple[Placed, ...]]:
-        found: dict[Role, list[Placed]] = {}
-        for part, plan in self.plans.items():
+    def by_plan(self) -> Mapping[Plan, list[int]]:
+        """The parts that share a plan, as places in `ids`: what a plan tells is asked of it once, and not
+        of each part."""
+        found: dict[Plan, list[int]] = {}
+        for place, plan in enumerate(self.ports.plans):
+            alike = found.get(plan)
+            if alike is None:
+                alike = found[plan] = []
+            alike.append(place)
+        return found
+
+    @property
+    def ids(self) -> list[str]:
+        """The parts' ids, in the order of the drawing."""
+        return self.ports.ids
+
+    def in_order(self, plans: Iterable[Plan]) -> list[int]:
+        """The parts with one of these plans, as places in `ids`, in the order of the drawing."""
+        alike = [self.by_plan[plan] for plan in plans]
+        return alike[0] if len(alike) == 1 else sorted(itertools.chain.from_iterable(alike))
+
+    @cached_property
+    def _with_role(self) -> Mapping[Role, dict[Plan, list[Device]]]:
+        for part in self.partly_joined:
+            # Where a device stands on a port that nothing is on, its node is made now, whoever asks first.
+            for device in self.plans[part].devices:
+                self.node(part, device.port)
+                if device.other:
+                    self.node(part, device.other)
+        found: dict[Role, dict[Plan, list[Device]]] = {}
+        for plan in self.by_plan:
             for device in plan.devices:
-                other = self.node(part, device.other) if device.other else -1
-                found.setdefault(device.role, []).append(
-                    Placed(part, device, self.node(part, device.port), other)
-                )
-        return {role: tuple(placed) for role, placed in found.items()}
+                found.setdefault(device.role, {}).setdefault(plan, []).append(device)
+        return found
 
     def devices(self, role: Role) -> tuple[Placed, ...]:
         """Every device with that role, in the order of the drawing."""
-        return self._devices.get(role, ())
+        found = self._placed.get(role)
+        if found is None:
+            found = self._placed[role] = tuple(self._place(role))
+        return found
+
+    def _place(self, role: Role) -> Iterator[Placed]:
+        of_plan = self._with_role.get(role)
+        if not of_plan:
+            return
+        ports = self.ports
+        ids, first, at, plans = ports.ids, ports.first, ports.at, ports.plans
+        for place in self.in_order(of_plan):
+            base, plan = first[place], plans[place]
+            slots = plan.slots
+            for device in of_plan[plan]:
+                other = at[base + slots[device.other]] if device.other else -1
+                yield Placed(ids[place], device, at[base + slots[device.port]], other)
 
     @property
     def waters(self) -> list[int]:
@@ -235,11 +277,9 @@ class Circuit:
 
     def parts_in(self, waters: frozenset[int]) -> tuple[str, ...]:
         """The parts with a joined port in one of these waters, in the order of the drawing."""
-        found = []
-        water_of, node_of = self.waters, self._node_of
-        for id in self.plans:
-            for port, node in node_of[id].items():
-                if water_of[node] in waters and not str(port).startswith(INSIDE):
-                    found.append(id)
-                    break
-        return tuple(found)
+        water_of, ports = self.waters, self.ports
+        return tuple(
+            id
+            for place, id in enumerate(ports.ids)
+            if any(water_of[node] in waters for node in ports.nodes(place) if node >= 0)
+        )

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Callable, Iterator
+from functools import cached_property
 
 from circuitcheck.circuit.bodies import Bodies
 from circuitcheck.circuit.flowways import WayEdge
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.positions import LEG
-from circuitcheck.circuit.rounds import AIR, AIR_VERTEX, Body, key_of, part_of_key
+from circuitcheck.circuit.rounds import AIR, AIR_VERTEX, RETURNS, Body, key_of, part_of_key
 from circuitcheck.circuit.spans import Spans, spans_of
 from circuitcheck.circuit.strands import Strands, names_of
 from circuitcheck.drawing.value import Joint
@@ -28,12 +29,25 @@ class Rounds:
 
     def of(self, key: str) -> Body | None:
         """The body in which that key or label stands; None for a part that stands on no way."""
+        found = self._by_name.get(key)
+        if found is not None:
+            return found
         part = part_of_key(key)
         plan = self._plans.get(part)
         for passage in plan.flow_passages if plan is not None and not plan.is_junction else ():
             if key in names_of(part, passage):
                 return self._body_at(part, passage.a)
         return None
+
+    @cached_property
+    def _by_name(self) -> dict[str, Body]:
+        """The body of each key and label that is on a way which leads on."""
+        found: dict[str, Body] = {}
+        for body in self.bodies:
+            found.update(dict.fromkeys(body.strands.on, body))
+        for shared in (AIR, RETURNS):
+            found.pop(shared, None)
+        return found
 
 
 def rounds_of(circuit: Circuit) -> Rounds:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
 from itertools import combinations
@@ -17,6 +18,9 @@ DIRECTED = frozenset({Way.ONE_WAY, Way.SPRING, Way.REDUCING})
 
 SECONDARY = "secondary_return"
 """The port of a store by which water comes back to it, and is not meant to leave it."""
+
+INSIDE = "~"
+"""The name of a point inside a part begins so; no pipe is on it."""
 
 LEFT_OUT = "\0left out"
 """Stands in a plan's key for a field that the data leave out; no value in a file equals it."""
@@ -52,6 +56,9 @@ class FlowPassage(NamedTuple):
 class Plan:
     """`open_groups`: ports between which pressure always passes. `shut_pairs`: (a, b, leg, secured),
     between which it can be shut off. `other_pairs`: between which water can go only one way.
+    Each port has a slot, then each point inside that a passage leads to: `slots` by name, `width` of them.
+    `open_slots`, `shut_slots` and `other_slots` tell the same as the groups and pairs by slot;
+    `joined_slots`: those that a passage leads to.
     `forks`: ports and points with more than one passage. `is_junction`: three ports, all open to one
     another. `motor`: "whole" for a part that a motor shuts, "leg" for one whose legs it shuts."""
 
@@ -62,6 +69,14 @@ class Plan:
     other_pairs: tuple[tuple[str, str], ...]
     port_count: int
     has_pairs: bool
+    slots: Mapping[str, int]
+    width: int
+    open_slots: tuple[tuple[int, ...], ...]
+    shut_slots: tuple[tuple[int, int, str, bool], ...]
+    other_slots: tuple[tuple[int, int], ...]
+    joined_slots: tuple[int, ...]
+    fork_slots: tuple[tuple[str, int], ...]
+    flow_slots: tuple[tuple[int, int, FlowPassage], ...]
     forks: tuple[str, ...]
     flow_passages: tuple[FlowPassage, ...]
     is_junction: bool
@@ -86,8 +101,8 @@ def _plan(kind: Kind, values: tuple[Any, ...]) -> Plan:
     data = {name: value for name, value in zip(kind.rests_on, values, strict=False) if value != LEFT_OUT}
     passages = kind.passages(data)
     open_groups: list[tuple[str, ...]] = []
-    shut_pairs = []
-    other_pairs = []
+    shut_pairs: list[tuple[str, str, str, bool]] = []
+    other_pairs: list[tuple[str, str]] = []
     for passage in passages:
         if passage.gap:
             continue
@@ -100,6 +115,11 @@ def _plan(kind: Kind, values: tuple[Any, ...]) -> Plan:
             shut_pairs.append((passage.a, passage.b, passage.leg, passage.secured))
         else:
             other_pairs.append((passage.a, passage.b))
+    points = _points(open_groups, shut_pairs, other_pairs)
+    inner = (end for each in passages for end in (each.a, each.b))
+    names = dict.fromkeys((*(port.name for port in kind.ports), *points, *inner))
+    slots = {name: slot for slot, name in enumerate(names)}
+    forks = _forks(passages)
     flow_passages = _flow_passages(passages, kind.devices(data))
     return Plan(
         passages,
@@ -109,11 +129,30 @@ def _plan(kind: Kind, values: tuple[Any, ...]) -> Plan:
         tuple(other_pairs),
         len(kind.ports),
         bool(shut_pairs or other_pairs),
-        _forks(passages),
+        slots,
+        len(slots),
+        tuple(tuple(slots[port] for port in group) for group in open_groups),
+        tuple((slots[a], slots[b], leg, secured) for a, b, leg, secured in shut_pairs),
+        tuple((slots[a], slots[b]) for a, b in other_pairs),
+        tuple(slots[point] for point in points),
+        tuple((port, slots[port]) for port in forks if not port.startswith(INSIDE)),
+        tuple((slots[each.a], slots[each.b], each) for each in flow_passages),
+        forks,
         flow_passages,
         _is_junction(passages),
         _motor(passages),
     )
+
+
+def _points(
+    open_groups: list[tuple[str, ...]],
+    shut_pairs: list[tuple[str, str, str, bool]],
+    other_pairs: list[tuple[str, str]],
+) -> tuple[str, ...]:
+    """What passages lead to, each once, in the order in which a circuit numbers what no pipe is on."""
+    groups = (port for group in open_groups for port in group)
+    pairs = (port for each in (*shut_pairs, *other_pairs) for port in each[:2])
+    return tuple(dict.fromkeys((*groups, *pairs)))
 
 
 def _is_junction(passages: tuple[Passage, ...]) -> bool:

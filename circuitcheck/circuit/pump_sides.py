@@ -72,15 +72,18 @@ class Reaches:
         self.circuit = circuit
         parent = self._parent = list(range(len(circuit.waters)))
         one_way: list[tuple[int, int, str, frozenset[str]]] = []
-        nodes_of = circuit.nodes_of
+        at = circuit.ports.at
+        links = {plan: _links(plan, controls) for plan in circuit.by_plan}
+        base = 0
         for part, plan in circuit.plans.items():
-            groups, arrows = _links(plan, controls)
+            groups, arrows = links[plan]
+            start = base
+            base += plan.width
             if groups:
-                nodes = nodes_of(part)
                 for group in groups:
                     first = -1
-                    for port in group:
-                        node = nodes[port]
+                    for offset in group:
+                        node = at[start + offset]
                         while parent[node] != node:
                             parent[node] = node = parent[parent[node]]
                         if first < 0:
@@ -88,8 +91,8 @@ class Reaches:
                         elif node != first:
                             parent[node] = first
             for a, b in arrows:
-                nodes = nodes_of(part)
-                one_way.append((nodes[a], nodes[b], part, frozenset({a, b})))
+                ends = at[start + plan.slots[a]], at[start + plan.slots[b]]
+                one_way.append((*ends, part, frozenset({a, b})))
         self.leaving: dict[int, list[_Arrow]] = defaultdict(list)
         self.coming: dict[int, list[_Arrow]] = defaultdict(list)
         for start, finish, part, ends in one_way:
@@ -134,12 +137,12 @@ class Reaches:
         return (arrow for arrow in arrows if arrow.part != pump.part or arrow.ends != own)
 
 
-_Links = tuple[tuple[tuple[str, ...], ...], tuple[tuple[str, str], ...]]
+_Links = tuple[tuple[tuple[int, ...], ...], tuple[tuple[str, str], ...]]
 
 
 @cache
 def _links(plan: Plan, controls: bool) -> _Links:
-    """The ports of a part between which a pump's pressure passes both ways, and its arrows."""
+    """The slots of a part between which a pump's pressure passes both ways, and its arrows by port."""
     if any(device.role is Role.SEPARATES for device in plan.devices):
         return (), ()
     groups: list[tuple[str, ...]] = []
@@ -158,4 +161,5 @@ def _links(plan: Plan, controls: bool) -> _Links:
         joined = [group for group in groups if passage.a in group or passage.b in group]
         whole = dict.fromkeys([*(port for group in joined for port in group), passage.a, passage.b])
         groups = [group for group in groups if group not in joined] + [tuple(whole)]
-    return tuple(groups), tuple(arrows)
+    by_slot = tuple(tuple(plan.slots[port] for port in group) for group in groups)
+    return by_slot, tuple(arrows)

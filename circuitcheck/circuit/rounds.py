@@ -29,7 +29,7 @@ AIR = "\0air"
 
 def part_of_key(key: str) -> str:
     """The part that a key stands for."""
-    return key.partition(LEG)[0]
+    return key.partition(LEG)[0] if LEG in key else key
 
 
 def port_of_key(key: str) -> str:
@@ -89,9 +89,8 @@ class Body:
         found = []
         if left and self._block is not None:
             members, driven = self._block.members, self._block.driven
-            names = frozenset(
-                name for name, places in on.items() for place in places if place in members or place == driven
-            )
+            inside = members | {driven}
+            names = frozenset([name for name, places in on.items() if not inside.isdisjoint(places)])
             found.append(Proof(left & names, names))
             left -= names
         return (*found, *(self._prove(self.edges, left) if left else ()))

@@ -71,7 +71,7 @@ class Serving:
     def behind(self, part_or_leg: str) -> frozenset[str]:
         """The emitters, coils and exchangers that have no loop without that valve, leg or pump."""
         label = part_or_leg
-        if label not in self.circuit.drawing.components:
+        if self.three_port and label not in self.circuit.drawing.components:
             label = leg_label(*part_or_leg.rpartition(":")[::2])
         body = self.rounds.of(label)
         return NONE if body is None else self._with_beyond(map(part_of_key, body.behind(label)))
@@ -112,7 +112,7 @@ class Serving:
         and heat sources that a control acts on. Raises TooLargeError beyond the search bound."""
         driving = dict.fromkeys((*self.pumps, *self.takers.heats))
         found: dict[str, list[str]] = {part: [] for part in self.takers.fed}
-        for holder in (*self.valves, *(each for each in driving if self.acting_on(each))):
+        for holder in (*self.valves, *(each for each in driving if each in self._acting)):
             for part in self.behind(holder):
                 found[part].append(holder)
         return {part: tuple(holders) for part, holders in found.items()}
@@ -135,7 +135,7 @@ class Serving:
     @cached_property
     def two_port(self) -> tuple[str, ...]:
         """The motor valves with two ports."""
-        return tuple(part for part, plan in self.circuit.plans.items() if plan.motor == "whole")
+        return self._driven("whole")
 
     @cached_property
     def _legs(self) -> frozenset[str]:
@@ -144,7 +144,12 @@ class Serving:
     @cached_property
     def three_port(self) -> tuple[str, ...]:
         """The motor valves with three ports."""
-        return tuple(part for part, plan in self.circuit.plans.items() if plan.motor == "leg")
+        return self._driven("leg")
+
+    def _driven(self, motor: str) -> tuple[str, ...]:
+        circuit = self.circuit
+        driven = [plan for plan in circuit.by_plan if plan.motor == motor]
+        return tuple(circuit.ids[place] for place in circuit.in_order(driven))
 
     @cached_property
     def pumps(self) -> tuple[str, ...]:

@@ -7,7 +7,7 @@ ports with several ways on, are joined to one another, the pipe between them is 
 
 from __future__ import annotations
 
-from circuitcheck.circuit.joining import INSIDE, Circuit
+from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.plan import FlowPassage, Plan
 
 
@@ -21,12 +21,12 @@ class Spans:
         self.ends: list[int] = []
         self.parts: list[str] = []
         self.passages: list[FlowPassage | None] = []
-        self._nodes = circuit.nodes
+        self._ports = circuit.ports
         self._count = len(circuit.waters)
         self._vertex = list(range(self._count))
         self._claimed = bytearray(self._count)
         self._further: list[int] = []
-        self._own: dict[tuple[str, str], int] = {}
+        self._own: dict[int, int] = {}  # by slot
         self._pass_through(self._junctions(circuit))
 
     @property
@@ -36,31 +36,33 @@ class Spans:
 
     def vertex(self, part: str, port: str) -> int | None:
         """The vertex of a port; None where nothing leads to it."""
-        own = self._own.get((part, port))
+        slot = self._ports.slot(part, port)
+        own = self._own.get(slot)
         if own is not None:
             return own
-        node = self._nodes[part].get(port, -1) if part in self._nodes else -1
+        node = self._ports.at[slot] if slot >= 0 else -1
         return self._vertex[node] if 0 <= node < self._count else None
 
     def node(self, vertex: int) -> int:
         """A node of the circuit whose water is at a vertex."""
         return vertex if vertex < self._count else self._further[vertex - self._count]
 
-    def _junctions(self, circuit: Circuit) -> list[tuple[str, Plan]]:
+    def _junctions(self, circuit: Circuit) -> list[int]:
         """Give junctions and ports with several ways on their vertices; the parts that are no junction."""
         others = []
-        vertex, claimed = self._vertex, self._claimed
-        for part, plan in circuit.plans.items():
+        vertex, claimed, at = self._vertex, self._claimed, self._ports.at
+        base = 0
+        for place, plan in enumerate(self._ports.plans):
+            first = base
+            base += plan.width
             if not plan.is_junction:
-                others.append((part, plan))
-                if plan.forks:
-                    self._fork(part, plan)
+                others.append(place)
+                if plan.fork_slots:
+                    self._fork(first, plan)
                 continue
-            nodes = self._nodes[part]
             mine = -1
             taken = []
-            for port in plan.forks:
-                node = nodes[port]
+            for node in at[first:base]:
                 if claimed[node]:
                     taken.append(node)
                     continue
@@ -76,15 +78,15 @@ class Spans:
                     self._pipe(vertex[node], mine)
         return others
 
-    def _fork(self, part: str, plan: Plan) -> None:
-        nodes = self._nodes[part]
-        for port in plan.forks:
-            node = nodes.get(port, -1)
-            if node < 0 or port.startswith(INSIDE):
+    def _fork(self, first: int, plan: Plan) -> None:
+        for _, offset in plan.fork_slots:
+            slot = first + offset
+            node = self._ports.at[slot]
+            if node < 0:
                 continue
             if self._claimed[node]:
-                self._own[part, port] = self._another(node)
-                self._pipe(self._vertex[node], self._own[part, port])
+                self._own[slot] = self._another(node)
+                self._pipe(self._vertex[node], self._own[slot])
             self._claimed[node] = 1
 
     def _another(self, node: int) -> int:
@@ -97,19 +99,20 @@ class Spans:
         self.parts.append("")
         self.passages.append(None)
 
-    def _pass_through(self, parts: list[tuple[str, Plan]]) -> None:
+    def _pass_through(self, places: list[int]) -> None:
         """A span for each passage of these parts."""
-        vertex, own, nodes_of = self._vertex, self._own, self._nodes
+        ports, vertex, own = self._ports, self._vertex, self._own
+        ids, first, plans, at = ports.ids, ports.first, ports.plans, ports.at
         starts, ends, names, passages = self.starts, self.ends, self.parts, self.passages
-        for part, plan in parts:
-            nodes = nodes_of[part]
-            for each in plan.flow_passages:
-                a, b = vertex[nodes[each.a]], vertex[nodes[each.b]]
+        for place in places:
+            base = first[place]
+            for a, b, each in plans[place].flow_slots:
+                start, end = vertex[at[base + a]], vertex[at[base + b]]
                 if own:
-                    a, b = own.get((part, each.a), a), own.get((part, each.b), b)
-                starts.append(a)
-                ends.append(b)
-                names.append(part)
+                    start, end = own.get(base + a, start), own.get(base + b, end)
+                starts.append(start)
+                ends.append(end)
+                names.append(ids[place])
                 passages.append(each)
 
 

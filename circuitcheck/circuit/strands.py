@@ -6,8 +6,9 @@ take all others both ways, each of these is on a loop with them: that settles mo
 
 from __future__ import annotations
 
+import itertools
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from functools import cached_property
 
 from circuitcheck.circuit.contracting import BACK, BOTH, FORWARD, Strand, contract
@@ -123,6 +124,7 @@ class Block:
 
     def __init__(self, strands: Strands, driven: int) -> None:
         self._strands = strands.all
+        self._named = frozenset(itertools.chain.from_iterable(strands.on.values()))
         self.driven = driven
         self.near: Near = defaultdict(list)
         start = self._strands[driven]
@@ -156,6 +158,9 @@ class Block:
         if place not in self.members:
             return True
         out = self._strands[place]
+        vertices, strands = self._ring
+        if place not in strands and out.a in vertices and out.b in vertices:
+            return True  # it is a chord: the ring itself joins its ends two ways
         barred: set[int] = set()
         for _ in range(2):
             way = self._short_way(out.a, out.b, place, barred)
@@ -165,6 +170,30 @@ class Block:
                 return len(self._near_in_it) > 2
             barred.update(way)
         return True
+
+    @cached_property
+    def _ring(self) -> tuple[frozenset[int], frozenset[int]]:
+        """The vertices and strands of one long ring through the driven strand, led by strands that bear no
+        name as far as there are such: the mains of a plant, so that what hangs between them is a chord."""
+        start = self._strands[self.driven]
+        if start.a == start.b:
+            return frozenset(), frozenset()
+        named = self._named
+
+        def onward(vertex: int) -> Iterator[tuple[int, int]]:
+            return iter(sorted(self._near_in_it[vertex], key=lambda step: step[1] in named))
+
+        seen = {start.b}
+        way = [(start.b, self.driven, onward(start.b))]
+        while way and way[-1][0] != start.a:
+            for there, place in way[-1][2]:
+                if there not in seen and place != self.driven:
+                    seen.add(there)
+                    way.append((there, place, onward(there)))
+                    break
+            else:
+                way.pop()
+        return frozenset(step[0] for step in way), frozenset(step[1] for step in way)
 
     def takes_in(self, place: int) -> bool:
         """Seen at once: a loop through the driven strand takes in that one too. False proves nothing."""

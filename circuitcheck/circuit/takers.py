@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from functools import cached_property
 
 from circuitcheck.circuit.bodies import Bodies
@@ -31,7 +32,8 @@ class Takers:
     @cached_property
     def fed(self) -> frozenset[str]:
         """Those on a loop with all valves open. Raises TooLargeError beyond the search bound."""
-        return frozenset(part_of_key(key) for body in self._rounds.bodies for key in body.fed)
+        keys = itertools.chain.from_iterable(body.fed for body in self._rounds.bodies)
+        return frozenset(map(part_of_key, keys))
 
     @cached_property
     def services(self) -> frozenset[str]:
@@ -49,7 +51,7 @@ class Takers:
     @cached_property
     def _services(self) -> dict[str, frozenset[str]]:
         circuit = self.circuit
-        found = {place.part: frozenset({HEATING}) for place in circuit.devices(Role.EMITS)}
+        found = dict.fromkeys([place.part for place in circuit.devices(Role.EMITS)], frozenset({HEATING}))
         for place in circuit.devices(Role.HEATED_BY_COIL):
             found[place.part] = frozenset({HOT_WATER})
         exchangers = circuit.devices(Role.EXCHANGES)

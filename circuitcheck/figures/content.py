@@ -198,7 +198,8 @@ class Contents:
             if not pipe.data and pipe.via is None:
                 # Nothing is said of it: many drawings have nothing but such pipes.
                 bare.append(id)
-                missing += (f"{id}.size_mm", f"{id}.length_m")
+                missing.append(f"{id}.size_mm")
+                missing.append(f"{id}.length_m")
                 continue
             litres, lacks = self.pipe_litres(id)
             missing += lacks
@@ -208,15 +209,16 @@ class Contents:
         return _Pipes(shares, missing)
 
     def _with_parts(self, pipes: _Pipes, holders: Iterable[_Holder]) -> Content:
-        shares, missing = list(pipes.shares), list(pipes.missing)
+        shares = list(pipes.shares)
+        missing: dict[str, None] = {}  # a part may hold the same water by two devices
         for part, _, field in holders:
             held = self.plant.value(part, field)
             if held is None:
-                missing.append(f"{part}.{field}")
+                missing[f"{part}.{field}"] = None
             else:
                 shares.append(Share(part, float(held)))
         total = sum(share.litres for share in shares)
-        lacking = tuple(dict.fromkeys(missing))
+        lacking = (*pipes.missing, *missing)
         return Content(total, lacking, tuple(shares), most_litres=None if lacking else total)
 
     def pipe_litres(self, pipe: str) -> tuple[float | None, tuple[str, ...]]:

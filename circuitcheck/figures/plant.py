@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from circuitcheck.circuit.bodies import Bodies
 from circuitcheck.circuit.discharge import Discharge, discharges
 from circuitcheck.circuit.flowways import FlowWays
-from circuitcheck.circuit.joining import INSIDE, Circuit
+from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.plan import changes_circulation, changes_pressure
 from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS
 from circuitcheck.drawing.measuring import Measure, bends, length_m
@@ -173,41 +173,39 @@ class Plant:
         self._take_on(self._circulation_defaults, self.bodies.by_node, {body})
 
     @cached_property
-    def _pressure_defaults(self) -> tuple[tuple[str, str], ...]:
+    def _pressure_defaults(self) -> tuple[tuple[int, str], ...]:
         return self._left_out(changes_pressure)
 
     @cached_property
-    def _circulation_defaults(self) -> tuple[tuple[str, str], ...]:
+    def _circulation_defaults(self) -> tuple[tuple[int, str], ...]:
         return self._left_out(changes_circulation)
 
-    def _left_out(self, matters: Callable[[Kind, str], bool]) -> tuple[tuple[str, str], ...]:
-        """The parts that leave a field out that matters, and how its default is told."""
+    def _left_out(self, matters: Callable[[Kind, str], bool]) -> tuple[tuple[int, str], ...]:
+        """The parts that leave a field out that matters, by their place, and how its default is told."""
         found = []
-        of_kind: dict[Kind, list[tuple[str, str]]] = {}
-        for part in self.drawing.components.values():
-            kind = part.kind
-            told = of_kind.get(kind)
-            if told is None:
-                usual = (
-                    (field, kind.field(field).default) for field in kind.rests_on if matters(kind, field)
-                )
-                told = of_kind[kind] = [
-                    (field, f".{field} = {_shown(default)}")
-                    for field, default in usual
-                    if default is not None
-                ]
-            for field, text in told:
-                if field not in part.data:
-                    found.append((part.id, text))
+        parts, ids = self.drawing.components, self.circuit.ids
+        for alike in self.circuit.by_plan.values():
+            # Parts that share a plan leave the same of these fields out.
+            first = parts[ids[alike[0]]]
+            usual = [
+                (field, first.kind.field(field).default)
+                for field in first.kind.rests_on
+                if field not in first.data and matters(first.kind, field)
+            ]
+            for field, default in usual:
+                if default is not None:
+                    text = f".{field} = {_shown(default)}"
+                    found += [(place, text) for place in alike]
         return tuple(found)
 
-    def _take_on(self, usual: Iterable[tuple[str, str]], at_node: list[int], wanted: Set[int]) -> None:
+    def _take_on(self, usual: Iterable[tuple[int, str]], at_node: list[int], wanted: Set[int]) -> None:
         """Remember these defaults where a port of the part is on water so wanted."""
-        nodes_of, taken = self.circuit.nodes, self._taken
-        for part, text in usual:
-            for port, node in nodes_of[part].items():
-                if at_node[node] in wanted and not str(port).startswith(INSIDE):
-                    taken[part + text] = None
+        ports = self.circuit.ports
+        ids, nodes_of, taken = ports.ids, ports.nodes, self._taken
+        for place, text in usual:
+            for node in nodes_of(place):
+                if node >= 0 and at_node[node] in wanted:
+                    taken[ids[place] + text] = None
                     break
 
     def _take(self, owner: str, field: str, default: object) -> None:

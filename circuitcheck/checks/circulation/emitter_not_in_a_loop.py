@@ -46,7 +46,7 @@ def judge(case: Case) -> Verdict:
     idle = _idle_coils(case)
     findings, sound = [], 0
     for body in case.situations.rounds.bodies:
-        keys = [key for key in body.takes if part_of_key(key) not in idle]
+        keys = [key for key in body.takes if part_of_key(key) not in idle] if idle else list(body.takes)
         if not keys:
             continue
         _remember(case, body, keys[0])
@@ -55,11 +55,9 @@ def judge(case: Case) -> Verdict:
         except TooLargeError:
             findings += [too_large(case, NAME, part_of_key(key), Grade.FAULT) for key in keys]
             continue
-        for key in keys:
-            if key in fed:
-                sound += 1
-            else:
-                findings.append(_finding(case, body, key))
+        unfed = [key for key in keys if key not in fed]
+        sound += len(keys) - len(unfed)
+        findings += [_finding(case, body, key) for key in unfed]
     return Verdict(tuple(findings), sound)
 
 

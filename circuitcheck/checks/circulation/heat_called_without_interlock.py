@@ -67,13 +67,13 @@ def _has_thermostat(case: Case) -> bool:
 
 def _fed(case: Case, body: Body) -> tuple[str, ...]:
     """What is on a loop of that water, in the order of the drawing."""
-    fed = {part_of_key(key) for key in body.fed}
-    return tuple(id for id in case.drawing.components if id in fed)
+    fed = set(map(part_of_key, body.fed))
+    return tuple(filter(fed.__contains__, case.drawing.components))
 
 
 def _not_held(case: Case, fed: tuple[str, ...]) -> tuple[str, ...]:
     """What no thermostat can stop; an exchanger is held where all that it heats is."""
-    free = [part for part in fed if not is_held(case, part, THERMOSTATS)]
+    free = [part for part in fed if not is_held(case, part, THERMOSTATS)] if case.drawing.controls else fed
     exchangers = {place.part for place in case.circuit.devices(Role.EXCHANGES)}
     loose = [part for part in free if part not in exchangers or not _held_beyond(case, part)]
     emitting = frozenset(emitters(case))

@@ -41,6 +41,7 @@ def judge(case: Case) -> Verdict:
     fed = case.situations.takers.fed
     findings, sound = [], 0
     loose: dict[int, list[str]] = defaultdict(list)
+    body_of = case.bodies.by_node
     for part in emitters(case):
         if part not in fed:
             continue  # on no loop: another check speaks
@@ -49,7 +50,7 @@ def judge(case: Case) -> Verdict:
         elif is_zone(case, part):
             findings.append(_finding(case, (part,)))
         else:
-            loose[case.bodies.of(case.circuit.node(part, "flow"))].append(part)
+            loose[body_of[case.circuit.node(part, "flow")]].append(part)
     for parts in loose.values():
         left_open = always_open_one(case, parts)
         judged = tuple(part for part in parts if part != left_open)

@@ -38,12 +38,14 @@ def judge(case: Case) -> Verdict:
         return Verdict()
     holders = case.situations.holders
     alike: dict[tuple[str, ...], list[str]] = defaultdict(list)
-    for part in case.drawing.components:
-        held = holders.get(part, ())
+    for part in filter(holders.__contains__, case.drawing.components):
+        held = holders[part]
         if held:
             alike[held].append(part)
     findings: dict[str, Finding] = {}
     for held, parts in alike.items():
+        if len(parts) < 2 and not case.drawing.controls:
+            continue
         nearest = _nearest(case, held)
         if not nearest:
             continue

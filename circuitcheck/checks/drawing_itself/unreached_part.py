@@ -46,8 +46,8 @@ def _is_one(case: Case, starts: Iterable[str]) -> bool:
     bodies = set(case.bodies.by_node[:pipes])
     if len(bodies) != 1:
         return False
-    nodes = (node for part in starts for node in case.circuit.nodes_of(part).values())
-    return any(node < pipes for node in nodes)
+    ports = case.circuit.ports
+    return any(0 <= node < pipes for part in starts for node in ports.nodes(ports.place[part]))
 
 
 def _roots(case: Case) -> dict[str, str]:

@@ -70,26 +70,45 @@ class _Water:
         self.below: dict[int, set[str]] = {body: set() for body in bodies}
         self.level: dict[int, dict[str, list[str]]] = {body: defaultdict(list) for body in bodies}
         self.unknown: dict[int, dict[str, list[str]]] = {body: defaultdict(list) for body in bodies}
-        left_out = spurs(case)
-        pipes = case.drawing.pipes
-        is_told = case.heights.is_told
+        self.spurs = spurs(case)
+        if not case.heights.is_told:
+            self._tell_nothing()
+            return
         for stretch in stretches(case):
-            body, parts = stretch.body, self.parts[stretch.body]
-            unknown = self.unknown[body]
-            for id in stretch.pipes:
-                start, finish = pipes[id].ends
-                one = start.part if isinstance(start, Joint) and start.part not in left_out else ""
-                two = finish.part if isinstance(finish, Joint) and finish.part not in left_out else ""
+            parts = self.parts[stretch.body]
+            for start, finish in stretch.ends:
+                one = start.part if isinstance(start, Joint) and start.part not in self.spurs else ""
+                two = finish.part if isinstance(finish, Joint) and finish.part not in self.spurs else ""
                 if one:
                     parts[one] = None
                 if two:
                     parts[two] = None
                     if one and one != two:
-                        if is_told:
-                            self._compare(body, one, two)
-                        else:
-                            unknown[one].append(two)
-                            unknown[two].append(one)
+                        self._compare(stretch.body, one, two)
+
+    def _tell_nothing(self) -> None:
+        """Where no height is told at all, no part is compared with another: each stands beside all that it
+        is joined to, and all of these are unknown."""
+        for stretch in stretches(self.case):
+            beside = self.unknown[stretch.body]
+            for (one, _), (two, _) in stretch.ends:
+                beside[one].append(two)
+                beside[two].append(one)
+        for body, beside in self.unknown.items():
+            # Free ends and spurs are few: it is cheaper to take them out than to look for them all the way.
+            loose = (
+                [part for part in beside if not isinstance(part, str)]
+                if self.case.circuit.loose_pipes
+                else []
+            )
+            for out in (*self.spurs, *loose):
+                for part in beside.pop(out, ()):
+                    if part in beside:
+                        beside[part] = [other for other in beside[part] if other != out]
+            for part, others in beside.items():
+                if others and others[0] == part:  # a pipe that leads from a part back to it
+                    beside[part] = [other for other in others if other != part]
+            self.parts[body] = dict.fromkeys(beside)
 
     def _compare(self, body: int, one: str, two: str) -> None:
         above = self.case.heights.difference(one, two)
@@ -106,7 +125,11 @@ class _Water:
         """Advice for each high point without a vent, and one finding for what is not known."""
         high = self._high(body)
         findings = [self._advice(each.parts) for each in high if not each.unknown]
-        unsure = [part for parts, unknown in high if unknown for some in (parts, unknown) for part in some]
+        unsure: list[str] = []
+        for parts, unknown in high:
+            if unknown:
+                unsure += parts
+                unsure += unknown
         if unsure:
             findings.append(self._unanswered(body, unsure))
         return findings

@@ -100,18 +100,18 @@ class _Judging:
 
     def _is_open_to_air(self, stretch: Stretch) -> bool:
         """Whether it is the pipe of an open vent or a cistern, with a valve in it."""
-        if self.open_ends.isdisjoint(stretch.parts(self.case.drawing)):
+        if self.open_ends.isdisjoint(stretch.parts):
             return False
         return len(bounding_valves(self.case, stretch)) == 1
 
     def _length_m(self, stretch: Stretch) -> tuple[float, tuple[str, ...]]:
         """The length known in all, and the fields of the lengths that are not known."""
-        known, missing = 0.0, []
         pipes = self.case.drawing.pipes
+        told = [id for id in stretch.pipes if (pipe := pipes[id]).data or pipe.via is not None]
+        if not told:
+            return 0.0, tuple([f"{id}.length_m" for id in stretch.pipes])
+        known, missing = 0.0, []
         for pipe in stretch.pipes:
-            if not pipes[pipe].data and pipes[pipe].via is None:
-                missing.append(f"{pipe}.length_m")
-                continue
             length = self.case.length_m(pipe)
             if length is None:
                 missing.append(f"{pipe}.length_m")
@@ -122,7 +122,7 @@ class _Judging:
     def _low_point(self, stretch: Stretch, drains: tuple[str, ...]) -> tuple[tuple[str, ...] | None, str]:
         """What is missing (None: a drain stands at the low point), and the part below every drain."""
         heights = self.case.heights
-        parts = [part for part in stretch.parts(self.case.drawing) if part not in self.spurs]
+        parts = [part for part in stretch.parts if part not in self.spurs]
         depths = [(self._depth_m(part, drains), part) for part in parts]
         known = [(depth, part) for depth, part in depths if depth is not None]
         if known and max(known)[0] > LEVEL_WITHIN_M + _ROUNDING_M:

@@ -15,14 +15,14 @@ Source: BS EN 12828:2012, Annex D (method and numbers from memory); Boyle's law 
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from math import isfinite
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.reserve import FILL, reserve_of
 from circuitcheck.checks.sealed_cures import rounded_up
-from circuitcheck.checks.wording import figure, listed, shortened, upper
+from circuitcheck.checks.wording import each_once, figure, listed, shortened, upper
 from circuitcheck.drawing.edits import set_design
 from circuitcheck.figures.expansion import Bounds, expansion_of, vessel_fields
 from circuitcheck.figures.heated_water import HeatedWater, sealed_waters
@@ -72,7 +72,7 @@ def _judged(case: Case, water: HeatedWater) -> tuple[Finding | None, bool]:
         return None, False
     if missing:
         # The content only matters above what is held, which is not known.
-        return _unanswered(case, water, (*missing, *content.missing)), True
+        return _unanswered(case, water, missing, content.missing), True
     held = sum(volume * room_share(charge, fill) for volume, charge in known)
     reserve = reserve_of(case, water, sum(volume for volume, _ in known))
     if not within(reserve.low, held):
@@ -114,8 +114,8 @@ def _finding(
     return Finding(NAME, Grade.ADVICE, says, _parts(water), numbers=numbers)
 
 
-def _unanswered(case: Case, water: HeatedWater, missing: tuple[str, ...]) -> Finding:
-    fields = tuple(dict.fromkeys(missing))
+def _unanswered(case: Case, water: HeatedWater, missing: Sequence[str], more: Sequence[str] = ()) -> Finding:
+    fields = each_once(missing, more)
     says = Says(
         "{thing}: whether its vessel holds a reserve when cold rests on what is not known: {missing}.",
         {"thing": upper(case.drawing.name(water.parts[0])), "missing": shortened(fields)},

@@ -25,7 +25,7 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import HeatedWater
 from circuitcheck.checks.sealed_water import missing_of, sealed_with
-from circuitcheck.checks.wording import figure, named, part_of, shortened, upper, valves
+from circuitcheck.checks.wording import each_once, figure, named, part_of, shortened, upper, valves
 from circuitcheck.circuit.isolation import TooLargeError, cut_off
 from circuitcheck.circuit.regions import Region, largest_regions, region_with_shut
 from circuitcheck.drawing.edits import set_field
@@ -256,8 +256,8 @@ def _unanswered(case: Case, water: HeatedWater, expansion: Expansion, unsure: li
         lacks += [
             bounds for each in asked.vessels for bounds in (each.volume_l, each.charge_bar, each.final_bar)
         ]
-    contents = (name for asked in unsure for name in asked.content.missing)
-    missing = tuple(dict.fromkeys((*missing_of(*lacks), *contents)))
+    contents = dict.fromkeys(asked.content.missing for asked in unsure)
+    missing = each_once(missing_of(*lacks), *contents)
     template = "Is {vessels} large enough for {thing}?"
     if missing:
         template += " It rests on what is not known: {missing}."

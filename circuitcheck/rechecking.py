@@ -147,12 +147,17 @@ def _carried(before: Case, drawing: Drawing, change: Difference, lines: Routes |
                 if words_of(what.partition(" ")[0]).isdisjoint(change.fields)
             }
             case.rests_as(before)
-            case.kept("unknown ways", lambda: before.kept("unknown ways", lambda: unknown_ways(drawing)))
+            case.kept(
+                "unknown ways",
+                lambda: before.kept("unknown ways", lambda: unknown_ways(drawing, case.told_parts)),
+            )
             if "contents" in before.__dict__ and not change.of_pipes and not change.moved:
                 case.__dict__["contents"] = before.contents.carried(case, change.named_fields)
         for name in ("bodies", "flow"):
             if name in case.__dict__:
                 case.__dict__[name].circuit = case.circuit
+        if not change.of_pipes and not change.moved and "told_pipes" in before.__dict__:
+            case.__dict__["told_pipes"] = before.told_pipes
         if "discharges" in before.__dict__:
             case.__dict__["discharges"] = before.discharges
     _carry_layout(before, case, lines)

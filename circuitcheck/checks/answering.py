@@ -8,7 +8,7 @@ is the same for all stands, and any other is unanswered and names the switch.
 from __future__ import annotations
 
 import itertools
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -86,7 +86,7 @@ def _crash(name: str, error: Exception) -> Finding:
 
 
 def _over_unknowns(check: Check, case: Case) -> Verdict:
-    unknown = case.kept("unknown ways", lambda: unknown_ways(case.drawing))
+    unknown = case.kept("unknown ways", lambda: unknown_ways(case.drawing, case.told_parts))
     if not unknown:
         return check.judge(case)
     usual = check.judge(case)
@@ -100,10 +100,12 @@ def _over_unknowns(check: Check, case: Case) -> Verdict:
     return _merged(check, verdicts, tuple(unknown))
 
 
-def unknown_ways(drawing: Drawing) -> dict[str, tuple[Any, ...]]:
-    """The fields set to null that decide how water can go, as `id.field`, with their values."""
+def unknown_ways(drawing: Drawing, told: Iterable[str] | None = None) -> dict[str, tuple[Any, ...]]:
+    """The fields set to null that decide how water can go, as `id.field`, with their values; `told` are
+    the parts with any data, where that is known."""
     found: dict[str, tuple[Any, ...]] = {}
-    for part in drawing.components.values():
+    for id in drawing.components if told is None else told:
+        part = drawing.components[id]
         for name in part.kind.rests_on:
             if name in part.data and part.data[name] is None:
                 found[f"{part.id}.{name}"] = every_value(part.kind, name)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import itertools
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 
@@ -10,7 +9,6 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.heating_water import heating_bodies
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.plan import SHUTTABLE
-from circuitcheck.drawing.value import End, Joint
 from circuitcheck.parts.kind import Role, Way
 
 SPURS = (Role.SHOWS_PRESSURE, Role.RELIEVES_HEATING, Role.HOLDS_EXPANSION, Role.FILLS, Role.DRAINS)
@@ -23,18 +21,27 @@ _LET_BY = (Role.STOPS_BACKFLOW, Role.BYPASSES, Role.REDUCES, Role.BLENDS, Role.H
 
 @dataclass(slots=True)
 class Stretch:
-    """A stretch: its body of water, its pipes with their ends, and its drains."""
+    """A stretch: its body of water, its pipes by their place in the drawing, and its drains."""
 
     body: int
-    pipes: list[str] = field(default_factory=list)
-    ends: list[tuple[End, End]] = field(default_factory=list)
+    pipes: list[int] = field(default_factory=list)
     drains: list[str] = field(default_factory=list)
 
-    @property
-    def parts(self) -> tuple[str, ...]:
+    def parts(self, circuit: Circuit) -> tuple[str, ...]:
         """The parts that its pipes end on, in order."""
-        ends = itertools.chain.from_iterable(self.ends)
-        return tuple(dict.fromkeys(end.part for end in ends if isinstance(end, Joint)))
+        ids, sides = circuit.ids, circuit.ports.sides
+        places = dict.fromkeys(side for pipe in self.pipes for side in sides[2 * pipe : 2 * pipe + 2])
+        return tuple(ids[place] for place in places if place >= 0)
+
+    def ids(self, case: Case) -> list[str]:
+        """Its pipes' ids."""
+        ids = pipe_ids(case)
+        return [ids[pipe] for pipe in self.pipes]
+
+
+def pipe_ids(case: Case) -> list[str]:
+    """The ids of all pipes, by their place in the drawing."""
+    return case.kept(f"{__name__} pipes", lambda: list(case.drawing.pipes))
 
 
 def stretches(case: Case) -> tuple[Stretch, ...]:
@@ -53,19 +60,16 @@ def _stretches(case: Case, bodies: Iterable[int]) -> tuple[Stretch, ...]:
     # The stretch of each water met so far, or None where it is not heating water.
     stretch_of: dict[int, Stretch | None] = {}
     body_of = case.bodies.by_node
-    node = 0
-    for pipe, water in zip(case.drawing.pipes.values(), circuit.waters, strict=False):
+    for pipe, water in enumerate(circuit.waters[: len(case.drawing.pipes)]):
         if water not in stretch_of:
             root = stands_for.get(water, water)
-            body = body_of[node]
+            body = body_of[pipe]
             if body in wanted and root not in found:
                 found[root] = Stretch(body)
             stretch_of[water] = found.get(root)
         stretch = stretch_of[water]
         if stretch is not None:
-            stretch.pipes.append(pipe.id)
-            stretch.ends.append(pipe.ends)
-        node += 1
+            stretch.pipes.append(pipe)
     for place in circuit.devices(Role.DRAINS):
         water = circuit.water(place.node)
         drained = found.get(stands_for.get(water, water))
@@ -96,11 +100,10 @@ def _joined(circuit: Circuit) -> dict[int, int]:
 def bounding_valves(case: Case, stretch: Stretch) -> tuple[str, ...]:
     """The parts whose passages can be shut and bound a stretch, in order."""
     circuit = case.circuit
-    joints = (end for end in itertools.chain.from_iterable(stretch.ends) if isinstance(end, Joint))
-    waters = {circuit.water(circuit.node(*joint)) for joint in joints}
+    waters = {circuit.waters[pipe] for pipe in stretch.pipes}
     edges = (circuit.edges[place] for water in waters for place in circuit.edges_at.get(water, ()))
     shut = {edge.part for edge in edges}
-    return tuple(part for part in stretch.parts if part in shut)
+    return tuple(part for part in stretch.parts(circuit) if part in shut)
 
 
 def spurs(case: Case) -> frozenset[str]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from functools import cache
+from functools import cache, partial
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.wording import part_of
@@ -36,14 +36,14 @@ def emitters(case: Case) -> tuple[str, ...]:
     return tuple(place.part for place in case.circuit.devices(Role.EMITS))
 
 
-def is_thermostatic(case: Case, part: str) -> bool:
-    """Whether a thermostatic head shuts that emitter."""
-    return _has_head(case.circuit.plans[part])
-
-
 @cache
 def _has_head(plan: Plan) -> bool:
     return any(passage.way is Way.THERMOSTAT for passage in plan.passages)
+
+
+def is_thermostatic(case: Case, part: str) -> bool:
+    """Whether a thermostatic head shuts that emitter."""
+    return _has_head(case.circuit.plans[part])
 
 
 def is_zone(case: Case, part: str) -> bool:
@@ -56,8 +56,25 @@ def _is_group(kind: Kind) -> bool:
     return any(field.name == "all_thermostatic" for field in kind.own_fields)
 
 
+def zones(case: Case) -> frozenset[str]:
+    """The groups of emitters drawn as one."""
+    return case.kept(f"{__name__} zones", lambda: frozenset(filter(partial(is_zone, case), emitters(case))))
+
+
+def _left_open(case: Case) -> frozenset[Plan]:
+    """The plans of parts that are no zone, and that no head shuts: told once for all parts alike."""
+    circuit = case.circuit
+    return frozenset(
+        plan
+        for plan, alike in circuit.by_plan.items()
+        if not _has_head(plan) and not is_zone(case, circuit.ids[alike[0]])
+    )
+
+
 def always_open_one(case: Case, parts: Iterable[str]) -> str:
     """The one emitter among these that no head shuts, left open as a way round for the pump; empty
     where there is none, or more than one."""
-    open_ones = [part for part in parts if not is_zone(case, part) and not is_thermostatic(case, part)]
+    left_open = case.kept(f"{__name__} left open", lambda: _left_open(case))
+    plans = case.circuit.plans
+    open_ones = [part for part in parts if plans[part] in left_open]
     return open_ones[0] if len(open_ones) == 1 else ""

@@ -11,7 +11,7 @@ from typing import Any, NamedTuple, TypeVar
 from circuitcheck.circuit.plan import INSIDE as INSIDE
 from circuitcheck.circuit.plan import Plan, plan_of
 from circuitcheck.circuit.ports import Ports
-from circuitcheck.drawing.value import Drawing
+from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.parts.kind import Device, Kind, Role
 
 Kept = TypeVar("Kept")
@@ -75,20 +75,23 @@ class Circuit:
     def _lay_pipes(self) -> None:
         """Each pipe's water, its number, at the ports that it joins."""
         ports = self.ports
-        at, place, first = ports.at, ports.place, ports.first
+        at, place, first, sides = ports.at, ports.place, ports.first, ports.sides
         slots = [plan.slots for plan in ports.plans]
         loose = []
         number = 0
         for pipe in self.drawing.pipes.values():
             start, finish = pipe.ends
             try:
-                here = place[start[0]]  # type: ignore[index]
-                at[first[here] + slots[here][start[1]]] = number  # type: ignore[index]
-                here = place[finish[0]]  # type: ignore[index]
-                at[first[here] + slots[here][finish[1]]] = number  # type: ignore[index]
+                one, two = place[start[0]], place[finish[0]]  # type: ignore[index]
+                at[first[one] + slots[one][start[1]]] = number  # type: ignore[index]
+                at[first[two] + slots[two][finish[1]]] = number  # type: ignore[index]
+                sides.append(one)
+                sides.append(two)
             except KeyError:
                 # A free end is a point: its numbers name no part.
                 loose.append(pipe.id)
+                for end in pipe.ends:
+                    sides.append(place[end.part] if isinstance(end, Joint) else -1)
                 for joint in pipe.joints:
                     at[ports.slot(*joint)] = number
             number += 1

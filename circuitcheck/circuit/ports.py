@@ -11,7 +11,8 @@ from circuitcheck.circuit.plan import Plan
 
 class Ports:
     """The row: `first` is where each part's ports begin, by its place in `ids`; `at` is the node at each
-    port, -1 where nothing is on it. A `slot` is a place in `at`."""
+    port, -1 where nothing is on it. A `slot` is a place in `at`. `sides` are the places of the parts at the
+    two ends of each pipe, pipe by pipe; -1 for a free end."""
 
     def __init__(self, plans: dict[str, Plan]) -> None:
         self.ids = list(plans)
@@ -23,6 +24,7 @@ class Ports:
             self.first.append(slot)
             slot += plan.width
         self.at = [-1] * slot
+        self.sides: list[int] = []
         self.others: dict[tuple[str, str], int] = {}
         """The nodes at what is no port of the part's kind, where somebody asked for one."""
 

@@ -124,23 +124,30 @@ class Block:
 
     def __init__(self, strands: Strands, driven: int) -> None:
         self._strands = strands.all
-        self._named = frozenset(itertools.chain.from_iterable(strands.on.values()))
         self.driven = driven
         self.near: Near = defaultdict(list)
         start = self._strands[driven]
-        for place, strand in enumerate(self._strands):
-            if strand.a != strand.b and (strand.ways == BOTH or place == driven):
-                self.near[strand.a].append((strand.b, place))
-                self.near[strand.b].append((strand.a, place))
+        named = frozenset(itertools.chain.from_iterable(strands.on.values()))
+        plain = (place for place in range(len(self._strands)) if place not in named)
+        in_it = 0
+        for place in (*plain, *sorted(named)):  # the plain ones first: see `_ring`
+            a, b, ways, _ = self._strands[place]
+            if a != b and (ways == BOTH or place == driven):
+                self.near[a].append((b, place))
+                self.near[b].append((a, place))
+                in_it += 1
         self.members = frozenset({driven} if start.a == start.b else self._around(start))
+        self._is_all = len(self.members) == in_it
 
     @cached_property
     def _near_in_it(self) -> Near:
+        if self._is_all:
+            return self.near
         found: Near = defaultdict(list)
-        for place in self.members:
-            strand = self._strands[place]
-            found[strand.a].append((strand.b, place))
-            found[strand.b].append((strand.a, place))
+        for strands in self.near.values():
+            for there, place in strands:
+                if place in self.members:
+                    found[self._strands[place].a + self._strands[place].b - there].append((there, place))
         return found
 
     @property
@@ -178,18 +185,14 @@ class Block:
         start = self._strands[self.driven]
         if start.a == start.b:
             return frozenset(), frozenset()
-        named = self._named
-
-        def onward(vertex: int) -> Iterator[tuple[int, int]]:
-            return iter(sorted(self._near_in_it[vertex], key=lambda step: step[1] in named))
-
+        near = self._near_in_it
         seen = {start.b}
-        way = [(start.b, self.driven, onward(start.b))]
+        way = [(start.b, self.driven, iter(near[start.b]))]
         while way and way[-1][0] != start.a:
             for there, place in way[-1][2]:
                 if there not in seen and place != self.driven:
                     seen.add(there)
-                    way.append((there, place, onward(there)))
+                    way.append((there, place, iter(near[there])))
                     break
             else:
                 way.pop()

@@ -14,7 +14,7 @@ from circuitcheck.drawing.cells import Box, Cell, box_cells, line_cells, place_c
 from circuitcheck.drawing.difference import changed_items, lies_elsewhere
 from circuitcheck.drawing.meeting import EXACT
 from circuitcheck.drawing.routing import Routes
-from circuitcheck.drawing.value import Component, Drawing, Joint, Pipe
+from circuitcheck.drawing.value import Component, Drawing, End, Joint, Pipe
 from circuitcheck.geometry import Point
 
 Told = TypeVar("Told")
@@ -41,13 +41,11 @@ class Lying:
         self._twice: dict[str, None] = {}
         self._answers: dict[Any, _Answers] = {}
         self._parts_placed = 0
-        for part in self.drawing.components.values():
-            if part.label or part.at is not None:
-                self._put_part(part)
-        for pipe in self.drawing.pipes.values():
-            start, finish = pipe.ends
-            if lines or not (isinstance(start, Joint) and isinstance(finish, Joint)):
-                self._put_pipe(pipe)
+        parts, pipes = self.drawing.components.values(), self.drawing.pipes.values()
+        for part in [part for part in parts if part.label or part.at is not None]:
+            self._put_part(part)
+        for pipe in pipes if lines else [pipe for pipe in pipes if _is_loose(pipe.ends)]:
+            self._put_pipe(pipe)
 
     @property
     def drawing(self) -> Drawing:
@@ -268,6 +266,10 @@ class _Answers:
 def label_key(label: str) -> str:
     """What labels that read alike have in common: blanks and capitals tell nothing apart."""
     return " ".join(label.split()).casefold()
+
+
+def _is_loose(ends: tuple[End, End]) -> bool:
+    return not (isinstance(ends[0], Joint) and isinstance(ends[1], Joint))
 
 
 Item = TypeVar("Item", Component, Pipe)

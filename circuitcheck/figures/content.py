@@ -192,14 +192,15 @@ class Contents:
         shares: list[Share] = []
         missing: list[str] = []
         bare: list[str] = []
-        drawn = self.plant.drawing.pipes
-        for id in pipes:
-            pipe = drawn[id]
-            if not pipe.data and pipe.via is None:
-                # Nothing is said of it: many drawings have nothing but such pipes.
+        told = self.plant.told_pipes
+        if not told:
+            bare = list(pipes)
+            missing = [f"{id}.{field}" for id in bare for field in ("size_mm", "length_m")]
+        for id in pipes if told else ():
+            if id not in told:
+                # Nothing is said of it.
                 bare.append(id)
-                missing.append(f"{id}.size_mm")
-                missing.append(f"{id}.length_m")
+                missing += (f"{id}.size_mm", f"{id}.length_m")
                 continue
             litres, lacks = self.pipe_litres(id)
             missing += lacks

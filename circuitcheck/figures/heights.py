@@ -86,13 +86,16 @@ class Heights:
         plant = self._plant
         return {
             id: height
-            for id, part in plant.drawing.components.items()
-            if "height_m" in part.data and (height := plant.value(id, "height_m")) is not None
+            for id in plant.told_parts
+            if "height_m" in plant.drawing.components[id].data
+            and (height := plant.value(id, "height_m")) is not None
         }
 
     @cached_property
     def _rises(self) -> Mapping[str, float]:
         plant = self._plant
+        if not plant.told_pipes:
+            return {}
         return {
             id: rise
             for id, pipe in plant.drawing.pipes.items()

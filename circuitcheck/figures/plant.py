@@ -26,6 +26,9 @@ if TYPE_CHECKING:
 
 Kept = TypeVar("Kept")
 
+_LeftOut = tuple[str, list[int]]
+"""How the default of a field that matters is told, and the places of the parts that leave it out."""
+
 _DESIGN = {field.name: field for field in DESIGN_FIELDS}
 _PIPE = {field.name: field for field in PIPE_FIELDS}
 
@@ -65,6 +68,17 @@ class Plant:
             self._kept[what] = make()
         found: Kept = self._kept[what]
         return found
+
+    @cached_property
+    def told_parts(self) -> tuple[str, ...]:
+        """The parts of which the drawing gives any data."""
+        return tuple([id for id, part in self.drawing.components.items() if part.data])
+
+    @cached_property
+    def told_pipes(self) -> frozenset[str]:
+        """The pipes of which the drawing gives any data, or the corners: many drawings have none such."""
+        pipes = self.drawing.pipes.items()
+        return frozenset([id for id, pipe in pipes if pipe.data or pipe.via is not None])
 
     @cached_property
     def heights(self) -> Heights:
@@ -173,40 +187,42 @@ class Plant:
         self._take_on(self._circulation_defaults, self.bodies.by_node, {body})
 
     @cached_property
-    def _pressure_defaults(self) -> tuple[tuple[int, str], ...]:
+    def _pressure_defaults(self) -> tuple[_LeftOut, ...]:
         return self._left_out(changes_pressure)
 
     @cached_property
-    def _circulation_defaults(self) -> tuple[tuple[int, str], ...]:
+    def _circulation_defaults(self) -> tuple[_LeftOut, ...]:
         return self._left_out(changes_circulation)
 
-    def _left_out(self, matters: Callable[[Kind, str], bool]) -> tuple[tuple[int, str], ...]:
-        """The parts that leave a field out that matters, by their place, and how its default is told."""
+    def _left_out(self, matters: Callable[[Kind, str], bool]) -> tuple[_LeftOut, ...]:
+        """The parts that leave a field out that matters, and how its default is told."""
         found = []
         parts, ids = self.drawing.components, self.circuit.ids
         for alike in self.circuit.by_plan.values():
             # Parts that share a plan leave the same of these fields out.
             first = parts[ids[alike[0]]]
-            usual = [
-                (field, first.kind.field(field).default)
-                for field in first.kind.rests_on
-                if field not in first.data and matters(first.kind, field)
-            ]
-            for field, default in usual:
-                if default is not None:
-                    text = f".{field} = {_shown(default)}"
-                    found += [(place, text) for place in alike]
+            for field in first.kind.rests_on:
+                default = first.kind.field(field).default
+                if default is not None and field not in first.data and matters(first.kind, field):
+                    found.append((f".{field} = {_shown(default)}", alike))
         return tuple(found)
 
-    def _take_on(self, usual: Iterable[tuple[int, str]], at_node: list[int], wanted: Set[int]) -> None:
+    def _take_on(self, usual: Iterable[_LeftOut], at_node: list[int], wanted: Set[int]) -> None:
         """Remember these defaults where a port of the part is on water so wanted."""
         ports = self.circuit.ports
-        ids, nodes_of, taken = ports.ids, ports.nodes, self._taken
-        for place, text in usual:
-            for node in nodes_of(place):
-                if node >= 0 and at_node[node] in wanted:
-                    taken[ids[place] + text] = None
-                    break
+        ids, first, at = ports.ids, ports.first, ports.at
+
+        def is_there(place: int) -> bool:
+            return any(node >= 0 and at_node[node] in wanted for node in ports.nodes(place))
+
+        for text, alike in usual:
+            there = [
+                ids[place]
+                for place in alike
+                # Most parts are there by their first port.
+                if ((node := at[first[place]]) >= 0 and at_node[node] in wanted) or is_there(place)
+            ]
+            self._taken.update(dict.fromkeys([id + text for id in there]))
 
     def _take(self, owner: str, field: str, default: object) -> None:
         if default is not None:

@@ -21,7 +21,7 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.control_cures import fit_valve, own_holder, with_thermostat
 from circuitcheck.checks.wording import named, upper
-from circuitcheck.checks.zones import HEATING_CONTROLS, always_open_one, emitters, is_held, is_zone
+from circuitcheck.checks.zones import HEATING_CONTROLS, always_open_one, emitters, is_held, zones
 from circuitcheck.circuit.takers import HEATING
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.finding import Finding, Grade, Says
@@ -41,16 +41,17 @@ def judge(case: Case) -> Verdict:
     fed = case.situations.takers.fed
     findings, sound = [], 0
     loose: dict[int, list[str]] = defaultdict(list)
-    body_of = case.bodies.by_node
+    body_of, ports = case.bodies.by_node, case.circuit.ports
+    groups, controlled = zones(case), bool(case.drawing.controls)
     for part in emitters(case):
         if part not in fed:
             continue  # on no loop: another check speaks
-        if is_held(case, part, HEATING_CONTROLS):
+        if controlled and is_held(case, part, HEATING_CONTROLS):
             sound += 1
-        elif is_zone(case, part):
+        elif part in groups:
             findings.append(_finding(case, (part,)))
         else:
-            loose[body_of[case.circuit.node(part, "flow")]].append(part)
+            loose[body_of[ports.node(part, "flow")]].append(part)
     for parts in loose.values():
         left_open = always_open_one(case, parts)
         judged = tuple(part for part in parts if part != left_open)

@@ -20,7 +20,7 @@ from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.control_cures import acting_also, fit_valve, thermostat_for, with_thermostat
 from circuitcheck.checks.wording import named, upper, valve
 from circuitcheck.checks.wording import part_of as part_in
-from circuitcheck.checks.zones import is_zone
+from circuitcheck.checks.zones import zones
 from circuitcheck.circuit.takers import HEATING, HOT_WATER
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.removing import remove
@@ -66,11 +66,12 @@ def _nearest(case: Case, held: tuple[str, ...]) -> str:
 
 
 def _shared(case: Case, entry: str, parts: list[str]) -> Finding | None:
-    zones = [part for part in parts if is_zone(case, part)]
+    groups = zones(case)
+    own = [part for part in parts if part in groups]
     service = case.situations.takers.service
     heating = [part for part in parts if HEATING in service(part)]
     stores = [part for part in parts if HOT_WATER in service(part)]
-    judged = zones if len(zones) > 1 else []
+    judged = own if len(own) > 1 else []
     judged = stores if len(stores) > 1 and not judged else judged
     judged = parts if heating and stores else judged
     if len(judged) < 2:

@@ -17,6 +17,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator, Sequence
+from itertools import chain
 from typing import NamedTuple
 
 from circuitcheck.checks.case import Case
@@ -71,12 +72,11 @@ class _Water:
         self.level: dict[int, dict[str, list[str]]] = {body: defaultdict(list) for body in bodies}
         self.unknown: dict[int, dict[str, list[str]]] = {body: defaultdict(list) for body in bodies}
         self.spurs = spurs(case)
-        if not case.heights.is_told:
-            self._tell_nothing()
-            return
-        for stretch in stretches(case):
+        pipes = case.drawing.pipes
+        for stretch in stretches(case) if case.heights.is_told else ():
             parts = self.parts[stretch.body]
-            for start, finish in stretch.ends:
+            for id in stretch.ids(case):
+                start, finish = pipes[id].ends
                 one = start.part if isinstance(start, Joint) and start.part not in self.spurs else ""
                 two = finish.part if isinstance(finish, Joint) and finish.part not in self.spurs else ""
                 if one:
@@ -85,30 +85,6 @@ class _Water:
                     parts[two] = None
                     if one and one != two:
                         self._compare(stretch.body, one, two)
-
-    def _tell_nothing(self) -> None:
-        """Where no height is told at all, no part is compared with another: each stands beside all that it
-        is joined to, and all of these are unknown."""
-        for stretch in stretches(self.case):
-            beside = self.unknown[stretch.body]
-            for (one, _), (two, _) in stretch.ends:
-                beside[one].append(two)
-                beside[two].append(one)
-        for body, beside in self.unknown.items():
-            # Free ends and spurs are few: it is cheaper to take them out than to look for them all the way.
-            loose = (
-                [part for part in beside if not isinstance(part, str)]
-                if self.case.circuit.loose_pipes
-                else []
-            )
-            for out in (*self.spurs, *loose):
-                for part in beside.pop(out, ()):
-                    if part in beside:
-                        beside[part] = [other for other in beside[part] if other != out]
-            for part, others in beside.items():
-                if others and others[0] == part:  # a pipe that leads from a part back to it
-                    beside[part] = [other for other in others if other != part]
-            self.parts[body] = dict.fromkeys(beside)
 
     def _compare(self, body: int, one: str, two: str) -> None:
         above = self.case.heights.difference(one, two)
@@ -123,13 +99,13 @@ class _Water:
 
     def judged(self, body: int) -> list[Finding]:
         """Advice for each high point without a vent, and one finding for what is not known."""
-        high = self._high(body)
+        if self.case.heights.is_told:
+            high = self._high(body)
+            groups = (group for parts, unknown in high if unknown for group in (parts, unknown))
+            unsure = list(chain.from_iterable(groups))
+        else:
+            high, unsure = self._nothing_told(body)
         findings = [self._advice(each.parts) for each in high if not each.unknown]
-        unsure: list[str] = []
-        for parts, unknown in high:
-            if unknown:
-                unsure += parts
-                unsure += unknown
         if unsure:
             findings.append(self._unanswered(body, unsure))
         return findings
@@ -159,6 +135,39 @@ class _Water:
                 beside = (other for part in group for other in unknown.get(part, ()))
                 found.append(_High(tuple(group), tuple(beside)))
         return found
+
+    def _nothing_told(self, body: int) -> tuple[list[_High], list[str]]:
+        """The high points and what is unsure, where no height is told at all. Nothing need be compared then:
+        each part may be high, and what it is joined to as well. Drawings begin so, and the largest most of
+        all: hence by the parts' places, and not by their names."""
+        ports = self.case.circuit.ports
+        ids, sides = ports.ids, ports.sides
+        pipes = chain.from_iterable([each.pipes for each in stretches(self.case) if each.body == body])
+        at = [side for pipe in pipes for side in (sides[2 * pipe], sides[2 * pipe + 1])]
+        met = dict.fromkeys(at)
+        order = [0] * (len(ids) + 1)
+        for number, place in enumerate(met):
+            order[place] = number
+        left_out, quiet = bytearray(len(ids) + 1), bytearray(len(ids) + 1)
+        left_out[-1] = 1  # a free end, which like a spur is beside nothing
+        for part in self.spurs:
+            left_out[ports.place[part]] = 1
+        for part in self.lets_out:
+            quiet[ports.place[part]] = 1
+        numbers = [order[place] for place in at]
+        unsure: list[int] = []
+        for end in sorted(range(len(at)), key=numbers.__getitem__):
+            here, there = at[end], at[end ^ 1]
+            if not (quiet[here] or left_out[here] or left_out[there] or here == there):
+                unsure.append(here)
+                unsure.append(there)
+        joined = set(unsure[::2])
+        high = [
+            _High((ids[place],), ())
+            for place in met
+            if place not in joined and not (quiet[place] or left_out[place])
+        ]
+        return high, [ids[place] for place in dict.fromkeys(unsure)]
 
     def _advice(self, group: tuple[str, ...]) -> Finding:
         drawing, heights = self.case.drawing, self.case.heights

@@ -16,12 +16,14 @@ Source: taught in trade textbooks (City & Guilds Textbook: Plumbing, Book 1, 201
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from functools import cached_property
+from itertools import chain
+from typing import NamedTuple
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.heating_water import heater_of, heating_bodies
-from circuitcheck.checks.stretches import Stretch, bounding_valves, spurs, stretches
+from circuitcheck.checks.stretches import Stretch, bounding_valves, pipe_ids, spurs, stretches
 from circuitcheck.checks.wording import figure, named, shortened
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.fitting import Fitting
@@ -58,8 +60,7 @@ def judge(case: Case) -> Verdict:
     return Verdict(tuple(findings), sound)
 
 
-@dataclass(frozen=True, slots=True)
-class _Unknown:
+class _Unknown(NamedTuple):
     """What must be known of a stretch before it can be judged."""
 
     stretch: Stretch
@@ -75,6 +76,10 @@ class _Judging:
         self.open_ends = {
             place.part for role in (Role.VENTS, Role.FEEDS) for place in case.circuit.devices(role)
         }
+
+    @cached_property
+    def _length_fields(self) -> list[str]:
+        return [f"{id}.length_m" for id in pipe_ids(self.case)]
 
     def judged(self, stretch: Stretch) -> Finding | _Unknown | None:
         """Advice, what is missing, or None where nothing is wrong."""
@@ -100,18 +105,17 @@ class _Judging:
 
     def _is_open_to_air(self, stretch: Stretch) -> bool:
         """Whether it is the pipe of an open vent or a cistern, with a valve in it."""
-        if self.open_ends.isdisjoint(stretch.parts):
+        if self.open_ends.isdisjoint(stretch.parts(self.case.circuit)):
             return False
         return len(bounding_valves(self.case, stretch)) == 1
 
     def _length_m(self, stretch: Stretch) -> tuple[float, tuple[str, ...]]:
         """The length known in all, and the fields of the lengths that are not known."""
-        pipes = self.case.drawing.pipes
-        told = [id for id in stretch.pipes if (pipe := pipes[id]).data or pipe.via is not None]
-        if not told:
-            return 0.0, tuple([f"{id}.length_m" for id in stretch.pipes])
+        if not self.case.told_pipes:
+            return 0.0, tuple([self._length_fields[pipe] for pipe in stretch.pipes])
+        ids = stretch.ids(self.case)
         known, missing = 0.0, []
-        for pipe in stretch.pipes:
+        for pipe in ids:
             length = self.case.length_m(pipe)
             if length is None:
                 missing.append(f"{pipe}.length_m")
@@ -122,7 +126,7 @@ class _Judging:
     def _low_point(self, stretch: Stretch, drains: tuple[str, ...]) -> tuple[tuple[str, ...] | None, str]:
         """What is missing (None: a drain stands at the low point), and the part below every drain."""
         heights = self.case.heights
-        parts = [part for part in stretch.parts if part not in self.spurs]
+        parts = [part for part in stretch.parts(self.case.circuit) if part not in self.spurs]
         depths = [(self._depth_m(part, drains), part) for part in parts]
         known = [(depth, part) for depth, part in depths if depth is not None]
         if known and max(known)[0] > LEVEL_WITHIN_M + _ROUNDING_M:
@@ -165,7 +169,7 @@ def _no_drain(case: Case, stretch: Stretch, length_m: float) -> Finding:
         NAME,
         Grade.ADVICE,
         Says(f"{template} ({{length}} m) has no drain.", {**values, "length": figure(length_m)}),
-        pipes=tuple(stretch.pipes),
+        pipes=tuple(stretch.ids(case)),
         numbers={"length_m": length_m},
     )
 
@@ -187,13 +191,13 @@ def _not_at_the_low_point(case: Case, stretch: Stretch, length_m: float, lowest:
         NAME,
         Grade.ADVICE,
         says,
-        pipes=tuple(stretch.pipes),
+        pipes=tuple(stretch.ids(case)),
         numbers={"length_m": length_m, "below_m": below},
     )
 
 
 def _unanswered(case: Case, body: int, unknown: list[_Unknown]) -> Finding:
-    missing = tuple(dict.fromkeys(name for each in unknown for name in each.missing))
+    missing = tuple(dict.fromkeys(chain.from_iterable([each.missing for each in unknown])))
     heater = heater_of(case, body)
     says = Says(
         "Whether the pipework of {thing} can be drained rests on what is not known: {missing}.",
@@ -204,7 +208,7 @@ def _unanswered(case: Case, body: int, unknown: list[_Unknown]) -> Finding:
         Grade.UNANSWERED,
         says,
         (heater,),
-        pipes=tuple(pipe for each in unknown for pipe in each.stretch.pipes),
+        pipes=tuple(chain.from_iterable([each.stretch.ids(case) for each in unknown])),
         missing=missing,
         would_be=Grade.ADVICE,
     )

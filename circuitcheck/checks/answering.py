@@ -56,10 +56,12 @@ def answer(check: Check, case: Case) -> Answer:
 
 def _why(verdict: Verdict) -> str:
     """Why nothing could be judged: the numbers that lack."""
-    missing = dict.fromkeys(itertools.chain.from_iterable(finding.missing for finding in verdict.findings))
+    lists = [finding.missing for finding in verdict.findings if finding.missing]
+    # One finding names no field twice; of a whole plant it names tens of thousands.
+    missing = lists[0] if len(lists) == 1 else tuple(dict.fromkeys(itertools.chain.from_iterable(lists)))
     if not missing:
         return "the ways are too many to prove"
-    shown = ", ".join(itertools.islice(missing, MOST_NAMED))
+    shown = ", ".join(missing[:MOST_NAMED])
     rest = len(missing) - MOST_NAMED
     return f"not known: {shown}" + (f" and {rest} more" if rest > 0 else "")
 

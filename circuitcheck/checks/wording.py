@@ -18,7 +18,8 @@ def listed(names: Iterable[str]) -> str:
 
 def named(drawing: Drawing, ids: Iterable[str]) -> str:
     """These parts and pipes by name, as a list in a sentence."""
-    return listed(drawing.name(id) for id in ids)
+    parts = drawing.components
+    return listed([parts[id].name if id in parts else drawing.name(id) for id in ids])
 
 
 def valve(drawing: Drawing, entry: str) -> str:

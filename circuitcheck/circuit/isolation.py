@@ -121,9 +121,8 @@ class _Search:
         region = reaches(circuit, start)
         self.goals = goals & region
         # Only water this side of the goals matters: a way on through a goal has already arrived.
-        self.edges = {
-            place: circuit.edges[place] for water in region for place in circuit.edges_at.get(water, ())
-        }
+        edges, edges_at = circuit.edges, circuit.edges_at
+        self.edges = {place: edges[place] for water in region for place in edges_at.get(water, ())}
         legs: dict[str, list[int]] = {}
         for place, edge in self.edges.items():
             if edge.leg:
@@ -140,10 +139,11 @@ class _Search:
             held_open = todo.pop()
             if len(seen) > SEARCH_BOUND:
                 raise TooLargeError
-            state = self._state(weights, held_open)
-            if state is None or state in seen:
-                continue
-            seen.add(state)
+            if self.pairs:  # without three-port valves there is no other state, and nothing to remember
+                state = self._state(weights, held_open)
+                if state is None or state in seen:
+                    continue
+                seen.add(state)
             held = weights if not held_open else {**weights, **dict.fromkeys(held_open, ENDLESS)}
             weight, flow, near = self._lightest_cut(held)
             if weight >= best_weight:

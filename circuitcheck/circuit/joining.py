@@ -78,8 +78,7 @@ class Circuit:
         at, place, first, sides = ports.at, ports.place, ports.first, ports.sides
         slots = [plan.slots for plan in ports.plans]
         loose = []
-        number = 0
-        for pipe in self.drawing.pipes.values():
+        for number, pipe in enumerate(self.drawing.pipes.values()):
             start, finish = pipe.ends
             try:
                 one, two = place[start[0]], place[finish[0]]  # type: ignore[index]
@@ -88,27 +87,26 @@ class Circuit:
                 sides.append(one)
                 sides.append(two)
             except KeyError:
-                # A free end is a point: its numbers name no part.
-                loose.append(pipe.id)
+                # A free end is a point: its numbers name no part. Nor need every joint, in a drawing half made.
+                if len(pipe.joints) < 2:
+                    loose.append(pipe.id)
                 for end in pipe.ends:
-                    sides.append(place[end.part] if isinstance(end, Joint) else -1)
+                    sides.append(place.get(end.part, -1) if isinstance(end, Joint) else -1)
                 for joint in pipe.joints:
-                    at[ports.slot(*joint)] = number
-            number += 1
+                    ports.put(joint.part, joint.port, number)
         self.loose_pipes = tuple(loose)
 
     def _pass_parts(self) -> None:
         """Join what each part leaves open, and note what can be shut in it."""
         # The hot path of every check: plain loops over ints, nothing called that can be avoided.
-        parent, shut, one_way, partly = self._parent, self._shut, self._one_way, []
+        parent, shut, one_way = self._parent, self._shut, self._one_way
+        partly: list[str] = []
         at = self.ports.at
         base = 0
         for id, plan in self.plans.items():
             nodes = at[base : base + plan.width]
             if -1 in nodes:
-                if -1 in nodes[: plan.port_count]:
-                    partly.append(id)
-                nodes = self._number_free(plan, base)
+                nodes = self._number_free(id, plan, base, partly)
             base += plan.width
             for group in plan.open_slots:
                 first = -1
@@ -130,10 +128,12 @@ class Circuit:
                     one_way.append((nodes[a], nodes[b]))
         self.partly_joined = tuple(partly)
 
-    def _number_free(self, plan: Plan, base: int) -> list[int]:
+    def _number_free(self, id: str, plan: Plan, base: int, partly: list[str]) -> list[int]:
         """Give each port and inner point that a passage leads to, and no pipe, a node of its own; the
         nodes of that part."""
         parent, at = self._parent, self.ports.at
+        if -1 in at[base : base + plan.port_count]:
+            partly.append(id)
         for offset in plan.joined_slots:
             if at[base + offset] < 0:
                 at[base + offset] = len(parent)
@@ -163,11 +163,7 @@ class Circuit:
         if found < 0:
             found = len(self._parent)
             self._parent.append(found)
-            slot = ports.slot(part, port)
-            if slot >= 0:
-                ports.at[slot] = found
-            else:
-                ports.others[part, port] = found
+            ports.put(part, port, found)
         return found
 
     def water(self, node: int) -> int:
@@ -266,11 +262,6 @@ class Circuit:
                 up = parent[node]
                 found.append(node if up == node else found[up])
         return found
-
-    def waters_by_node(self) -> Iterator[tuple[int, int]]:
-        """Every node with its water."""
-        for node in range(len(self._parent)):
-            yield node, self.water(node)
 
     def pipes_in(self, waters: frozenset[int]) -> tuple[str, ...]:
         """The pipes whose water is one of these, in the order of the drawing."""

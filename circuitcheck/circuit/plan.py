@@ -151,8 +151,9 @@ def _points(
 ) -> tuple[str, ...]:
     """What passages lead to, each once, in the order in which a circuit numbers what no pipe is on."""
     groups = (port for group in open_groups for port in group)
-    pairs = (port for each in (*shut_pairs, *other_pairs) for port in each[:2])
-    return tuple(dict.fromkeys((*groups, *pairs)))
+    shuttable = (port for a, b, _, _ in shut_pairs for port in (a, b))
+    others = (port for pair in other_pairs for port in pair)
+    return tuple(dict.fromkeys((*groups, *shuttable, *others)))
 
 
 def _is_junction(passages: tuple[Passage, ...]) -> bool:

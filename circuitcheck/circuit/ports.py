@@ -12,7 +12,7 @@ from circuitcheck.circuit.plan import Plan
 class Ports:
     """The row: `first` is where each part's ports begin, by its place in `ids`; `at` is the node at each
     port, -1 where nothing is on it. A `slot` is a place in `at`. `sides` are the places of the parts at the
-    two ends of each pipe, pipe by pipe; -1 for a free end."""
+    two ends of each pipe, pipe by pipe; -1 for a free end, or one on a part that is not there."""
 
     def __init__(self, plans: dict[str, Plan]) -> None:
         self.ids = list(plans)
@@ -40,6 +40,14 @@ class Ports:
         """The node at a port; -1 where nothing is on it."""
         slot = self.slot(part, port)
         return self.at[slot] if slot >= 0 else self.others.get((part, port), -1)
+
+    def put(self, part: str, port: str, node: int) -> None:
+        """Say what node a port is at."""
+        slot = self.slot(part, port)
+        if slot >= 0:
+            self.at[slot] = node
+        else:
+            self.others[part, port] = node
 
     def nodes(self, place: int) -> list[int]:
         """The nodes at a part's ports, in the order of its kind; -1 where nothing is on one."""

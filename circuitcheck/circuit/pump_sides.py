@@ -91,8 +91,8 @@ class Reaches:
                         elif node != first:
                             parent[node] = first
             for a, b in arrows:
-                ends = at[start + plan.slots[a]], at[start + plan.slots[b]]
-                one_way.append((*ends, part, frozenset({a, b})))
+                one, two = at[start + plan.slots[a]], at[start + plan.slots[b]]
+                one_way.append((one, two, part, frozenset({a, b})))
         self.leaving: dict[int, list[_Arrow]] = defaultdict(list)
         self.coming: dict[int, list[_Arrow]] = defaultdict(list)
         for start, finish, part, ends in one_way:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import itertools
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from functools import cached_property
 
 from circuitcheck.circuit.contracting import BACK, BOTH, FORWARD, Strand, contract

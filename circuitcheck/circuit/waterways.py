@@ -44,9 +44,17 @@ class Waterways:
 
     def __init__(self, circuit: Circuit) -> None:
         self.circuit = circuit
+        self._known: dict[Joint, tuple[Step, ...]] = circuit.keep(__name__, dict)
 
-    def steps(self, here: Joint) -> Iterator[Step]:
+    def steps(self, here: Joint) -> tuple[Step, ...]:
         """Every step from a port, with or against the arrows; none across a gap open to air."""
+        known = self._known.get(here)
+        if known is None:
+            # Many questions walk over the same water.
+            known = self._known[here] = tuple(self._steps(here))
+        return known
+
+    def _steps(self, here: Joint) -> Iterator[Step]:
         drawing = self.circuit.drawing
         pipe = drawing.joined.get(here)
         if pipe is not None:
@@ -95,7 +103,7 @@ class Waterways:
             if here in best:
                 continue
             best[here] = (total, by)
-            steps = self.steps(here)
+            steps: Iterable[Step] = self.steps(here)
             if links and here in links:
                 steps = chain(steps, [Step(here, links[here])])
             for step in steps:

@@ -65,9 +65,9 @@ def test_rechecking(size: int) -> None:
         for turn in range(7):
             drawing = edit(drawing, turn)
             lines = routes(drawing, lines)
-            start = time.perf_counter()
+            start = time.process_time()
             checker.analyse(drawing, lines)
-            times.append(time.perf_counter() - start)
+            times.append(time.process_time() - start)
         took = min(times)
         print(f"{size:>6} components  {name:<42} {took * 1e3:9.2f} ms  {took / limit:8.2f} x yardstick")
     gc.unfreeze()

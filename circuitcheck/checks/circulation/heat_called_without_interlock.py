@@ -15,6 +15,7 @@ Source: Approved Document L (England): controls wired so that with no demand for
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
@@ -45,18 +46,27 @@ def judge(case: Case) -> Verdict:
     findings, sound = [], 0
     for place in sources:
         heat = place.part
-        body = case.situations.rounds.of(heat)
-        fed = _fed(case, body) if body is not None else ()
-        if body is not None and not fed and not _has_thermostat(case):
-            fed = tuple(dict.fromkeys(map(part_of_key, body.takes)))
+        # What is fed and held rests on no data but the circuit's: it stays when a part is called otherwise.
+        fed = case.circuit.keep(f"{__name__} fed {heat}", partial(_fed_by, case, heat))
         if not fed or case.value(heat, "heat") == "uncontrolled":
             continue
-        finding = _judged(case, heat, _not_held(case, fed))
+        loose = case.circuit.keep(f"{__name__} loose {heat}", partial(_not_held, case, fed))
+        finding = _judged(case, heat, loose)
         if finding is None:
             sound += 1
         else:
             findings.append(finding)
     return Verdict(tuple(findings), sound)
+
+
+def _fed_by(case: Case, heat: str) -> tuple[str, ...]:
+    """What a heat source feeds; where nothing is on a loop and no thermostat acts on anything, what would
+    take heat on its water."""
+    body = case.situations.rounds.of(heat)
+    fed = _fed(case, body) if body is not None else ()
+    if body is not None and not fed and not _has_thermostat(case):
+        fed = tuple(dict.fromkeys(map(part_of_key, body.takes)))
+    return fed
 
 
 def _has_thermostat(case: Case) -> bool:

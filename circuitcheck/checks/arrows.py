@@ -5,18 +5,21 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from circuitcheck.checks.case import Case
-from circuitcheck.circuit.facing import Sort, stands_backwards
+from circuitcheck.circuit.facing import Ports, Sort, drives_into_load_flow, stands_backwards
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.circuit.rounds import key_of
+from circuitcheck.circuit.spans import spans_of
 from circuitcheck.parts.kind import Role
 
 SORTS = {
     Role.PUMPS: Sort.PUMP,
     Role.STOPS_BACKFLOW: Sort.OTHER,
     Role.BYPASSES: Sort.BYPASS,
-    Role.BLENDS: Sort.OTHER,
+    Role.BLENDS: Sort.BLEND,
     Role.REDUCES: Sort.OTHER,
 }
+
+SEPARATOR_PORTS = ("load_flow", "load_return", "source_flow", "source_return")
 
 
 def with_arrows(case: Case) -> Iterator[tuple[Placed, Sort]]:
@@ -35,5 +38,20 @@ def is_backwards(case: Case, place: Placed, sort: Sort) -> bool:
         body = case.situations.rounds.of(key)
         if body is not None:
             case.rests_on_water_ways(case.bodies.of(place.node))
-            return stands_backwards(body, key, sort)
+            if stands_backwards(body, key, sort):
+                return True
+            separators = _separators(case) if sort is Sort.PUMP else ()
+            return bool(separators) and drives_into_load_flow(body, key, separators)
     return False
+
+
+def _separators(case: Case) -> tuple[Ports, ...]:
+    """The vertices of each separator that is joined on both sides."""
+    spans = spans_of(case.circuit)
+    found = []
+    for place in case.circuit.devices(Role.SEPARATES):
+        ports = (spans.vertex(place.part, port) for port in SEPARATOR_PORTS)
+        at = [vertex for vertex in ports if vertex is not None]
+        if len(set(at)) == len(SEPARATOR_PORTS):
+            found.append((at[0], at[1], at[2], at[3]))
+    return tuple(found)

@@ -8,7 +8,7 @@ from math import floor, log10, sqrt
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal
 from circuitcheck.checks.pipe_cures import stretch_of
-from circuitcheck.checks.solving import called, has_design
+from circuitcheck.checks.solving import called, has_design, through_lpm
 from circuitcheck.checks.wording import figure, listed
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.filling_in import set_field
@@ -29,7 +29,7 @@ def with_balancing(case: Case, run: Run) -> Iterator[Proposal]:
         yield from _set(case, case.drawing, there, {})
     work, new = Fitting(case.drawing, case.lines), dict[str, str]()
     for part in takers:
-        if part not in there and (run.flow_lpm(part) or 0.0) > (run.body.design_lpm(part) or 0.0):
+        if part not in there and through_lpm(run, part) > (run.body.design_lpm(part) or 0.0):
             try:
                 new[part] = work.cut_in(KIND, outlet_of(case, part))
             except EditError:

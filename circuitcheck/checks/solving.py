@@ -88,6 +88,12 @@ def share(case: Case, run: Run) -> float | None:
     return min(1.0, gives / wants) if wants > 0 else 1.0
 
 
+def through_lpm(run: Run, part: str) -> float:
+    """The water through an emitter or coil, whichever way it runs: one piped the other way round warms
+    all the same."""
+    return abs(run.flow_lpm(part) or 0.0)
+
+
 def has_design(case: Case, part: str) -> bool:
     """Whether the part has a field that tells its design flow; a vented store's coil has none."""
     fields = {field.name for field in case.drawing.components[part].kind.own_fields}

@@ -19,6 +19,7 @@ class Sort(Enum):
 
     PUMP = "pump"
     BYPASS = "bypass"
+    BLEND = "blending valve"
     OTHER = "other"
 
 
@@ -32,14 +33,48 @@ def stands_backwards(body: Body, key: str, sort: Sort) -> bool:
         return False
     if _goes_forward(body, body.ways, key, sort):
         return False
-    if _would_go(body, Ways(reduced(_turned(body.as_drawn, key))), key, sort):
+    # Turned round, a blending valve would let water into a store's hot side, which may seem a way round
+    # where it is the store's cold feed that is blocked: so what blocks it is asked about first.
+    if sort is not Sort.BLEND and _would_go(body, Ways(reduced(_turned(body.as_drawn, key))), key, sort):
         return True
-    if not body.warms:
+    if not body.warms and sort is not Sort.BLEND:
         return False
     free = _freed(body, key)
     if _goes_forward(body, Ways(reduced(free)), key, sort):
         return False
+    if sort is Sort.BLEND and _would_go(body, Ways(reduced(_turned(body.as_drawn, key))), key, sort):
+        return True
+    if not body.warms:
+        return False
     return _would_go(body, Ways(reduced(_turned(free, key))), key, sort)
+
+
+Ports = tuple[int, int, int, int]
+"""The vertices of a separator's load flow, load return, source flow and source return."""
+
+
+def drives_into_load_flow(body: Body, pump: str, separators: Iterable[Ports]) -> bool:
+    """Whether a pump behind a separator drives its water back in by the load's flow, and would drive it
+    out there if it were turned round. Raises TooLargeError beyond the search bound.
+
+    Water can go either way through a separator; but its hot water stands at the load's flow.
+    """
+    edges = [_marked(edge, separators) for edge in body.as_drawn]
+    if any(body.loop_through(Ways(reduced(edges)), pump, heat) for heat in body.warms):
+        return False
+    turned = Ways(reduced(_turned(edges, pump)))
+    return any(body.loop_through(turned, pump, heat) for heat in body.warms)
+
+
+def _marked(edge: WayEdge, separators: Iterable[Ports]) -> WayEdge:
+    """A way inside a separator, out by its load's flow and in by its load's return only."""
+    for outlet, inlet, *others in separators:
+        ends = {edge.a, edge.b}
+        if ends <= {outlet, inlet, *others} and len(ends) == 2:
+            forward = edge.a != outlet and edge.b != inlet
+            back = edge.b != outlet and edge.a != inlet
+            return edge._replace(forward=edge.forward and forward, back=edge.back and back)
+    return edge
 
 
 def _guides(body: Body) -> tuple[str, ...]:

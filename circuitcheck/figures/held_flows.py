@@ -55,8 +55,10 @@ class Held:
         if place is None:
             return None
         flow, across = self.solution.flow_m3_s(self.row, place), self.solution.difference_pa(self.row, place)
-        if flow is None or across is None or flow < (1 - HELD_WITHIN) * held_m3_s:
+        if flow is None or across is None or abs(flow) < (1 - HELD_WITHIN) * held_m3_s:
             return None
+        if flow < 0:  # piped the other way round
+            flow, across = -flow, -across
         link = self.plain[place]
         own = (link.quadratic + link.pump_quadratic) * flow**2 + link.opens_at_pa - link.head_pa
         return across - own
@@ -71,8 +73,11 @@ class Held:
         if at == by:
             steps = self._way(start, finish, frozenset({at}))
         else:
-            out = self._way(start, strands[by].a, frozenset({at, by}))
-            back = self._way(strands[by].b, finish, frozenset({at, by}))
+            inlet, outlet = strands[by].a, strands[by].b
+            if (self.solution.flow_m3_s(self.row, by) or 0.0) < 0:
+                inlet, outlet = outlet, inlet
+            out = self._way(start, inlet, frozenset({at, by}))
+            back = self._way(outlet, finish, frozenset({at, by}))
             steps = None if out is None or back is None else [*out, by, *back]
         return tuple(self._loss(place) for place in steps or () if not self.plain[place].lossless)
 

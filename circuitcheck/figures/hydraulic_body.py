@@ -247,8 +247,9 @@ class HydraulicBody:
             state = rows.index(row)
             flow, taken = solution.flow_m3_s(state, place), solution.difference_pa(state, place)
             plain = network.links[place]
-            if flow is not None and taken is not None and flow >= self.set_by_flow[place]:
-                links[place] = replace(plain, quadratic=max(plain.quadratic, taken / flow**2))
+            # An emitter may be piped the other way round: its water then runs against the passage.
+            if flow is not None and taken is not None and abs(flow) >= self.set_by_flow[place]:
+                links[place] = replace(plain, quadratic=max(plain.quadratic, abs(taken) / flow**2))
             else:
                 links[place] = plain
         return tuple(

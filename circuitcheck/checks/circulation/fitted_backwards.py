@@ -2,8 +2,9 @@
 
 Flags: A pump, check valve, bypass valve, blending valve or pressure reducing valve that no loop takes in
     the direction of its arrow, though one would if it were turned round. What gives the direction is
-    the heat source, the main on its way to the taps, and the secondary return of a store. A part that
-    could rightly face either way, as a pump behind a separator can, is left alone.
+    the heat source, the main on its way to the taps, and the secondary return of a store; behind a
+    separator, that hot water leaves it by the load's flow and comes back by the load's return. A part
+    that could rightly face either way is left alone.
 Why: The arrow on the body is easy to miss in a dark cupboard. A check valve the wrong way round shuts
     the pipe for good; a bypass the wrong way round never opens; a pump drives against the stream.
 Remedy: Turn the part round, so that its arrow points the way the water goes.

@@ -20,7 +20,16 @@ from circuitcheck.checks.balancing_cures import with_balancing
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.pipe_cures import Short, with_wider_way
-from circuitcheck.checks.solving import ENOUGH, barred, called, calling, in_words, share, unanswered
+from circuitcheck.checks.solving import (
+    ENOUGH,
+    barred,
+    called,
+    calling,
+    in_words,
+    share,
+    through_lpm,
+    unanswered,
+)
 from circuitcheck.checks.wording import figure, upper
 from circuitcheck.figures.solved import Run, SolvedBody
 from circuitcheck.finding import Finding, Grade, Says
@@ -56,8 +65,8 @@ def _judged(case: Case, body: SolvedBody) -> tuple[list[Finding], int]:
                 unknown[part] = missing
                 continue
             design = known * (body.design_lpm(part) or 0.0)
-            flow = run.flow_lpm(part)
-            if design > 0 and flow is not None:
+            if design > 0 and run.flow_lpm(part) is not None:
+                flow = through_lpm(run, part)
                 entry = (flow / design, flow, design, in_words(run))
                 worst[part] = min(worst.get(part, entry), entry)
     findings = [
@@ -100,7 +109,7 @@ def _short(case: Case, part: str) -> Short | None:
         for run in calling(body):
             design = (share(case, run) or 0.0) * (body.design_lpm(part) or 0.0)
             if part in called(run) and design > 0:
-                shares.append(((run.flow_lpm(part) or 0.0) / design, run))
+                shares.append((through_lpm(run, part) / design, run))
     if not shares:
         return None
     least, run = min(shares, key=lambda each: each[0])

@@ -1,8 +1,10 @@
 """Pump too weak for what it serves.
 
 Flags: In a situation that calls them, the emitters and coils that have no water without this pump get
-    together less than 90 % of their design flow. Where they want more heat than the heat sources give,
-    their design is cut to that; beside a coil whose power has no number they are not judged.
+    together less than 90 % of their design flow, and no more than that goes through the pump itself:
+    what a bypass takes, or another pump beyond a separator fails to carry on, is not its weakness. Where
+    they want more heat than the heat sources give, their design is cut to that; beside a coil whose
+    power has no number they are not judged.
 Why: The pump carries the heat. If it can't push enough water round, the far rooms stay cool however hot
     the heat source runs, and no setting of the valves can give what the pump does not bring.
 Remedy: Take a pump with more head at the design flow, or wider pipes and valves on the way that loses
@@ -27,6 +29,7 @@ from circuitcheck.checks.solving import (
     if_otherwise,
     in_words,
     share,
+    through_lpm,
     unanswered,
 )
 from circuitcheck.checks.wording import figure, upper
@@ -89,19 +92,22 @@ def _missing(body: SolvedBody, served: list[tuple[str, ...]]) -> tuple[str, ...]
     return body.design_missing(dict.fromkeys(part for parts in served for part in parts))
 
 
-def _shortest(case: Case, runs: Runs) -> tuple[float, float, Run, tuple[str, ...]] | None:
-    """The run in which what is served gets the least share, if too little: flow, design, run, served."""
+def _shortest(case: Case, pump: str, runs: Runs) -> tuple[float, float, Run, tuple[str, ...]] | None:
+    """The run in which what is served gets the least share, if both that and the pump's own flow are too
+    little: the pump's flow, design, run, served."""
     found = []
     for run, served in runs:
         design = (share(case, run) or 0.0) * sum(run.body.design_lpm(part) or 0.0 for part in served)
-        flow = sum(run.flow_lpm(part) or 0.0 for part in served)
+        reaching = sum(through_lpm(run, part) for part in served)
+        own = run.flow_lpm(pump)
+        flow = reaching if own is None else max(own, reaching)
         if flow < ENOUGH * design:
             found.append((flow, design, run, served))
     return min(found, key=lambda each: each[0] / each[1], default=None)
 
 
 def _worst(case: Case, pump: str, runs: Runs) -> Finding | None:
-    shortest = _shortest(case, runs)
+    shortest = _shortest(case, pump, runs)
     if shortest is None:
         return None
     flow, design, run, _ = shortest
@@ -121,7 +127,8 @@ def _worst(case: Case, pump: str, runs: Runs) -> Finding | None:
 
 def _again(case: Case, pump: str, body: SolvedBody, row: int) -> float:
     run = body.runs[row]
-    return sum(run.flow_lpm(part) or 0.0 for part in _served(case, body, pump, run))
+    reaching = sum(through_lpm(run, part) for part in _served(case, body, pump, run))
+    return max(run.flow_lpm(pump) or 0.0, reaching)
 
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
@@ -135,11 +142,9 @@ def _short(case: Case, pump: str) -> Short | None:
         body = case.solved.at(place)
         if place.part != pump or body is None or barred(case, body) is not None:
             continue
-        shortest = _shortest(case, _runs(case, body, pump))
+        shortest = _shortest(case, pump, _runs(case, body, pump))
         if shortest is not None:
             _, _, run, served = shortest
             wanted = {part: body.design_lpm(part) or 0.0 for part in served}
-            return Short(
-                min(served, key=lambda part: (run.flow_lpm(part) or 0.0) / (wanted[part] or 1.0)), run
-            )
+            return Short(min(served, key=lambda part: through_lpm(run, part) / (wanted[part] or 1.0)), run)
     return None

@@ -60,11 +60,14 @@ def _judged(case: Case, heat: str, body: SolvedBody, least: float | None) -> Fin
     if run is None or flow >= least:
         return None
     halved, doubled = (_again(heat, other, run.row) for other in body.least_and_most)
+    template = "{thing} gets {flow} l/min in {situation} and needs {least}.{otherwise}"
+    if flow < 0:
+        template = "{flow} l/min run backward through {thing} in {situation}; it needs {least} forward."
     says = Says(
-        "{thing} gets {flow} l/min in {situation} and needs {least}.{otherwise}",
+        template,
         {
-            "thing": upper(case.drawing.name(heat)),
-            "flow": figure(flow),
+            "thing": case.drawing.name(heat) if flow < 0 else upper(case.drawing.name(heat)),
+            "flow": figure(abs(flow)),
             "least": figure(least),
             "situation": in_words(run),
             "otherwise": if_otherwise(halved, doubled),

@@ -40,6 +40,15 @@ def water(*ways: str, **parts: Part) -> Drawing:
 
 FLOOR = "hs.flow t1.a:b bl.hot:mixed pu.in:out r1.flow:return t2.a:b t4.a:b hs.return"
 
+CLOSE_TEES = (
+    "hs.flow pu.in:out t1.a:b t2.a:b hs.return", "t1.branch t3.a:b p2.in:out r1.flow:return t4.a:b t2.branch",
+    "t3.branch p3.in:out r2.flow:return t4.branch",
+)  # fmt: skip
+SEPARATED = (
+    "hs.flow pu.in:out se.source_flow:source_return hs.return",
+    "se.load_flow t3.a:b p2.in:out r1.flow:return t4.a:b se.load_return", "t3.branch p3.in:out r2.flow:return t4.branch",
+)  # fmt: skip
+
 SOUND: dict[str, Drawing] = {
     "pump and bypass": heating(RING, "t1.branch bv.in:out t2.branch", bv=BYPASS),
     "bypass round the pump alone": heating(
@@ -54,10 +63,19 @@ SOUND: dict[str, Drawing] = {
         "hs.flow t1.a:b pu.in:out cv.in:out r1.flow:return t2.a:b hs.return",
         "t1.branch p2.in:out c2.in:out r2.flow:return t2.branch", p2="pump", cv=CHECK, c2=CHECK, r2=RAD,
     ),
-    "pump behind a separator, either way": heating(
+    "pump behind a separator": heating(
         "hs.flow pu.in:out se.source_flow:source_return hs.return",
-        "se.load_flow p2.out:in r1.flow:return se.load_return", se="separator", p2="pump",
+        "se.load_flow p2.in:out r1.flow:return se.load_return", se="separator", p2="pump",
     ),
+    "pump behind a separator, in its return": heating(
+        "hs.flow pu.in:out se.source_flow:source_return hs.return",
+        "se.load_flow r1.flow:return p2.in:out se.load_return", se="separator", p2="pump",
+    ),
+    "separator the other way round, its pump too": heating(
+        "hs.flow pu.in:out se.load_flow:load_return hs.return",
+        "se.source_flow p2.in:out r1.flow:return se.source_return", se="separator", p2="pump",
+    ),
+    "pumps behind closely spaced tees": heating(*CLOSE_TEES, p2="pump", p3="pump", r2=RAD),
     "blending valve before floor heating": heating(FLOOR, "t2.branch bl.cold", "t1.branch r2.flow:return t4.branch",
                                                    bl=BLEND, r2=RAD),
     "built-in check valve and bypass": heating(
@@ -154,6 +172,24 @@ FIRES: dict[str, tuple[Drawing, list[str]]] = {
     "pump of a secondary return": (
         water(MAIN, SECONDARY, "t2.branch pu.out:in cv.in:out us.secondary_return", "t1.branch o2.hot",
               cv=CHECK, o2="outlet"), ["pu"],
+    ),
+    "pump behind a separator": (
+        heating("hs.flow pu.in:out se.source_flow:source_return hs.return",
+                "se.load_flow p2.out:in r1.flow:return se.load_return", se="separator", p2="pump"), ["p2"]
+    ),
+    "one of two pumps behind a separator": (
+        heating(*SEPARATED[:2], "t3.branch p3.out:in r2.flow:return t4.branch",
+                se="separator", p2="pump", p3="pump", r2=RAD), ["p3"]
+    ),
+    "one of two pumps behind closely spaced tees": (
+        heating(*CLOSE_TEES[:2], "t3.branch p3.out:in r2.flow:return t4.branch", p2="pump", p3="pump", r2=RAD), ["p3"]
+    ),
+    "the pump before closely spaced tees": (
+        heating("hs.flow pu.out:in t1.a:b t2.a:b hs.return", *CLOSE_TEES[1:], p2="pump", p3="pump", r2=RAD), ["pu"]
+    ),
+    "check valve before a store, a blending valve beside it": (
+        water("cm.outlet t3.a:b c1.out:in us.cold", "us.hot t1.a:b ou.hot", "t1.branch bl.hot:mixed o2.hot",
+              "t3.branch bl.cold", bl=BLEND, o2="outlet"), ["c1"]
     ),
     "blending valve at a bath": (
         water(MAIN, "us.hot bl.mixed:hot ou.hot", "t3.branch bl.cold", bl=BLEND), ["bl"]

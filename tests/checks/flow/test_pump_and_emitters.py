@@ -194,3 +194,60 @@ def test_a_coil_without_its_power_is_named() -> None:
 @pytest.mark.parametrize("check", ALL)
 def test_no_pump_does_not_apply(check: str) -> None:
     assert asked(check, driven("hs.flow zone.flow:return hs.return")).status == "not applicable"
+
+
+SEPARATED = (
+    "hs.flow pu.in:out se.source_flow:source_return hs.return",
+    "se.load_flow t1.a:b pz.in:out zone.flow:return t2.a:b se.load_return",
+    "t1.branch ps.in:out us.coil_flow:coil_return t2.branch",
+)
+ZONE_PUMPS = {"rt": ("room_thermostat", ("pz",)), "st": ("store_thermostat", ("ps",))}
+STRONG: Part = ("pump", {"shut_off_head_m": 3, "maximum_flow_lpm": 40})
+FEEBLE: Part = ("pump", {"shut_off_head_m": 0.3, "maximum_flow_lpm": 40})
+
+
+def separated(*ways: str, **parts: Part) -> Drawing:
+    pumps: dict[str, Part] = {"se": "separator", "pz": STRONG, "ps": STRONG}
+    return driven(*(ways or SEPARATED), parts={**pumps, **parts}, controls=ZONE_PUMPS)
+
+
+@pytest.mark.parametrize(("weak", "emitter"), [("pz", "zone"), ("ps", "us")])
+def test_a_weak_zone_pump_behind_a_separator_is_named_and_no_other(weak: str, emitter: str) -> None:
+    assert not found(WEAK, separated())
+    drawing = separated(**{weak: FEEBLE})
+    assert [finding.components[0] for finding in found(WEAK, drawing)] == [weak]
+    assert [finding.components[0] for finding in found(STARVED, drawing)] == [emitter]
+
+
+def test_what_a_bypass_takes_is_not_the_pumps_weakness() -> None:
+    drawing = driven(bv={"set_difference_kpa": 0.1})
+    assert found(STARVED, drawing) and not found(WEAK, drawing)
+
+
+@pytest.mark.parametrize(
+    ("turned", "ways"),
+    [
+        ("zone", tuple(way.replace("zone.flow:return", "zone.return:flow") for way in RING)),
+        ("us", tuple(way.replace("us.coil_flow:coil_return", "us.coil_return:coil_flow") for way in RING)),
+    ],
+)
+def test_an_emitter_or_coil_piped_the_other_way_round_gets_its_water(
+    turned: str, ways: tuple[str, ...]
+) -> None:
+    drawing = driven(*ways)
+    run = Case(drawing).solved.bodies[0].runs[0]
+    assert any((run.flow_lpm(turned) or 0.0) < 0 for run in Case(drawing).solved.bodies[0].runs)
+    for check in (WEAK, STARVED, STRAYS):
+        answer = asked(check, drawing)
+        assert (answer.findings, answer.status) == ((), "judged")
+
+
+def test_a_radiator_piped_the_other_way_round_is_set_to_its_design_flow() -> None:
+    data = {"output_w": 1500}
+    drawing = driven(
+        RADIATORS[0], "t1.branch r2.return:flow t2.branch",
+        parts={"r1": ("radiator", data), "r2": ("radiator", data)}, pu={"shut_off_head_m": 2}, pipe={"size_mm": 15},
+    )  # fmt: skip
+    run = Case(drawing).solved.bodies[0].runs[0]
+    assert run.flow_lpm("r2") == pytest.approx(-(run.body.design_lpm("r2") or 0.0), rel=1e-4)
+    assert not found(STARVED, drawing) and not found(WEAK, drawing)

@@ -97,3 +97,9 @@ def test_dead_ends_need_no_length() -> None:
 
 def test_no_pump_does_not_apply() -> None:
     assert asked(NAME, driven("hs.flow zone.flow:return hs.return")).status == "not applicable"
+
+
+def test_water_that_runs_backward_is_told_as_such() -> None:
+    ways = ("hs.flow pu.out:in t1.a:b t2.a:b hs.return", "t1.branch zone.flow:return t2.branch")
+    finding = only("source-flow-below-minimum", driven(*ways))
+    assert "backward" in finding.message and "gets" not in finding.message

@@ -2,8 +2,8 @@
 
 Flags: A part in heating water that stands higher than all that it is joined to, with nothing there
     that lets air out: no air vent, emitter, open vent or cistern. Parts that stand level count as
-    one high point. What stands at the end of a pipe of its own, as a gauge, a safety valve or a
-    vessel, is no high point: no water has to pass it.
+    one high point. What stands at the end of a pipe of its own, as a gauge, a safety valve, a vessel
+    or a cap, is no high point, nor is what stands on its way there: no water has to pass it.
 Why: Air comes out of the water as it is heated and gathers where the pipe is highest. There it makes
     an air lock: the pump cannot push water over it, the coil or the rooms beyond stay cold, the pipes
     gurgle, and the steel rusts from within.
@@ -45,12 +45,39 @@ def judge(case: Case) -> Verdict:
     bodies = heating_bodies(case)
     if not bodies:
         return Verdict()
-    water = _Water(case, bodies)
+    left_out = spurs(case)
+    water = _Water(case, bodies, left_out)
+    if case.heights.is_told and any(water.judged(body) for body in bodies):
+        water = _Water(case, bodies, left_out | _dead_ends(case, left_out))
     for body in bodies:
         found = water.judged(body)
         findings += found
         sound += not found
     return Verdict(tuple(findings), sound)
+
+
+def _dead_ends(case: Case, spurs: frozenset[str]) -> frozenset[str]:
+    """The parts on the way to spurs and caps alone, with the caps."""
+    drawing = case.drawing
+    near: dict[str, list[str]] = defaultdict(list)
+    for stretch in stretches(case):
+        for id in stretch.ids(case):
+            joints = drawing.pipes[id].joints
+            for joint, other in ((0, 1), (1, 0)) if len(joints) == 2 else ():
+                near[joints[joint].part].append(joints[other].part)
+    ends = [part for part in near if part in spurs or _only_closes(case, part)]
+    found = set(ends)
+    for end in ends:
+        for part in near[end]:
+            if part not in found and sum(other not in found for other in near[part]) <= 1:
+                found.add(part)
+                ends.append(part)
+    return frozenset(found)
+
+
+def _only_closes(case: Case, part: str) -> bool:
+    kind = case.drawing.components[part].kind
+    return len(kind.ports) == 1 and not case.circuit.plans[part].devices
 
 
 class _High(NamedTuple):
@@ -64,21 +91,21 @@ class _High(NamedTuple):
 class _Water:
     """How high the parts of the heating water stand beside one another, body by body."""
 
-    def __init__(self, case: Case, bodies: tuple[int, ...]) -> None:
+    def __init__(self, case: Case, bodies: tuple[int, ...], left_out: frozenset[str]) -> None:
         self.case = case
         self.lets_out = {place.part for role in LETS_OUT for place in case.circuit.devices(role)}
         self.parts: dict[int, dict[str, None]] = {body: {} for body in bodies}
         self.below: dict[int, set[str]] = {body: set() for body in bodies}
         self.level: dict[int, dict[str, list[str]]] = {body: defaultdict(list) for body in bodies}
         self.unknown: dict[int, dict[str, list[str]]] = {body: defaultdict(list) for body in bodies}
-        self.spurs = spurs(case)
+        self.left_out = left_out
         pipes = case.drawing.pipes
         for stretch in stretches(case) if case.heights.is_told else ():
             parts = self.parts[stretch.body]
             for id in stretch.ids(case):
                 start, finish = pipes[id].ends
-                one = start.part if isinstance(start, Joint) and start.part not in self.spurs else ""
-                two = finish.part if isinstance(finish, Joint) and finish.part not in self.spurs else ""
+                one = start.part if isinstance(start, Joint) and start.part not in left_out else ""
+                two = finish.part if isinstance(finish, Joint) and finish.part not in left_out else ""
                 if one:
                     parts[one] = None
                 if two:
@@ -148,24 +175,24 @@ class _Water:
         order = [0] * (len(ids) + 1)
         for number, place in enumerate(met):
             order[place] = number
-        left_out, quiet = bytearray(len(ids) + 1), bytearray(len(ids) + 1)
-        left_out[-1] = 1  # a free end, which like a spur is beside nothing
-        for part in self.spurs:
-            left_out[ports.place[part]] = 1
+        passed_over, quiet = bytearray(len(ids) + 1), bytearray(len(ids) + 1)
+        passed_over[-1] = 1  # a free end, which like a spur is beside nothing
+        for part in self.left_out:
+            passed_over[ports.place[part]] = 1
         for part in self.lets_out:
             quiet[ports.place[part]] = 1
         numbers = [order[place] for place in at]
         unsure: list[int] = []
         for end in sorted(range(len(at)), key=numbers.__getitem__):
             here, there = at[end], at[end ^ 1]
-            if not (quiet[here] or left_out[here] or left_out[there] or here == there):
+            if not (quiet[here] or passed_over[here] or passed_over[there] or here == there):
                 unsure.append(here)
                 unsure.append(there)
         joined = set(unsure[::2])
         high = [
             _High((ids[place],), ())
             for place in met
-            if place not in joined and not (quiet[place] or left_out[place])
+            if place not in joined and not (quiet[place] or passed_over[place])
         ]
         return high, [ids[place] for place in dict.fromkeys(unsure)]
 

@@ -235,7 +235,6 @@ def test_an_emitter_or_coil_piped_the_other_way_round_gets_its_water(
     turned: str, ways: tuple[str, ...]
 ) -> None:
     drawing = driven(*ways)
-    run = Case(drawing).solved.bodies[0].runs[0]
     assert any((run.flow_lpm(turned) or 0.0) < 0 for run in Case(drawing).solved.bodies[0].runs)
     for check in (WEAK, STARVED, STRAYS):
         answer = asked(check, drawing)

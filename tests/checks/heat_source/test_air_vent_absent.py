@@ -82,9 +82,10 @@ def test_what_stands_on_its_own_pipe_is_no_high_point_and_vents_none(
     assert [finding.components for finding in found(NAME, drawing)] == [("top",)]
 
 
-def test_a_capped_stub_is_a_high_point() -> None:
-    drawing = ring({**BASE, "xx": 3.0}, BRANCH.format("connection"), xx="cap")
-    assert [finding.components for finding in found(NAME, drawing)] == [("xx",)]
+@pytest.mark.parametrize("height_m", [2.4, 2.5, 3.0])
+def test_a_capped_stub_lets_nothing_out(height_m: float) -> None:
+    drawing = ring({**BASE, "xx": height_m}, BRANCH.format("connection"), xx="cap")
+    assert [finding.components[0] for finding in found(NAME, drawing)] == ["top"]
 
 
 def test_a_vent_in_the_heat_source_lets_out_what_is_there() -> None:
@@ -139,3 +140,31 @@ def test_only_heating_water() -> None:
         "ol": ("outlet", {"height_m": 1.0}),
     }
     assert asked(NAME, made(parts, "cm.outlet - t.a\nt.b - ol.cold")).status == "not applicable"
+
+
+VESSEL = ("p5: low.branch - xx.a", "p6: xx.b - ev.connection")
+TO_VESSEL: dict[str, Part] = {"xx": "isolating_valve", "ev": "expansion_vessel", "av": "air_vent"}
+
+
+def test_what_stands_on_the_way_to_a_vessel_is_no_high_point() -> None:
+    heights = {**BASE, "xx": 0.8, "ev": 0.6, "av": 2.5}
+    vented = ring(heights, *VESSEL, "p7: top.branch - av.connection", **TO_VESSEL)
+    assert asked(NAME, vented).status == "judged" and not found(NAME, vented)
+    unvented = ring(
+        heights,
+        *VESSEL,
+        "p7: top.branch - cc.connection",
+        xx="isolating_valve",
+        ev="expansion_vessel",
+        cc="cap",
+    )
+    assert [finding.components for finding in found(NAME, unvented)] == [("top",)]
+
+
+def test_a_hump_in_a_cold_feed_is_a_high_point() -> None:
+    heights = {**BASE, "xx": 3.2, "fc": 3.0, "av": 2.5}
+    drawing = ring(
+        heights, "p5: low.branch - xx.a", "p6: xx.b - fc.feed", "p7: top.branch - av.connection",
+        xx="isolating_valve", fc="feed_cistern", av="air_vent",
+    )  # fmt: skip
+    assert [finding.components for finding in found(NAME, drawing)] == [("xx",)]

@@ -3,10 +3,12 @@
 Flags: An emitter, a store's coil or an exchanger with no loop from a pump through a heat source (or the
     exchanger that heats its water), through it and back, that passes nothing twice; all valves open.
     Gravity does for a pump where the heat is uncontrolled, and for a store's coil on open-vented water.
+    A loop from leg to leg of a diverting three-port valve is none: it opens one leg at a time.
 Why: Water goes round or it does not go at all. A radiator that hangs on a branch by both its pipes, or
     behind a check valve that faces the wrong way, fills with water and stays cold.
 Remedy: Lead its flow to the flow pipe and its return to the return pipe, and see that every pump and
-    check valve on the way faces the way the water must go.
+    check valve on the way faces the way the water must go. On a three-port valve the port ab is the one
+    that the water of both legs comes in by, or goes out by.
 Source: Common practice, no source.
 """
 
@@ -33,6 +35,14 @@ NO_LOOP = (
     "{thing} stays cold: no loop leads from {pumps} through {heats}, through it and back without passing "
     "the same place twice."
 )
+ACROSS = (
+    "{thing} stays cold: its water would have to go through {valve} from leg to leg, and a diverting valve "
+    "opens one leg at a time."
+)
+ACROSS_NOT_KNOWN = (
+    "{thing}'s water has to go through {valve} from leg to leg. Whether both ever stand open rests on what "
+    "is not known: {missing}."
+)
 NOT_KNOWN = (
     "{thing} is on a loop with no pump in it. Whether water goes round by itself rests on what is not "
     "known: {missing}."
@@ -44,6 +54,7 @@ def judge(case: Case) -> Verdict:
     if not any(case.circuit.devices(role) for role in (Role.EMITS, Role.HEATED_BY_COIL, Role.EXCHANGES)):
         return Verdict()
     idle = _idle_coils(case)
+    across = _across_legs(case)
     findings, sound = [], 0
     for body in case.situations.rounds.bodies:
         keys = [key for key in body.takes if part_of_key(key) not in idle] if idle else list(body.takes)
@@ -56,7 +67,9 @@ def judge(case: Case) -> Verdict:
             findings += [too_large(case, NAME, part_of_key(key), Grade.FAULT) for key in keys]
             continue
         unfed = [key for key in keys if key not in fed]
-        sound += len(keys) - len(unfed)
+        crossing = [key for key in keys if across and key in fed and part_of_key(key) in across]
+        sound += len(keys) - len(unfed) - len(crossing)
+        findings += [_across(case, part_of_key(key), across[part_of_key(key)]) for key in crossing]
         findings += [_finding(case, body, key) for key in unfed]
     return Verdict(tuple(findings), sound)
 
@@ -69,6 +82,27 @@ def _idle_coils(case: Case) -> frozenset[str]:
         for place in case.circuit.devices(Role.HEATED_BY_COIL)
         if not {Joint(place.part, place.device.port), Joint(place.part, place.device.other)} & joined.keys()
     )
+
+
+def _across_legs(case: Case) -> dict[str, str]:
+    """What has no loop but from leg to leg of a three-port valve that is not known to open both, with
+    that valve. Raises TooLargeError beyond the search bound."""
+    found: dict[str, str] = {}
+    for valve in case.situations.three_port:
+        one, two = (case.situations.behind(f"{valve}:{leg}") for leg in ("a", "b"))
+        both = one & two
+        if both and case.value(valve, "action") != "share":
+            found |= dict.fromkeys(both, valve)
+    return found
+
+
+def _across(case: Case, part: str, valve: str) -> Finding:
+    values = {"thing": upper(case.drawing.name(part)), "valve": case.drawing.name(valve)}
+    if case.value(valve, "action") is not None:
+        return Finding(NAME, Grade.FAULT, Says(ACROSS, values), (part, valve))
+    missing = (f"{valve}.action",)
+    says = Says(ACROSS_NOT_KNOWN, {**values, "missing": missing[0]})
+    return Finding(NAME, Grade.UNANSWERED, says, (part, valve), missing=missing, would_be=Grade.FAULT)
 
 
 def _remember(case: Case, body: Body, key: str) -> None:

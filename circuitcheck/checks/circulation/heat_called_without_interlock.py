@@ -3,7 +3,8 @@
 Flags: A switched heat source that may be called when no thermostat calls: because a programmer alone
     calls it, or because something it heats is not held by a thermostat that acts on a motor valve, a
     pump or the heat source itself. Thermostatic heads alone hold nothing: they cannot tell the heat
-    source to stop. One emitter left open on purpose, as a way round for the pump, is not meant.
+    source to stop. One emitter left open on purpose, as a way round for the pump, is not meant. A
+    drawing without thermostats is judged as a house without them.
 Why: When all the rooms are warm and nothing tells the heat source so, it goes on heating its own few
     litres of water over and over, all day, for nothing. That wastes fuel and wears it out.
 Remedy: Let a thermostat act on the valve or pump of every zone and every store, and let the heat source
@@ -32,6 +33,7 @@ from circuitcheck.parts.kind import Role
 NAME = "heat-called-without-interlock"
 
 NOT_HELD = "{thing} can be fired though every thermostat is satisfied: none acts on what feeds {parts}."
+NO_THERMOSTAT = "{thing} can be fired at any time: no thermostat acts on anything that feeds {parts}."
 BY_PROGRAMMER = "{thing} can be fired though every thermostat is satisfied: the programmer alone calls it."
 NOT_KNOWN = (
     "Whether {thing} can be fired with every thermostat satisfied rests on what is not known: {missing}."
@@ -110,7 +112,8 @@ def _judged(case: Case, heat: str, loose: tuple[str, ...]) -> Finding | None:
         finding = Finding(NAME, Grade.FAULT, Says(BY_PROGRAMMER, {"thing": thing}), (heat,))
     elif loose:
         values = {"thing": thing, "parts": named(case.drawing, loose)}
-        finding = Finding(NAME, Grade.FAULT, Says(NOT_HELD, values), (heat, *loose))
+        template = NOT_HELD if _has_thermostat(case) else NO_THERMOSTAT
+        finding = Finding(NAME, Grade.FAULT, Says(template, values), (heat, *loose))
     elif called_by is None:
         missing += ("design.heat_called_by",)
     if case.value(heat, "heat") is None and (finding or missing):

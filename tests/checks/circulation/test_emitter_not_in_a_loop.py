@@ -8,7 +8,7 @@ import pytest
 
 from circuitcheck.analysis import analyse
 from circuitcheck.drawing.value import Drawing
-from tests.checks.asking import asked, fault, only, told
+from tests.checks.asking import asked, fault, found, only, told
 from tests.checks.houses import pumped
 from tests.made import Part
 
@@ -43,6 +43,10 @@ SOUND: dict[str, Drawing] = {
     "a pump for each zone": pumped(
         "hs.flow t1.a:b pu.in:out r1.flow:return t2.a:b hs.return", "t1.branch p2.in:out cv.in:out r2.flow:return t2.branch",
         p2="pump", cv="check_valve", r1=RAD, r2=RAD,
+    ),
+    "through both legs of a valve that opens both": pumped(
+        f"hs.flow pu.in:out tp.a:ab {COIL} t1.a:b hs.return", "tp.b r1.flow:return t1.branch",
+        tp=("three_port_valve", {"action": "share"}), r1=RAD, vs="vented_store",
     ),
     "two heat sources": pumped(
         "hs.flow t1.a:b pu.in:out r1.flow:return t2.a:b hs.return", "h2.flow t1.branch", "t2.branch h2.return",
@@ -168,3 +172,17 @@ def test_twenty_five_three_port_valves_in_a_row() -> None:
         **{**parts, "ry": RAD, "cv": "check_valve"},  # type: ignore[arg-type]  # no part is called as a parameter is
     )  # fmt: skip
     assert told(NAME, broken) == [fault("ry")]
+
+
+@pytest.mark.parametrize(("action", "grade"), [("divert", "fault"), (None, "unanswered"), ("share", "")])
+def test_from_leg_to_leg_of_a_diverting_valve_no_water_goes(action: str | None, grade: str) -> None:
+    drawing = pumped(
+        f"hs.flow pu.in:out tp.a:ab {COIL} t1.a:b hs.return", "tp.b r1.flow:return t1.branch",
+        tp=("three_port_valve", {"action": action}), r1=RAD, vs="vented_store",
+    )  # fmt: skip
+    findings = found(NAME, drawing)
+    assert [(finding.components, finding.grade.value) for finding in findings] == (
+        [(("r1", "tp"), grade)] if grade else []
+    )
+    if grade == "unanswered":
+        assert findings[0].missing == ("tp.action",)

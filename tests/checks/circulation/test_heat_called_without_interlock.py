@@ -69,6 +69,11 @@ FIRES: dict[str, tuple[Drawing, tuple[str, ...]]] = {
 }  # fmt: skip
 
 
+def test_a_drawing_without_thermostats_is_told_so() -> None:
+    assert "no thermostat acts on anything" in only(NAME, two_valves(controls={})).message
+    assert "every thermostat is satisfied" in only(NAME, two_valves(controls=HELD_ROOMS)).message
+
+
 @pytest.mark.parametrize("drawing", SOUND.values(), ids=SOUND.keys())
 def test_does_not_fire(drawing: Drawing) -> None:
     answer = asked(NAME, drawing)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from circuitcheck.checks.case import Case
-from circuitcheck.circuit.facing import Ports, Sort, drives_into_load_flow, stands_backwards
+from circuitcheck.circuit.facing import Ports, Sort, by_separators, stands_backwards
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.circuit.rounds import key_of
 from circuitcheck.circuit.spans import spans_of
@@ -38,10 +38,9 @@ def is_backwards(case: Case, place: Placed, sort: Sort) -> bool:
         body = case.situations.rounds.of(key)
         if body is not None:
             case.rests_on_water_ways(case.bodies.of(place.node))
-            if stands_backwards(body, key, sort):
-                return True
-            separators = _separators(case) if sort is Sort.PUMP else ()
-            return bool(separators) and drives_into_load_flow(body, key, separators)
+            separators = _separators(case) if body.warms and sort in (Sort.PUMP, Sort.OTHER) else ()
+            told = by_separators(body, key, separators) if separators else None
+            return stands_backwards(body, key, sort) if told is None else told
     return False
 
 

@@ -86,20 +86,20 @@ def judge_switch(
     findings, sound = [], 0
     for link in filling_links(case):
         state = case.value(link.part, field)
-        values = {"link": upper(case.drawing.name(link.part))}
+        name = case.drawing.name(link.part)
         if state is None:
             findings.append(
                 Finding(
                     check,
                     Grade.UNANSWERED,
-                    Says(unknown, values),
+                    Says(unknown, {"link": name}),
                     (link.part,),
                     missing=(f"{link.part}.{field}",),
                     would_be=grade,
                 )
             )
         elif state is wrong:
-            findings.append(Finding(check, grade, Says(template, values), (link.part,)))
+            findings.append(Finding(check, grade, Says(template, {"link": upper(name)}), (link.part,)))
         else:
             sound += 1
     return Verdict(tuple(findings), sound)

@@ -53,17 +53,24 @@ Ports = tuple[int, int, int, int]
 """The vertices of a separator's load flow, load return, source flow and source return."""
 
 
-def drives_into_load_flow(body: Body, pump: str, separators: Iterable[Ports]) -> bool:
-    """Whether a pump behind a separator drives its water back in by the load's flow, and would drive it
-    out there if it were turned round. Raises TooLargeError beyond the search bound.
+def by_separators(body: Body, key: str, separators: Iterable[Ports]) -> bool | None:
+    """Whether a part stands against the way that separators give the water; None where they do not tell.
+    Raises TooLargeError beyond the search bound.
 
-    Water can go either way through a separator; but its hot water stands at the load's flow.
+    Water can go either way through a separator; but its hot water stands at the load's flow. What else
+    stands the wrong way round beside the part is taken as open both ways.
     """
-    edges = [_marked(edge, separators) for edge in body.as_drawn]
-    if any(body.loop_through(Ways(reduced(edges)), pump, heat) for heat in body.warms):
-        return False
-    turned = Ways(reduced(_turned(edges, pump)))
-    return any(body.loop_through(turned, pump, heat) for heat in body.warms)
+    as_drawn = [_marked(edge, separators) for edge in body.as_drawn]
+    fixed = frozenset((key, *body.warms))
+    free = [
+        edge if edge.pumps & fixed or not edge.pumps else edge._replace(forward=True, back=True)
+        for edge in body.as_drawn
+    ]
+    for edges in (as_drawn, [_marked(edge, separators) for edge in free]):
+        if any(body.loop_through(Ways(reduced(edges)), key, heat) for heat in body.warms):
+            return False
+    turned = Ways(reduced(_turned((_marked(edge, separators) for edge in free), key)))
+    return True if any(body.loop_through(turned, key, heat) for heat in body.warms) else None
 
 
 def _marked(edge: WayEdge, separators: Iterable[Ports]) -> WayEdge:

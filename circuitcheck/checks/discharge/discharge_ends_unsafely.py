@@ -65,19 +65,22 @@ def _judge_end(
 ) -> Finding | None:
     place = case.value(end, "place")
     values = {
-        "end": upper(case.drawing.name(end)),
+        "end": case.drawing.name(end),
+        "let": "lets" if len(valves) == 1 else "let",
         "place": _PLACES.get(place, ""),
         "valves": named(case.drawing, valves),
     }
     if place not in rules:
         return _unknown(end, valves, (f"{end}.place",), values)
     if rules[place].get("never"):
-        template = "{end}, where {valves} discharges, is {place}."
+        template = "{end}, where {valves} {let} water out, is {place}."
+        values["end"] = upper(values["end"])
         return Finding(NAME, Grade.DANGER, Says(template, values), (end, *valves))
     needs = {need: case.value(end, need) for need in rules[place]["needs"]}
     failed = [need for need, met in needs.items() if met is False]
     if failed:
-        template = "{end}, where {valves} discharges, is {place} and not {lacks}."
+        template = "{end}, where {valves} {let} water out, is {place} and not {lacks}."
+        values["end"] = upper(values["end"])
         lacks = " nor ".join(_LACKS[need] for need in failed)
         return Finding(NAME, Grade.DANGER, Says(template, {**values, "lacks": lacks}), (end, *valves))
     missing = tuple(f"{end}.{need}" for need, met in needs.items() if met is None)
@@ -85,7 +88,7 @@ def _judge_end(
 
 
 def _unknown(end: str, valves: tuple[str, ...], missing: tuple[str, ...], values: dict[str, str]) -> Finding:
-    template = "Whether {end}, where {valves} discharges, is safe is not known: {missing}."
+    template = "Whether {end}, where {valves} {let} water out, is safe is not known: {missing}."
     return Finding(
         NAME,
         Grade.UNANSWERED,

@@ -46,7 +46,7 @@ def _drop_m(case: Case, shown: Shown) -> float | None:
 def _finding(case: Case, shown: Shown, drop_m: float | None, least_m: float) -> Finding:
     missing = (*((f"{shown.pipe}.straight_drop_m",) if drop_m is None else ()), *shown.applies_if)
     values: dict[str, str | float] = {
-        "pipe": upper(case.drawing.name(shown.pipe)),
+        "pipe": case.drawing.name(shown.pipe),
         "tundish": case.drawing.name(shown.tundish),
         "drop": figure((drop_m or 0) * 1000),
         "least": figure(least_m * 1000),
@@ -64,6 +64,7 @@ def _finding(case: Case, shown: Shown, drop_m: float | None, least_m: float) -> 
             missing=missing,
             would_be=Grade.DANGER,
         )
+    values["pipe"] = upper(str(values["pipe"]))
     template = "{pipe} runs {drop} mm straight down below {tundish}; it must be at least {least} mm."
     return Finding(
         NAME,

@@ -40,13 +40,15 @@ def judge(case: Case) -> Verdict:
 def _finding(case: Case, shown: Shown, *, unknown: bool) -> Finding:
     missing = (*((f"{shown.tundish}.in_sight",) if unknown else ()), *shown.applies_if)
     values = {
-        "tundish": upper(case.drawing.name(shown.tundish)),
+        "tundish": case.drawing.name(shown.tundish),
+        "let": "lets" if len(shown.valves) == 1 else "let",
         "valves": named(case.drawing, shown.valves),
         "missing": ", ".join(missing),
     }
     components = (shown.tundish, *shown.valves)
     if not missing:
-        says = Says("{tundish} is out of sight: nobody sees when {valves} lets water go.", values)
+        values["tundish"] = upper(values["tundish"])
+        says = Says("{tundish} is out of sight: nobody sees when {valves} {let} water go.", values)
         return Finding(NAME, Grade.FAULT, says, components)
     says = Says("Whether {tundish} is where {valves} can be seen to let by is not known: {missing}.", values)
     return Finding(NAME, Grade.UNANSWERED, says, components, missing=missing, would_be=Grade.FAULT)

@@ -19,7 +19,7 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.cutting_off import HeatedWater
 from circuitcheck.checks.sealed_water import sealed_with
-from circuitcheck.checks.wording import figure, named, shortened
+from circuitcheck.checks.wording import figure, named, shortened, upper
 from circuitcheck.drawing.edits import set_field
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
@@ -74,7 +74,7 @@ def _judged(case: Case, water: HeatedWater) -> Finding | None:
             Says(
                 f"{{sources}} can give {{output}} kW to this water, and {blow}.",
                 {
-                    "sources": named(case.drawing, sources),
+                    "sources": upper(named(case.drawing, sources)),
                     "output": figure(output),
                     "valves": named(case.drawing, valves),
                     "capacity": figure(capacity),

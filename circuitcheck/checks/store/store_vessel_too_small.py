@@ -30,6 +30,9 @@ from circuitcheck.sizing.store_vessel import next_size_l, taken_l, vessel_for
 
 NAME = "store-vessel-too-small"
 
+LEAST_BETWEEN_BAR = 1e-3
+"""Less is a slip of rounding between two pressures that are the same."""
+
 NOT_KNOWN = "{thing}: whether its vessel is large enough rests on what is not known: {missing}."
 
 
@@ -97,12 +100,14 @@ def _finding(case: Case, shared: Shared, between: Between, swell: float, taken: 
     charges = [case.value(vessel, "precharge_bar") for vessel in shared.vessels]
     hot = [case.value(store, "thermostat_c") for store in shared.stores]
     cold = float(case.design(FILL_TEMPERATURE))
-    needed = vessel_for(swell, between.fill, between.fill, between.final).volume_l
+    # Where hardly any pressure is left to work between, no vessel does, and no size is told.
+    works = between.final - between.fill > LEAST_BETWEEN_BAR
+    needed = vessel_for(swell, between.fill, between.fill, between.final).volume_l if works else None
     size = None if needed is None else next_size_l(needed)
     values: dict[str, str | float] = {
         "thing": upper(named(case.drawing, shared.vessels)),
         "stores": named(case.drawing, shared.stores),
-        "taken": figure(taken),
+        "taken": figure(taken if works else 0.0),
         "swell": figure(swell),
         "fill": figure(between.fill),
         "final": figure(between.final),
@@ -115,7 +120,7 @@ def _finding(case: Case, shared: Shared, between: Between, swell: float, taken: 
     )
     numbers = {
         "swell_l": swell,
-        "taken_l": taken,
+        "taken_l": taken if works else 0.0,
         "fill_pressure_bar": between.fill,
         "final_pressure_bar": between.final,
         "fill_temperature_c": cold,

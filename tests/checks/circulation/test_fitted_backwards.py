@@ -181,6 +181,14 @@ FIRES: dict[str, tuple[Drawing, list[str]]] = {
         heating(*SEPARATED[:2], "t3.branch p3.out:in r2.flow:return t4.branch",
                 se="separator", p2="pump", p3="pump", r2=RAD), ["p3"]
     ),
+    "a check valve behind a separator": (
+        heating(*SEPARATED[:2], "t3.branch p3.in:out cv.out:in r2.flow:return t4.branch",
+                se="separator", p2="pump", p3="pump", r2=RAD, cv=CHECK), ["cv"]
+    ),
+    "a pump behind a separator, its check valve right": (
+        heating(*SEPARATED[:2], "t3.branch p3.out:in cv.in:out r2.flow:return t4.branch",
+                se="separator", p2="pump", p3="pump", r2=RAD, cv=CHECK), ["p3"]
+    ),
     "one of two pumps behind closely spaced tees": (
         heating(*CLOSE_TEES[:2], "t3.branch p3.out:in r2.flow:return t4.branch", p2="pump", p3="pump", r2=RAD), ["p3"]
     ),

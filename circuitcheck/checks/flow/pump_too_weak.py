@@ -1,8 +1,8 @@
 """Pump too weak for what it serves.
 
 Flags: In a situation that calls them, the emitters and coils that have no water without this pump get
-    together less than 90 % of their design flow, and no more than that goes through the pump itself:
-    what a bypass takes, or another pump beyond a separator fails to carry on, is not its weakness. Where
+    together less than 90 % of their design flow, and the pump itself moves less than that too: what a
+    bypass takes away, or a pump beyond a separator fails to carry on, is not its weakness. Where
     they want more heat than the heat sources give, their design is cut to that; beside a coil whose
     power has no number they are not judged.
 Why: The pump carries the heat. If it can't push enough water round, the far rooms stay cool however hot

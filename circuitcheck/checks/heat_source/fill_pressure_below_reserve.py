@@ -2,8 +2,10 @@
 
 Flags: Sealed heating water whose fill pressure pushes less water into the vessels than the reserve they
     should hold when all is cold: a fifth of a vessel up to 15 litres; of larger ones 0.5 % of the
-    circuit's water, and 3 litres at least. A fill pressure that is no higher than the charge is told by
-    the check of the charge, and vessels that are too small by the check of their size.
+    circuit's water, and 3 litres at least. So 12 litres charged to 0.8 bar want a fill of 1.25 bar: the
+    1 bar that is often taken out of habit leaves half of the reserve. It is advice. A fill pressure
+    that is no higher than the charge is told by the check of the charge, and vessels that are too small
+    by the check of their size.
 Why: Every sealed circuit loses a little water: air is let out, a joint weeps, a valve drips. The reserve
     in the vessel makes up for it. Where there is next to none, the pressure is gone after the first
     bleeding of a radiator, and the house is cold until somebody fills the circuit again.

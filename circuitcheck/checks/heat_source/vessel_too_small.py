@@ -150,8 +150,7 @@ def _by_closing(
     asked = _in_region(case, expansion, waters)
     if asked is None:  # pragma: no cover - a failing region holds a vessel
         raise TooLargeError
-    alone = shut if len(shut) != 1 else _alone(case, expansion, start)
-    witness = Witness(shut, alone if len(shut) == 1 else (), _parts(case, shut))
+    witness = Witness(shut, _alone(case, expansion, start), _parts(case, shut))
     return _too_small(case, water, expansion, asked, grade, witness)
 
 

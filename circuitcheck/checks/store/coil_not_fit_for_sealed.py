@@ -3,7 +3,7 @@
 Flags: A store's coil in a sealed circuit whose highest pressure is below the safety valve's setting plus
     0.35 bar. Exactly that passes. The lowest set of several safety valves counts.
 Why: In a sealed circuit the coil bears whatever the safety valve lets the pressure climb to, and a little
-    more while it opens. A coil made for the head of a cistern bursts inwards there, and heating water
+    more while it opens. A coil made for the head of a cistern gives way under that, and heating water
     gets into the hot water.
 Remedy: Use a store whose coil is stated for the safety valve's setting plus 0.35 bar or more.
 Source: BS 5449, stores in sealed systems.

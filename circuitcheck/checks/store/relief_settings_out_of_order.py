@@ -30,7 +30,7 @@ from circuitcheck.sizing.discharge import within
 
 NAME = "relief-settings-out-of-order"
 
-NOT_KNOWN = "Whether {thing} is set right rests on what is not known: {missing}."
+NOT_KNOWN = "{thing}: whether it is set right rests on what is not known: {missing}."
 
 
 def judge(case: Case) -> Verdict:

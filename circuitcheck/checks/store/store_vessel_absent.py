@@ -2,8 +2,8 @@
 
 Flags: A mains-fed store without internal expansion whose water reaches no expansion vessel by a way
     water can go out and come back. A vessel on the main's side of the check valve does not count.
-Why: The check valve shuts the water in. As it heats it swells, by 2 % to 60 °C, and there is nowhere to
-    go: the expansion relief valve must open at every heating, wastes water, scales up, and one day
+Why: The check valve shuts the water in. As it heats to 60 °C it swells by nearly 2 %, and there is nowhere
+    to go: the expansion relief valve must open at every heating, wastes water, scales up, and one day
     no longer shuts, or no longer opens.
 Remedy: Join an expansion vessel for drinking water to the cold feed between the check valve and the
     store, charged at the reducing valve's setting; or use a store with internal expansion.

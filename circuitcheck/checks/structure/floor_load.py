@@ -5,7 +5,7 @@ Flags: A store whose weight when filled, over the round footprint it stands on, 
     stated number and knows nothing of joists, spans, or what else stands there. A vented store's
     drawing data hold no diameter and no weight: it is not judged.
 Why: A litre of water weighs a kilogram. A store of 210 litres weighs a quarter of a tonne, on a circle
-    half a metre wide: some 10 kN on each square metre of it, while floors of dwellings are usually
+    of 55 cm: some 10 kN on each square metre of it, while floors of dwellings are usually
     reckoned for 1.5. A floor that gives way takes the pipes with it.
 Remedy: Spread the load with a base that rests on several joists, stand the store over a load-bearing
     wall, or choose another place; have a competent person confirm the structure in any case.

@@ -408,3 +408,13 @@ def test_more_vessels_than_can_be_tried() -> None:
     finding = only(NAME, many(12, 12, glycol_percent=30))
     assert (finding.grade.value, finding.missing) == ("unanswered", ())
     assert "too many" in finding.message
+
+
+def test_a_secured_valve_that_does_it_alone_is_named_beside_two_unsecured_ones() -> None:
+    # The large vessel can be cut off by one secured valve, or by two others on two ways to it.
+    drawing = house(
+        "t1.branch t3.a:b sv.inlet", "t3.branch t4.a:b i1.a:b t5.a:b s1.a:b e2.connection",
+        "t4.branch i2.a:b t5.branch", safety_by="", sv=valve(), t3="tee", t4="tee", t5="tee",
+        i1=HAND, i2=HAND, s1=SECURED, ev=vessel(volume_l=2), e2=vessel(volume_l=12),
+    )  # fmt: skip
+    assert told(NAME, drawing) == [fault("hs", "i1 i2", "s1")]

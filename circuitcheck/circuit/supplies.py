@@ -106,11 +106,6 @@ class Supplies(Waterways):
         return self._passages(Role.STOPS_BACKFLOW)
 
     @cached_property
-    def behind_checks(self) -> frozenset[Joint]:
-        """The outlets of what stops backflow."""
-        return frozenset(Joint(part, outlet) for part, _, outlet in self.checks)
-
-    @cached_property
     def drinking_pumps(self) -> tuple[Placed, ...]:
         """The pumps in drinking water that are no part of a heat source."""
         drinking = self.bodies.drinking

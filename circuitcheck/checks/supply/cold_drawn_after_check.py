@@ -69,7 +69,8 @@ def _behind_check(case: Case, ways: Supplies, inlet: Joint, unchecked: CameBy) -
     between = ways.walk([inlet], both_ways)
     if any(joint in unchecked for joint in between):
         return None
-    if not any(joint in ways.behind_checks for joint in between):
+    # No main reaches it but through a check valve, though a reducing valve may stand after that.
+    if inlet not in ways.mains_water(ways.mains):
         return None
     return ways.walk([inlet], ways.drawn_outside)
 

@@ -143,12 +143,18 @@ def test_only_heating_water() -> None:
 
 
 VESSEL = ("p5: low.branch - xx.a", "p6: xx.b - ev.connection")
-TO_VESSEL: dict[str, Part] = {"xx": "isolating_valve", "ev": "expansion_vessel", "av": "air_vent"}
 
 
 def test_what_stands_on_the_way_to_a_vessel_is_no_high_point() -> None:
     heights = {**BASE, "xx": 0.8, "ev": 0.6, "av": 2.5}
-    vented = ring(heights, *VESSEL, "p7: top.branch - av.connection", **TO_VESSEL)
+    vented = ring(
+        heights,
+        *VESSEL,
+        "p7: top.branch - av.connection",
+        xx="isolating_valve",
+        ev="expansion_vessel",
+        av="air_vent",
+    )
     assert asked(NAME, vented).status == "judged" and not found(NAME, vented)
     unvented = ring(
         heights,

@@ -161,15 +161,15 @@ def cold_taps(drawing: Drawing, store: str) -> set[str] | None:
     )
     between = nx.node_connected_component(open_ways, (store, "cold"))
     checks = [(a, b) for a, b, what in arrows if (what[0].partition(":")[0], a[1], b[1]) in CHECKED]
-    if not any(b in between for _, b in checks):
+    mains = [(part.id, "outlet") for part in drawing.components.values() if part.kind.name == "cold_main"]
+    whole = tell(drawing).graph
+    if not any((store, "cold") in nx.descendants(whole, main) for main in mains):
         return None
     unchecked = told.graph.copy()
     unchecked.remove_edges_from([(a, b) for a, b in checks])
-    for part in drawing.components.values():
-        if part.kind.name == "cold_main":
-            start = (part.id, "outlet")
-            if ({start} | nx.descendants(unchecked, start)) & between:
-                return None
+    for main in mains:
+        if ({main} | nx.descendants(unchecked, main)) & between:
+            return None
     drawn = {(store, "cold")} | nx.descendants(told.graph, (store, "cold"))
     return {
         id

@@ -26,6 +26,18 @@ CHECK_BUILT_IN: Part = ("unvented_store", {"built_in": ["check_valve"]})
         (("cm.outlet ig.in:out t2.a:b us.cold", "t2.branch sink.cold"), ["sink"]),
         (("cm.outlet c1.in:out v1.a:b t2.a:b us.cold", "t2.branch sink.cold"), ["sink"]),
         (("cm.outlet c1.in:out t2.a:b pr.in:out us.cold", "t2.branch k1.connection"), None),
+        (
+            ("cm.outlet c1.in:out pr.in:out t2.a:b us.cold", "t2.branch sink.cold"),
+            ["sink"],
+        ),  # reduced after it
+        (
+            (
+                "cm.outlet c1.in:out pr.in:out t2.a:b us.cold",
+                "t2.branch b1.cold",
+                "us.hot b1.hot:mixed bath.hot",
+            ),
+            ["b1"],
+        ),
     ],
 )
 def test_fires(ways: tuple[str, ...], taps: list[str] | None) -> None:

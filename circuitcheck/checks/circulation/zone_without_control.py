@@ -3,7 +3,8 @@
 Flags: A heating zone, or the radiators of a heating circuit together, that no room thermostat and no
     programmer can stop: none acts on a motor valve, a pump or a heat source that it cannot do without.
     Thermostatic heads alone are no control. One emitter that is left open on purpose, as a way round
-    for the pump, is not meant.
+    for the pump, is not meant; nor is one without any valve on the water of a heat source that cannot
+    be switched off: it takes away the heat that must have somewhere to go.
 Why: A zone that nothing stops is heated whenever anything else is: in summer, when only the store calls,
     at night, and when the room has long been warm enough.
 Remedy: Give the zone a motor valve (or a pump) of its own, and let a room thermostat and a programmer
@@ -25,7 +26,7 @@ from circuitcheck.checks.zones import HEATING_CONTROLS, always_open_one, emitter
 from circuitcheck.circuit.takers import HEATING
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.finding import Finding, Grade, Says
-from circuitcheck.parts.kind import Role
+from circuitcheck.parts.kind import Role, Way
 
 NAME = "zone-without-control"
 ROOM = "room_thermostat"
@@ -38,12 +39,14 @@ def judge(case: Case) -> Verdict:
     """One finding for each zone, and for each circuit's uncontrolled radiators together."""
     if not case.circuit.devices(Role.EMITS):
         return Verdict()
-    # It rests on no data: a part called otherwise changes the sentence alone.
-    found, sound = case.circuit.keep(__name__, lambda: _uncontrolled(case))
+    heats = (place.part for place in case.circuit.devices(Role.HEATS))
+    fires = frozenset(heat for heat in heats if case.value(heat, "heat") == "uncontrolled")
+    # It rests on no other data: a part called otherwise changes the sentence alone.
+    found, sound = case.circuit.keep(f"{__name__} {sorted(fires)}", lambda: _uncontrolled(case, fires))
     return Verdict(tuple(_finding(case, parts) for parts in found), sound)
 
 
-def _uncontrolled(case: Case) -> tuple[list[tuple[str, ...]], int]:
+def _uncontrolled(case: Case, fires: frozenset[str]) -> tuple[list[tuple[str, ...]], int]:
     """The zones, and the circuits' radiators, without a control; and how many have one."""
     fed = case.situations.takers.fed
     found: list[tuple[str, ...]] = []
@@ -54,7 +57,7 @@ def _uncontrolled(case: Case) -> tuple[list[tuple[str, ...]], int]:
     for part in emitters(case):
         if part not in fed:
             continue  # on no loop: another check speaks
-        if controlled and is_held(case, part, HEATING_CONTROLS):
+        if (controlled and is_held(case, part, HEATING_CONTROLS)) or (fires and _leaks_heat(case, part, fires)):
             sound += 1
         elif part in groups:
             found.append((part,))
@@ -70,6 +73,16 @@ def _uncontrolled(case: Case) -> tuple[list[tuple[str, ...]], int]:
         else:
             found.append(tuple(parts))
     return found, sound
+
+
+def _leaks_heat(case: Case, part: str, fires: frozenset[str]) -> bool:
+    """Whether it takes the heat of a source that cannot be switched off, and nothing shuts it."""
+    body = case.situations.rounds.of(part)
+    if body is None or case.situations.holders.get(part):
+        return False
+    if any(passage.way is not Way.OPEN for passage in case.circuit.plans[part].passages):
+        return False
+    return not fires.isdisjoint(body.warms)
 
 
 def _finding(case: Case, parts: tuple[str, ...]) -> Finding:

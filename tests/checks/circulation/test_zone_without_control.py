@@ -20,6 +20,8 @@ from tests.checks.houses import pumped
 
 NAME = "zone-without-control"
 
+FIRE = ("heat_source", {"heat": "uncontrolled"})
+
 SOUND: dict[str, Drawing] = {
     "each its valve and thermostat, and a rail left open": two_valves(),
     "a programmer alone": two_valves(controls={"pr": (PROGRAMMER, ("z1", "z2"))}),
@@ -29,6 +31,9 @@ SOUND: dict[str, Drawing] = {
     "the heat source itself obeys a thermostat": pumped(
         "hs.flow hz.flow:return hs.return", controls={"rt": (ROOM, ("hs",))},
         hs=("heat_source", {"built_in": ["pump"]}), hz="heating_zone",
+    ),
+    "what takes away the heat of a fire": pumped(
+        "hs.flow r1.flow:return hs.return", hs=FIRE, r1=("radiator", {"thermostatic": False, "valves": False}),
     ),
     "behind an exchanger whose valve obeys a thermostat": behind_exchanger(),
     "behind an exchanger, its own pump": behind_exchanger({"rt": (ROOM, ("p2",))}),
@@ -43,6 +48,12 @@ def test_does_not_fire(drawing: Drawing) -> None:
 
 FIRES: dict[str, tuple[Drawing, list[str]]] = {
     "heads only": (radiators(), ["r1"]),
+    "one with valves, on a fire's water": (pumped(
+        "hs.flow r1.flow:return hs.return", hs=FIRE, r1=("radiator", {"thermostatic": False})), ["r1"],
+    ),
+    "one without, whose heat is switched": (pumped("hs.flow pu.in:out r1.flow:return hs.return",
+        r1=("radiator", {"thermostatic": False, "valves": False})), ["r1"],
+    ),
     "a zone of heads only": (pumped("hs.flow pu.in:out hz.flow:return hs.return", hz="heating_zone"), ["hz"]),
     "one plain radiator and nothing else": (
         pumped("hs.flow pu.in:out r1.flow:return hs.return", r1=("radiator", {"thermostatic": False})), ["r1"],

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from circuitcheck.checks.case import Case
-from circuitcheck.circuit.facing import Ports, Sort, by_separators, stands_backwards
+from circuitcheck.circuit.facing import Ports, Sort, by_separators, stands_backwards, ways_by_separators
 from circuitcheck.circuit.joining import Placed
-from circuitcheck.circuit.rounds import key_of
+from circuitcheck.circuit.rounds import Body, key_of
 from circuitcheck.circuit.spans import spans_of
 from circuitcheck.parts.kind import Role
 
@@ -38,19 +38,29 @@ def is_backwards(case: Case, place: Placed, sort: Sort) -> bool:
         body = case.situations.rounds.of(key)
         if body is not None:
             case.rests_on_water_ways(case.bodies.of(place.node))
-            separators = _separators(case) if body.warms and sort in (Sort.PUMP, Sort.OTHER) else ()
-            told = by_separators(body, key, separators) if separators else None
+            told = _by_separators(case, body, place, key) if sort in (Sort.PUMP, Sort.OTHER) else None
             return stands_backwards(body, key, sort) if told is None else told
     return False
 
 
-def _separators(case: Case) -> tuple[Ports, ...]:
-    """The vertices of each separator that is joined on both sides."""
+def _by_separators(case: Case, body: Body, place: Placed, key: str) -> bool | None:
+    """Whether it stands against the way that the separators on its water give that water; None where
+    there are none, or they do not tell."""
+    number = case.bodies.of(place.node)
+    separators = _separators(case, number) if body.warms else ()
+    if not separators:
+        return None
+    ways = case.kept(f"ways by separators {number}", lambda: ways_by_separators(body, separators))
+    return by_separators(body, key, ways, separators)
+
+
+def _separators(case: Case, body: int) -> tuple[Ports, ...]:
+    """The vertices of each separator on that water that is joined on both sides."""
     spans = spans_of(case.circuit)
     found = []
     for place in case.circuit.devices(Role.SEPARATES):
         ports = (spans.vertex(place.part, port) for port in SEPARATOR_PORTS)
         at = [vertex for vertex in ports if vertex is not None]
-        if len(set(at)) == len(SEPARATOR_PORTS):
+        if case.bodies.of(place.node) == body and len(set(at)) == len(SEPARATOR_PORTS):
             found.append((at[0], at[1], at[2], at[3]))
     return tuple(found)

@@ -53,24 +53,33 @@ Ports = tuple[int, int, int, int]
 """The vertices of a separator's load flow, load return, source flow and source return."""
 
 
-def by_separators(body: Body, key: str, separators: Iterable[Ports]) -> bool | None:
-    """Whether a part stands against the way that separators give the water; None where they do not tell.
-    Raises TooLargeError beyond the search bound.
+def ways_by_separators(body: Body, separators: Iterable[Ports]) -> Ways:
+    """The ways as drawn, but through each separator only out by its load's flow and in by its return."""
+    return Ways(reduced(_marked(edge, separators) for edge in body.as_drawn))
+
+
+def by_separators(body: Body, key: str, ways: Ways, separators: Iterable[Ports]) -> bool | None:
+    """Whether a part stands against the way that separators give the water (`ways`); None where they do not
+    tell. Raises TooLargeError beyond the search bound.
 
     Water can go either way through a separator; but its hot water stands at the load's flow. What else
     stands the wrong way round beside the part is taken as open both ways.
     """
-    as_drawn = [_marked(edge, separators) for edge in body.as_drawn]
+    if any(body.loop_through(ways, key, heat) for heat in body.warms):
+        return False
     fixed = frozenset((key, *body.warms))
     free = [
-        edge if edge.pumps & fixed or not edge.pumps else edge._replace(forward=True, back=True)
+        _marked(
+            edge if edge.pumps & fixed or not edge.pumps else edge._replace(forward=True, back=True),
+            separators,
+        )
         for edge in body.as_drawn
     ]
-    for edges in (as_drawn, [_marked(edge, separators) for edge in free]):
-        if any(body.loop_through(Ways(reduced(edges)), key, heat) for heat in body.warms):
-            return False
-    turned = Ways(reduced(_turned((_marked(edge, separators) for edge in free), key)))
-    return True if any(body.loop_through(turned, key, heat) for heat in body.warms) else None
+    for wrong, edges in ((False, free), (True, _turned(free, key))):
+        freed = Ways(reduced(edges))
+        if any(body.loop_through(freed, key, heat) for heat in body.warms):
+            return wrong
+    return None
 
 
 def _marked(edge: WayEdge, separators: Iterable[Ports]) -> WayEdge:

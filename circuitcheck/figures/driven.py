@@ -40,7 +40,9 @@ def barred(body: SolvedBody) -> tuple[tuple[str, ...], str] | None:
         return body.missing, ""
     if body.refused:
         return (), body.refused
-    unsure = tuple(dict.fromkeys(name for run in body.runs for name in run.situation.missing))
+    # Where no pump runs no water is driven, however the valves rest.
+    pumped = (run for run in body.runs if run.situation.running.intersection(body.pumps))
+    unsure = tuple(dict.fromkeys(name for run in pumped for name in run.situation.missing))
     if unsure:
         return unsure, ""
     for run in body.runs:

@@ -250,3 +250,9 @@ def test_a_radiator_piped_the_other_way_round_is_set_to_its_design_flow() -> Non
     run = Case(drawing).solved.bodies[0].runs[0]
     assert run.flow_lpm("r2") == pytest.approx(-(run.body.design_lpm("r2") or 0.0), rel=1e-4)
     assert not found(STARVED, drawing) and not found(WEAK, drawing)
+
+
+@pytest.mark.parametrize("check", ALL)
+def test_how_a_valve_rests_when_its_supply_fails_is_not_asked(check: str) -> None:
+    answer = asked(check, driven(zs={"rest": None}))
+    assert (answer.findings, answer.status) == ((), "judged")

@@ -111,7 +111,7 @@ def test_two_of_everything_is_judged_twice(name: str) -> None:
     assert told(doubled(drawing), NOT_TOLD_ALIKE) == (once + once, judged)
 
 
-@settings(max_examples=40)
+@settings(max_examples=25)
 @given(st.sampled_from(sorted(DRAWINGS)), st.randoms(use_true_random=False), st.sampled_from(sorted(CHANGES)))
 def test_a_broken_circuit_is_judged_alike(name: str, rng: Random, change: str) -> None:
     drawing = DRAWINGS[name]
@@ -121,7 +121,7 @@ def test_a_broken_circuit_is_judged_alike(name: str, rng: Random, change: str) -
     assert told(CHANGES[change](drawing, rng), NOT_TOLD_ALIKE) == told(drawing, NOT_TOLD_ALIKE)
 
 
-@settings(max_examples=10)
+@settings(max_examples=5)
 @given(st.sampled_from(sorted(DRAWINGS)), st.randoms(use_true_random=False))
 def test_two_broken_circuits_are_judged_as_one(name: str, rng: Random) -> None:
     drawing = plain(broken(broken(DRAWINGS[name], rng), rng))

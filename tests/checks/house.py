@@ -181,7 +181,7 @@ class House:
         self.run(f"{start} t_coil.a:b store.coil_flow", 1.9).run("t_coil.branch vent_coil.connection")
         return self.run(f"store.coil_return {back}")
 
-    def bypass(self, set_kpa: float = 32) -> House:
+    def bypass(self, set_kpa: float = 34) -> House:
         """An automatic bypass from t_by to t_rby, which are then between t_out and t_in."""
         self.part("bypass", "bypass_valve", 1.6, set_difference_kpa=set_kpa)
         self.run("t_out.b t_by.a", 1.7).run("t_rby.b t_in.a", 0.3)

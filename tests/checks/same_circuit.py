@@ -127,6 +127,9 @@ def cut_in(drawing: Drawing, pipe_id: str, kind: str, start: str, finish: str, *
     left, right = pipe.ends
     if not isinstance(left, Joint) or not isinstance(right, Joint):
         return drawing
+    if drawing.components[right.part].kind.name == "tundish":
+        # Right below a tundish it would be another circuit: the pipe there has to run straight down.
+        return drawing
     id = NEW + pipe_id
     while id in drawing.components:
         id += "x"

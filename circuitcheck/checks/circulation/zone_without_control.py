@@ -57,7 +57,9 @@ def _uncontrolled(case: Case, fires: frozenset[str]) -> tuple[list[tuple[str, ..
     for part in emitters(case):
         if part not in fed:
             continue  # on no loop: another check speaks
-        if (controlled and is_held(case, part, HEATING_CONTROLS)) or (fires and _leaks_heat(case, part, fires)):
+        if (controlled and is_held(case, part, HEATING_CONTROLS)) or (
+            fires and _leaks_heat(case, part, fires)
+        ):
             sound += 1
         elif part in groups:
             found.append((part,))

@@ -210,4 +210,6 @@ def test_sound(name: str) -> None:
 def test_pressures_that_are_the_same_but_for_rounding_leave_nothing_to_work_between() -> None:
     # 0.8 of 6 bar is 4.800000000000001.
     finding = only(NAME, fed(rv=("pressure_reducing_valve", {"set_pressure_bar": 4.8})))
-    assert finding.numbers["taken_l"] == 0 and "needed_l" not in finding.numbers and "e+" not in finding.message
+    assert (
+        finding.numbers["taken_l"] == 0 and "needed_l" not in finding.numbers and "e+" not in finding.message
+    )

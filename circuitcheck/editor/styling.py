@@ -97,7 +97,15 @@ QPushButton:pressed { background: %(select)s; color: %(select_text)s; }
 QPushButton:default { background: %(select)s; color: %(select_text)s; border-color: %(select)s; }
 QPushButton:focus { border: 2px solid %(select)s; padding: 4px 13px; }
 QPushButton:default:focus { border-color: %(ink)s; }
-QPushButton:disabled { color: %(quiet)s; border-color: %(hairline)s; }
+QPushButton:disabled, QPushButton:default:disabled {
+    background: %(field)s; color: %(quiet)s; border-color: %(hairline)s;
+}
+QDateEdit {
+    background: %(field)s; color: %(ink)s; border: %(line)s solid %(edge)s; border-radius: 5px;
+    padding: 0 8px; min-height: 28px;
+}
+QDateEdit:focus { border: 2px solid %(select)s; padding: 0 7px; }
+QDateEdit:disabled { color: %(quiet)s; border-color: %(hairline)s; }
 QToolButton { border: 2px solid transparent; border-radius: 6px; padding: 2px; color: %(ink)s; }
 QToolButton:hover { background: %(hover)s; }
 QToolButton:focus { border-color: %(select)s; }

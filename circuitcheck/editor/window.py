@@ -22,6 +22,7 @@ from circuitcheck.editor.live import Live
 from circuitcheck.editor.panels.finding_text import is_empty
 from circuitcheck.editor.panels.subjects import in_order
 from circuitcheck.editor.panes import Panes
+from circuitcheck.editor.reviewing import Reviewing
 from circuitcheck.editor.status import StatusLine
 from circuitcheck.editor.tables import Tables
 from circuitcheck.editor.theme import Theme
@@ -61,6 +62,7 @@ class MainWindow(QMainWindow):
         self.tables = Tables(self, document, self.sheet)
         self.live = Live(self, document, self._panes, self.tables)
         self._fill_menus()
+        self.reviewing = Reviewing(self, document, self._panes, settings)
         self._connect_document()
         self._connect_panels()
         self._connect_actions()
@@ -332,6 +334,7 @@ class MainWindow(QMainWindow):
         self.document.changed.disconnect(self._show_drawing)
         self.document.analysed.disconnect(self._show_analysis)
         self.live.close()
+        self.reviewing.close()
         self.document.close()
         event.accept()
         self.left.emit()

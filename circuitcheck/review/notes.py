@@ -58,20 +58,21 @@ def note_of(drawing: Drawing, id: str) -> Note:
 
 def gone(drawing: Drawing, note: Note) -> tuple[str, ...]:
     """The ids a note is pinned to that are no longer in the drawing."""
-    return tuple(id for id in note.on if not _is_there(drawing, id))
+    return tuple(id for id in note.on if not is_there(drawing, id))
 
 
 def pinned_name(drawing: Drawing, id: str) -> str:
     """What to call what a note is pinned to, gone or not."""
-    return drawing.name(id) if _is_there(drawing, id) else f"{id} (gone)"
+    return drawing.name(id) if is_there(drawing, id) else f"{id} (gone)"
 
 
-def _is_there(drawing: Drawing, id: str) -> bool:
+def is_there(drawing: Drawing, id: str) -> bool:
+    """Whether an id is that of a part, a pipe or a control of the drawing."""
     return id in drawing.components or id in drawing.pipes or id in drawing.controls
 
 
 def _require(drawing: Drawing, id: str) -> None:
-    if not _is_there(drawing, id):
+    if not is_there(drawing, id):
         raise EditError(f"A note is pinned to parts, pipes or controls of the drawing; {id} is none.")
 
 

@@ -89,6 +89,11 @@ def change_lines(found: Comparison) -> Iterator[str]:
         yield f"Called by another id: {mine} is now {its}."
     for _, its in found.moved:
         yield f"Moved on the sheet: {called(found.new, its)}."
+    yield from remark_lines(found)
+
+
+def remark_lines(found: Comparison) -> Iterator[str]:
+    """What was said of the drawing that differs: notes, acceptances, records."""
     yield from _remark_lines("note", found.notes)
     yield from _remark_lines("acceptance", found.acceptances)
     yield from _remark_lines("review record", found.reviews)

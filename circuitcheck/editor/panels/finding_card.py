@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import date
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, Qt, Signal
@@ -16,6 +17,7 @@ from circuitcheck.editor.panels.finding_text import alone, grade_words, lesson, 
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.wording import missing_words
 from circuitcheck.finding import Finding
+from circuitcheck.review.acceptances import acceptance_of
 
 if TYPE_CHECKING:
     from circuitcheck.cures import Cure
@@ -23,12 +25,15 @@ if TYPE_CHECKING:
 
 class FindingCard(QFrame):
     """Signals `left` when it is closed, `part_wanted` for a part, `field_wanted` for a missing number,
-    `cure_wanted` for an edit that puts it right."""
+    `cure_wanted` for an edit that puts it right, `accept_wanted` to accept it and `take_back_wanted` with
+    the acceptance that holds."""
 
     left = Signal()
     part_wanted = Signal(str)
     field_wanted = Signal(str, str)
     cure_wanted = Signal(object)
+    accept_wanted = Signal()
+    take_back_wanted = Signal(object)
 
     def __init__(self, drawing: Drawing, finding: Finding, theme: Theme) -> None:
         super().__init__()
@@ -52,6 +57,21 @@ class FindingCard(QFrame):
         self._column.addLayout(self._cures)
         if known:
             self._part("Source", known.source, small=True)
+            self._acceptance(finding)
+
+    def _acceptance(self, finding: Finding) -> None:
+        """Who accepted it and why, or the way to accept it."""
+        holds = acceptance_of(finding, self._drawing, date.today())
+        if holds is None:
+            link = self._link("Accept this finding…", self.accept_wanted.emit)
+            plain.set_tip(link, "With a reason, a name and until when")
+            self._column.addSpacing(6)
+            self._column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
+            return
+        until = f" until {holds.until}" if holds.until else ""
+        self._part("Accepted", f"{holds.reason} ({holds.author or 'no name'}, {holds.date}{until})")
+        link = self._link("Take the acceptance back", lambda: self.take_back_wanted.emit(holds))
+        self._column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
 
     def show_cures(self, cures: tuple[Cure, ...]) -> None:
         """Offer edits that put the finding right, each with a button that makes it."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
 from PySide6.QtCore import (
     QAbstractListModel,
@@ -22,6 +23,7 @@ from circuitcheck.editor.panels.finding_text import grade_words, message, title
 from circuitcheck.editor.styling import wash
 from circuitcheck.editor.theme import Theme, light
 from circuitcheck.finding import Finding, Grade
+from circuitcheck.review.acceptances import acceptance_of
 
 Index = QModelIndex | QPersistentModelIndex
 FINDING = Qt.ItemDataRole.UserRole
@@ -38,6 +40,7 @@ class FindingsModel(QAbstractListModel):
         super().__init__()
         self._drawing = Drawing()
         self._findings: tuple[Finding, ...] = ()
+        self._accepted: set[int] = set()
         self._is_shown = False
         self._icons: dict[Grade, QIcon] = {}
 
@@ -49,6 +52,12 @@ class FindingsModel(QAbstractListModel):
         """Replace all rows."""
         self.beginResetModel()
         self._drawing, self._findings = drawing, tuple(findings)
+        today = date.today()
+        self._accepted = (
+            {row for row, each in enumerate(findings) if acceptance_of(each, drawing, today)}
+            if drawing.acceptances
+            else set()
+        )
         self._is_shown = True
         self.endResetModel()
 
@@ -68,11 +77,14 @@ class FindingsModel(QAbstractListModel):
         finding = self._findings[index.row()]
         match role:
             case Qt.ItemDataRole.DisplayRole:
-                return title(finding)
+                return f"{title(finding)} (accepted)" if index.row() in self._accepted else title(finding)
             case Qt.ItemDataRole.DecorationRole:
                 return self._icons.get(finding.grade)
             case Qt.ItemDataRole.AccessibleTextRole:
-                return f"{grade_words(finding)}: {title(finding)}. {message(self._drawing, finding)}"
+                accepted = ", accepted" if index.row() in self._accepted else ""
+                return (
+                    f"{grade_words(finding)}{accepted}: {title(finding)}. {message(self._drawing, finding)}"
+                )
             case _ if role == FINDING:
                 return finding
             case _ if role == MESSAGE:

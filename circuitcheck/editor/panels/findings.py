@@ -28,7 +28,8 @@ def key(finding: Finding) -> Key:
 
 class FindingsPanel(QListView):
     """Signals `chosen` with a finding or None. A new analysis keeps the chosen one if it is still there.
-    `cures_wanted` asks for the cures of the opened one, `cure_wanted` for one of them to be made.
+    `cures_wanted` asks for the cures of the opened one, `cure_wanted` for one of them to be made;
+    `accept_wanted` carries the finding to accept, `take_back_wanted` an acceptance.
 
     Nothing here takes the focus by itself.
     """
@@ -38,6 +39,8 @@ class FindingsPanel(QListView):
     field_wanted = Signal(str, str)
     cure_wanted = Signal(object)
     cures_wanted = Signal(object)
+    accept_wanted = Signal(object)
+    take_back_wanted = Signal(object)
     note_changed = Signal(str)
 
     def __init__(self) -> None:
@@ -142,6 +145,8 @@ class FindingsPanel(QListView):
             self._card.part_wanted.connect(self.part_wanted)
             self._card.field_wanted.connect(self.field_wanted)
             self._card.cure_wanted.connect(self.cure_wanted)
+            self._card.accept_wanted.connect(self._accept)
+            self._card.take_back_wanted.connect(self.take_back_wanted)
             self.setIndexWidget(self._rows.index(self.findings.index(self._chosen)), self._card)
         self._verdict = Verdict(self._analysis, self._theme, is_open=is_open)
         self._verdict.resized.connect(self._measure)
@@ -155,6 +160,9 @@ class FindingsPanel(QListView):
         if self._card is not None and finding is self._chosen and cures:
             self._card.show_cures(cures)
             self._measure()
+
+    def _accept(self) -> None:
+        self.accept_wanted.emit(self._chosen)
 
     def _measure(self) -> None:
         """Give the card and the verdict the height they need at the list's width."""

@@ -16,6 +16,7 @@ from circuitcheck.editor.sheet.flow_marks import FlowMarks
 from circuitcheck.editor.sheet.hits import Hit
 from circuitcheck.editor.sheet.layout import things
 from circuitcheck.editor.sheet.overlay import Overlay
+from circuitcheck.editor.sheet.review_marks import ReviewMarks
 from circuitcheck.geometry import Point
 
 ADDING = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
@@ -53,6 +54,7 @@ class Stage:
         self.overlay = Overlay(content)
         self.findings = FindingMarks(content)
         self.flows = FlowMarks(content)
+        self.review = ReviewMarks(content)
         self.drawing = Drawing()
         self.selection: frozenset[str] = frozenset()
         self.zoom = 1.0
@@ -105,8 +107,9 @@ class Stage:
             self._selected(kept)
 
     def refresh_flows(self, *, passing: bool = False) -> None:
-        """Let the flows follow what has moved, clear of the findings' marks."""
+        """Let the flows and the marks of the review follow what has moved, clear of the findings' marks."""
         self.flows.refresh(passing=passing, avoid=self.findings.taken)
+        self.review.refresh(passing=passing, avoid=self.findings.taken)
 
     def hit(self, place: QPointF) -> Hit | None:
         """What the pointer takes hold of at a place."""

@@ -26,12 +26,14 @@ from circuitcheck.editor.sheet.hands import Hands
 from circuitcheck.editor.sheet.hits import snapped
 from circuitcheck.editor.sheet.invitation import Invitation
 from circuitcheck.editor.sheet.keyboard import ENTER
+from circuitcheck.editor.sheet.review_marks import ReviewMarks
 from circuitcheck.editor.sheet.stage import Pointer, Stage
 from circuitcheck.editor.theme import Theme, light
 from circuitcheck.finding import Finding
 from circuitcheck.geometry import Point
 from circuitcheck.parts.kind import Kind
 from circuitcheck.report.flows import By, SituationFlows
+from circuitcheck.review.comparing import Comparison
 
 SETTLE_MS = 100
 
@@ -121,6 +123,16 @@ class SheetView(Canvas):
     def set_flows(self, situation: SituationFlows | None, by: By) -> None:
         """Show what flows in one situation, and by what figure; None: nothing of it."""
         self._stage.flows.show(situation, by)
+        self._stage.refresh_flows()
+
+    @property
+    def review(self) -> ReviewMarks:
+        """What is shown of notes and of a comparison."""
+        return self._stage.review
+
+    def set_comparison(self, found: Comparison | None, old_lines: Mapping[str, tuple[Point, ...]]) -> None:
+        """Draw what a comparison found, with the lines of the old drawing's pipes; None: nothing of it."""
+        self._stage.review.compare(found, old_lines)
         self._stage.refresh_flows()
 
     def selected_ids(self) -> frozenset[str]:
@@ -329,6 +341,7 @@ class SheetView(Canvas):
             self._stage.overlay.adopt(scene)
             self._stage.findings.adopt(scene)
             self._stage.flows.adopt(scene)
+            self._stage.review.adopt(scene)
             self.setScene(scene)
 
     def _settle(self) -> None:

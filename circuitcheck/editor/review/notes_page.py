@@ -1,0 +1,164 @@
+"""The notes: a box to pin one, and each with its thread, to answer, settle, open again or take out."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import partial
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QPlainTextEdit, QVBoxLayout, QWidget
+
+from circuitcheck.drawing.value import Drawing, Note
+from circuitcheck.editor import plain
+from circuitcheck.editor.review.page import Card, Page, button, clear, link, text_box
+from circuitcheck.editor.wording import upper
+from circuitcheck.review.notes import OPEN, pinned_name
+
+NOBODY = "No note is pinned to this drawing."
+
+
+class NotesPage(Page):
+    """Signals what is asked for: `pinned` with a text, `answered` with id and text, `settled`, `reopened`
+    and `removed` with an id, `part_wanted` with the id of a thing on the sheet."""
+
+    pinned = Signal(str)
+    answered = Signal(str, str)
+    settled = Signal(str)
+    reopened = Signal(str)
+    removed = Signal(str)
+    part_wanted = Signal(str)
+
+    def __init__(self) -> None:
+        super().__init__("Notes")
+        self._drawing = Drawing()
+        self._notes: tuple[Note, ...] | None = None
+        self._on = plain.label("", "second", wrap=True)
+        self.box = text_box("Write a note")
+        self.pin = button("Pin the note", self._pin, "Pin it to what is selected on the sheet")
+        self.cards: dict[str, NoteCard] = {}
+        self._list = QVBoxLayout()
+        self._list.setSpacing(8)
+        self.column.addWidget(self._on)
+        self.column.addWidget(self.box)
+        self.column.addWidget(self.pin)
+        self.column.addSpacing(8)
+        self.column.addLayout(self._list)
+        self.column.addStretch(1)
+        self.box.textChanged.connect(self._enable)
+        self._enable()
+        self.show_selection(())
+
+    def show_drawing(self, drawing: Drawing) -> None:
+        """Show the notes of a drawing; what is typed stays."""
+        same = self._notes is drawing.notes and _names(self._drawing) == _names(drawing)
+        self._drawing = drawing
+        if same:
+            return
+        drafts = {id: card.box.toPlainText() for id, card in self.cards.items() if card.box.toPlainText()}
+        self._notes = drawing.notes
+        clear(self._list)
+        self.cards = {}
+        for note in sorted(drawing.notes, key=lambda each: each.state != OPEN):
+            card = NoteCard(drawing, note)
+            card.answered.connect(self.answered)
+            card.settled.connect(self.settled)
+            card.reopened.connect(self.reopened)
+            card.removed.connect(self.removed)
+            card.part_wanted.connect(self.part_wanted)
+            card.box.setPlainText(drafts.get(note.id, ""))
+            self.cards[note.id] = card
+            self._list.addWidget(card)
+        if not drawing.notes:
+            self._list.addWidget(plain.label(NOBODY, "second", wrap=True))
+
+    def show_selection(self, ids: Iterable[str]) -> None:
+        """Say what a note would be pinned to, and bring up the first that is pinned to it."""
+        on = tuple(ids)
+        drawing = self._drawing
+        names = [drawing.name(id) for id in on]
+        shown = ", ".join(names[:4]) + (f" and {len(names) - 4} more" if len(names) > 4 else "")
+        self._on.setText(f"On: {shown}" if on else "On: the whole drawing. Select parts to pin it to them.")
+        card = next((self.cards[note.id] for note in drawing.notes if set(note.on) & set(on)), None)
+        if card is not None:
+            self.ensureWidgetVisible(card)
+
+    def written(self) -> None:
+        """The note was pinned: the box is empty again."""
+        self.box.clear()
+
+    def _enable(self) -> None:
+        self.pin.setEnabled(bool(self.box.toPlainText().strip()))
+
+    def _pin(self) -> None:
+        self.pinned.emit(self.box.toPlainText())
+
+
+class NoteCard(Card):
+    """A note with its thread."""
+
+    answered = Signal(str, str)
+    settled = Signal(str)
+    reopened = Signal(str)
+    removed = Signal(str)
+    part_wanted = Signal(str)
+
+    def __init__(self, drawing: Drawing, note: Note) -> None:
+        super().__init__(f"Note by {note.author or 'no name'}, {note.state}")
+        self.box: QPlainTextEdit = text_box("Answer")
+        self._id = note.id
+        is_open = note.state == OPEN
+        self.column.addWidget(plain.label("Open" if is_open else "Settled", "grade"))
+        self._pins(drawing, note)
+        self.say(note.text)
+        self.say(said_by(note.author, note.date), "second")
+        for reply in note.replies:
+            self.say(f"↳ {reply.text}")
+            self.say(said_by(reply.author, reply.date), "second")
+        self.box.setFixedHeight(48)
+        self.column.addWidget(self.box)
+        self.answer = button("Answer", self._answer, spoken=f"Answer the note: {note.text}")
+        turn = "Settle" if is_open else "Open again"
+        self.turn = button(turn, self._settle if is_open else self._reopen, spoken=f"{turn}: {note.text}")
+        self.take_out = button(
+            "Take out", lambda: self.removed.emit(self._id), spoken=f"Take out: {note.text}"
+        )
+        self.row(self.answer, self.turn, self.take_out)
+        self.box.textChanged.connect(self._enable)
+        self._enable()
+
+    def _pins(self, drawing: Drawing, note: Note) -> None:
+        if not note.on:
+            self.say("On the whole drawing", "second")
+        for id in note.on:
+            name = upper(pinned_name(drawing, id))
+            if name.endswith("(gone)"):
+                self.say(name, "second")
+            else:
+                pin: QWidget = link(name, partial(self.part_wanted.emit, id), f"Show {name} on the sheet")
+                self.row(pin)
+
+    def _enable(self) -> None:
+        self.answer.setEnabled(bool(self.box.toPlainText().strip()))
+
+    def _answer(self) -> None:
+        text = self.box.toPlainText()
+        # Said, it is no draft any more.
+        self.box.clear()
+        self.answered.emit(self._id, text)
+
+    def _settle(self) -> None:
+        self.settled.emit(self._id)
+
+    def _reopen(self) -> None:
+        self.reopened.emit(self._id)
+
+
+def said_by(author: str, date: str) -> str:
+    """Who said it and when."""
+    return ", ".join(each for each in (author or "no name", date) if each)
+
+
+def _names(drawing: Drawing) -> list[tuple[str, str]]:
+    """What the things are called that notes are pinned to; a note may outlive its part."""
+    ids = (id for note in drawing.notes for id in note.on)
+    return [(id, pinned_name(drawing, id)) for id in ids]

@@ -10,7 +10,7 @@ import pytest
 
 from circuitcheck.analysis import analyse
 from circuitcheck.drawing.edits import move, relabel, remove, set_design, set_field
-from circuitcheck.drawing.value import Drawing, Joint
+from circuitcheck.drawing.value import Drawing, End, Joint
 from circuitcheck.figures.parts_list import PartsList
 from circuitcheck.review.comparing import compare
 from circuitcheck.review.findings_between import findings_between
@@ -38,17 +38,15 @@ def renamed(drawing: Drawing, ids: Mapping[str, str]) -> Drawing:
         name(part.id): replace(
             part, id=name(part.id), data={field: value(field, each) for field, each in part.data.items()}
         )
-        for part in reversed(drawing.components.values())
+        for part in reversed(tuple(drawing.components.values()))
     }
+
+    def end(each: End) -> End:
+        return Joint(name(each.part), each.port) if isinstance(each, Joint) else each
+
     pipes = {
-        name(pipe.id): replace(
-            pipe,
-            id=name(pipe.id),
-            ends=tuple(
-                Joint(name(end.part), end.port) if isinstance(end, Joint) else end for end in pipe.ends
-            ),
-        )
-        for pipe in reversed(drawing.pipes.values())
+        name(pipe.id): replace(pipe, id=name(pipe.id), ends=(end(pipe.ends[0]), end(pipe.ends[1])))
+        for pipe in reversed(tuple(drawing.pipes.values()))
     }
     controls = {
         id: replace(
@@ -69,8 +67,8 @@ def test_nothing_differs_from_itself_in_any_order(cottage: Drawing) -> None:
     assert compare(cottage, cottage).is_nothing
     turned = replace(
         cottage,
-        components=dict(reversed(cottage.components.items())),
-        pipes=dict(reversed(cottage.pipes.items())),
+        components=dict(reversed(tuple(cottage.components.items()))),
+        pipes=dict(reversed(tuple(cottage.pipes.items()))),
     )
     assert compare(cottage, turned).is_nothing
 

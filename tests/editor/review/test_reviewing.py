@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QSettings, Qt
-from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QTreeWidgetItem, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QTabBar, QTreeWidgetItem, QWidget
 from pytestqt.qtbot import QtBot
 
 from circuitcheck.drawing.edits import move, remove, set_field
@@ -156,7 +156,8 @@ def lines(window: MainWindow) -> dict[str, list[str]]:
 
 
 def children(top: QTreeWidgetItem) -> list[str]:
-    return [top.child(row).text(0) for row in range(top.childCount())]
+    below = (top.child(row) for row in range(top.childCount()))
+    return [each.text(0) for each in below if each is not None]
 
 
 def test_what_differs_from_an_earlier_file_is_drawn_and_listed_and_follows_edits(
@@ -224,9 +225,8 @@ def test_everything_to_do_has_a_name_for_a_screen_reader(
     show(window, qtbot, SOUND)
     pin(reviewing, "On all of it")
     for each in reviewing.panel.findChildren(QAbstractButton):
-        assert (
-            each.accessibleName() or each.text() or each.parent().metaObject().className().startswith("QTab")
-        )
+        # The arrows that scroll the tabs are Qt's own.
+        assert each.accessibleName() or each.text() or isinstance(each.parent(), QTabBar)
     assert reviewing.panel.comparison.tree.accessibleName() and reviewing.panel.author.accessibleName()
 
 

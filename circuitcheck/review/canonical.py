@@ -44,18 +44,14 @@ def layout(drawing: Drawing) -> Object:
     """Where it stands on the sheet, and the sheet's scale."""
     return {
         "sheet": _data(drawing.sheet, SHEET_FIELDS),
-        "components": {
-            part.id: {"at": _place(part.at), "turn": part.turn, "mirrored": part.mirrored}
-            for part in drawing.components.values()
-        },
-        "pipes": {
-            pipe.id: {
-                "via": None if pipe.via is None else [list(corner) for corner in pipe.via],
-                "free_ends": [None if isinstance(end, Joint) else list(end) for end in pipe.ends],
+        "components": _lying(
+            {
+                part.id: {"at": _place(part.at), "turn": part.turn, "mirrored": part.mirrored}
+                for part in drawing.components.values()
             }
-            for pipe in drawing.pipes.values()
-        },
-        "controls": {control.id: {"at": _place(control.at)} for control in drawing.controls.values()},
+        ),
+        "pipes": _lying({pipe.id: _line(pipe) for pipe in drawing.pipes.values()}),
+        "controls": _lying({control.id: {"at": _place(control.at)} for control in drawing.controls.values()}),
     }
 
 
@@ -86,24 +82,24 @@ def sorted_texts(items: Iterable[Object]) -> list[Object]:
 
 
 def _part(part: Component) -> Object:
-    return {
-        "kind": part.kind.name,
-        "label": part.label,
-        "data": _data(part.data, part.kind.fields),
-        "extra": dict(part.extra),
-    }
+    told = {"label": part.label, "data": _data(part.data, part.kind.fields), "extra": dict(part.extra)}
+    return {"kind": part.kind.name, **_filled(told)}
 
 
 def _pipe(drawing: Drawing, pipe: Pipe) -> Object:
-    told: Object = {
-        "ends": [list(end) if isinstance(end, Joint) else None for end in pipe.ends],
-        "data": _data(pipe.data, PIPE_FIELDS),
-        "extra": dict(pipe.extra),
-    }
     measured = {
         name: round(found.value, 6) for name, found in _measures(drawing, pipe) if found.how == "measured"
     }
-    return {**told, "measured": measured} if measured else told
+    told = {"data": _data(pipe.data, PIPE_FIELDS), "extra": dict(pipe.extra), "measured": measured}
+    return {"ends": [list(end) if isinstance(end, Joint) else None for end in pipe.ends], **_filled(told)}
+
+
+def _line(pipe: Pipe) -> Object:
+    ends = [None if isinstance(end, Joint) else list(end) for end in pipe.ends]
+    return {
+        "via": None if pipe.via is None else [list(corner) for corner in pipe.via],
+        "free_ends": ends if any(ends) else None,
+    }
 
 
 def _measures(drawing: Drawing, pipe: Pipe) -> Iterator[tuple[str, Measure]]:
@@ -114,14 +110,28 @@ def _measures(drawing: Drawing, pipe: Pipe) -> Iterator[tuple[str, Measure]]:
 
 
 def _control(control: Control) -> Object:
-    return {
-        "kind": control.kind.name,
+    told = {
         "label": control.label,
         "acts_on": sorted(control.acts_on),
         "in_same_room_as": sorted(control.in_same_room_as),
-        "set_c": control.set_c,
         "extra": dict(control.extra),
     }
+    set_c = {} if control.set_c is None else {"set_c": control.set_c}
+    return {"kind": control.kind.name, **set_c, **_filled(told)}
+
+
+def _filled(told: Object) -> Object:
+    """Without texts, lists and maps that are empty: for these, empty is what leaving out means."""
+    return {name: value for name, value in told.items() if value}
+
+
+def _lying(places: Mapping[str, Object]) -> Object:
+    """Places without what they are by default, and without those that are nothing else."""
+    told = {
+        id: {name: value for name, value in place.items() if value is not None and value != 0}
+        for id, place in places.items()
+    }
+    return {id: place for id, place in told.items() if place}
 
 
 def _data(data: Mapping[str, Any], known: Sequence[Field]) -> Object:

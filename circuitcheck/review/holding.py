@@ -168,11 +168,11 @@ def _as_file(meaning: Object, layout: Object, findings: Object) -> Object:
         "title": meaning["title"],
         "sheet": layout["sheet"],
         "design": meaning["design"],
-        "components": [
-            _item(id, each, layout["components"][id]) for id, each in meaning["components"].items()
-        ],
-        "pipes": [_pipe(id, each, layout["pipes"][id]) for id, each in meaning["pipes"].items()],
-        "controls": [_item(id, each, layout["controls"][id]) for id, each in meaning["controls"].items()],
+        **{
+            name: [_item(id, each, layout[name].get(id, {})) for id, each in meaning[name].items()]
+            for name in ("components", "controls")
+        },
+        "pipes": [_pipe(id, each, layout["pipes"].get(id, {})) for id, each in meaning["pipes"].items()],
         "notes": [{"id": id, **_note(each)} for id, each in findings.get("notes", {}).items()],
         "acceptances": [_open(each) for each in findings.get("acceptances", [])],
         **meaning["extra"],
@@ -184,8 +184,9 @@ def _item(id: str, said: Object, lies: Object) -> Object:
 
 
 def _pipe(id: str, said: Object, lies: Object) -> Object:
-    ends: list[Any] = [end or free for end, free in zip(said["ends"], lies["free_ends"], strict=True)]
-    return {**_open(said), "id": id, "ends": ends, "via": lies["via"]}
+    free_ends = lies.get("free_ends", [None, None])
+    ends: list[Any] = [end or free for end, free in zip(said["ends"], free_ends, strict=True)]
+    return {**_open(said), "id": id, "ends": ends, "via": lies.get("via")}
 
 
 def _note(said: Object) -> Object:
@@ -194,10 +195,8 @@ def _note(said: Object) -> Object:
 
 def _open(said: Object) -> Object:
     """An object with what is unknown of it among its own fields, and without what was worked out."""
-    return {
-        **{name: each for name, each in said.items() if name not in ("extra", "measured")},
-        **said["extra"],
-    }
+    own = {name: each for name, each in said.items() if name not in ("extra", "measured")}
+    return {**own, **said.get("extra", {})}
 
 
 def _without_records(drawing: Drawing) -> Drawing:

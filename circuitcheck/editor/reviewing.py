@@ -4,38 +4,32 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from datetime import date
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QSettings, Qt
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QDockWidget, QFileDialog, QMainWindow, QMenu, QMessageBox, QWidget
+from PySide6.QtWidgets import QDockWidget, QMainWindow, QMenu, QMessageBox, QWidget
 
 from circuitcheck.drawing.edits import EditError
-from circuitcheck.drawing.routing import routes
 from circuitcheck.drawing.value import Acceptance, Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.document import Document
-from circuitcheck.editor.files import ANY, FILTER
 from circuitcheck.editor.panels.subjects import in_order
 from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.review.accepting import AcceptDialog
+from circuitcheck.editor.review.comparing import Comparing
 from circuitcheck.editor.review.panel import ReviewPanel
 from circuitcheck.editor.wording import short
 from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.finding import Finding
 from circuitcheck.review import acceptances, notes
-from circuitcheck.review.comparing import Comparison, compare
-from circuitcheck.review.findings_between import findings_between
-from circuitcheck.review.work_lists import WorkLists, work_lists
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
-    from circuitcheck.geometry import Point
     from circuitcheck.review.holding import Held
 
 NAME = "review/name"
-RECORD_PAUSE_MS, COMPARE_PAUSE_MS = 150, 60
+RECORD_PAUSE_MS = 150
 DOCK_PX = 380
 BROKEN = "The review record is broken by this change: Review, Record says why."
 
@@ -48,17 +42,15 @@ class Reviewing(QObject):
         self._window, self._document, self._panes, self._settings = window, document, panes, settings
         self.panel = ReviewPanel()
         self.panel.author.setText(str(settings.value(NAME, "")))
-        self._earlier: Earlier | None = None
-        self._compared: tuple[Comparison, WorkLists] | None = None
         self._held_before = False
         self._record_work = WorkingOut(_held_of, "review record", RECORD_PAUSE_MS, self)
-        self._compare_work = WorkingOut(self._compare, "comparison", COMPARE_PAUSE_MS, self)
         self.dock = QDockWidget("Review", window)
         self.dock.setObjectName("review")
         self.dock.setWidget(self.panel)
         window.addDockWidget(Qt.DockWidgetArea.RightDockWidgetArea, self.dock)
         self.dock.hide()
         self._make_menu()
+        self.comparing = Comparing(window, document, panes.sheet, self.panel.comparison, self.stop_action)
         self._connect()
         self._drawing_changed(Drawing(), document.drawing, "")
 
@@ -95,7 +87,7 @@ class Reviewing(QObject):
         document.analysed.connect(self._analysed)
         sheet.selection_changed.connect(self._selected)
         self._record_work.found.connect(self._show_records)
-        self._compare_work.found.connect(self._show_comparison)
+        self.comparing.begun.connect(lambda: self._bring_up(panel.comparison))
         panel.author.editingFinished.connect(self._keep_name)
         panel.notes.pinned.connect(self._pin)
         panel.notes.answered.connect(self._answer)
@@ -105,20 +97,16 @@ class Reviewing(QObject):
         panel.notes.part_wanted.connect(self._show_thing)
         panel.accepted.part_wanted.connect(self._show_thing)
         panel.accepted.taken_back.connect(self._take_back)
-        panel.comparison.file_wanted.connect(self.choose_file)
-        panel.comparison.left.connect(self.stop_comparing)
         panel.comparison.things_wanted.connect(self._show_things)
         panel.record.signed.connect(self._sign)
-        panel.record.compared.connect(self._compare_with_record)
+        panel.record.compared.connect(self.comparing.compare_with_record)
         findings.accept_wanted.connect(self._accept)
         findings.take_back_wanted.connect(self._take_back)
         findings.chosen.connect(self._finding_chosen)
         self.note_action.triggered.connect(self._write_note)
         self.accept_action.triggered.connect(self._accept_chosen)
-        self.compare_action.triggered.connect(self.choose_file)
-        self.stop_action.triggered.connect(self.stop_comparing)
+        self.compare_action.triggered.connect(self.comparing.choose_file)
         self.record_action.triggered.connect(lambda: self._bring_up(self.panel.record))
-        self.stop_action.setEnabled(False)
         self.accept_action.setEnabled(False)
 
     def close(self) -> None:
@@ -126,19 +114,19 @@ class Reviewing(QObject):
         self._document.changed.disconnect(self._drawing_changed)
         self._document.analysed.disconnect(self._analysed)
         self._record_work.close()
-        self._compare_work.close()
+        self.comparing.close()
 
     @property
     def is_busy(self) -> bool:
         """Whether an answer is still to come."""
-        return self._record_work.is_busy or self._compare_work.is_busy
+        return self._record_work.is_busy or self.comparing.is_busy
 
     # What the document says.
 
     def _drawing_changed(self, before: Drawing, after: Drawing, step: str) -> None:
         if not step:
             self._held_before = False
-            self.stop_comparing()
+            self.comparing.stop()
         self.panel.notes.show_drawing(after)
         self._selected(self._panes.sheet.selected_ids())
         if after.reviews:
@@ -146,13 +134,12 @@ class Reviewing(QObject):
         else:
             self._record_work.forget()
             self.panel.record.show_records(())
-        if self._earlier is not None:
-            self._compare_work.ask(after)
+        self.comparing.follow(after)
 
     def _analysed(self, analysis: Analysis) -> None:
         found = acceptances.standings(analysis.drawing, analysis.findings, date.today())
         self.panel.accepted.show_accepted(analysis.drawing, found)
-        self._list_comparison()
+        self.comparing.show_list()
 
     def _show_records(self, drawing: Drawing, found: tuple[Held, ...] | None) -> None:
         self.panel.record.show_records(found)
@@ -256,82 +243,6 @@ class Reviewing(QObject):
         ):
             self.panel.record.signed_now()
 
-    # Comparing.
-
-    def choose_file(self) -> None:
-        """Ask for an earlier drawing and compare with it."""
-        folder = self._document.path.parent if self._document.path else Path()
-        name, _ = QFileDialog.getOpenFileName(
-            self._window, "Compare with an earlier drawing", str(folder), f"{FILTER};;{ANY}"
-        )
-        if name:
-            self.compare_with(Path(name))
-
-    def compare_with(self, path: Path) -> bool:
-        """Compare with the drawing in a file; says so and returns False where it cannot be read."""
-        from circuitcheck.storage.reading import DrawingError, read
-
-        try:
-            old = read(path)
-        except DrawingError as error:
-            details = "\n".join(fault.message for fault in error.faults)
-            plain.message(self._window, f"{path.name} cannot be read as a drawing.", details=details).exec()
-            return False
-        except OSError as error:
-            plain.message(self._window, f"{path.name} cannot be read.", error.strerror or str(error)).exec()
-            return False
-        self._begin(path.name, old)
-        return True
-
-    def _compare_with_record(self, held: Held) -> None:
-        if held.since is not None:
-            self._begin("the drawing as it was reviewed", held.since.old)
-
-    def _begin(self, name: str, old: Drawing) -> None:
-        self._earlier = Earlier(name, old)
-        self.stop_action.setEnabled(True)
-        self._bring_up(self.panel.comparison)
-        self._compare_work.ask(self._document.drawing)
-
-    def stop_comparing(self) -> None:
-        """Leave the earlier drawing."""
-        self._compare_work.forget()
-        self._earlier, self._compared = None, None
-        self.stop_action.setEnabled(False)
-        self._panes.sheet.set_comparison(None, {})
-        self.panel.comparison.show_nothing()
-
-    def _compare(self, drawing: Drawing) -> object:
-        """In the other thread."""
-        earlier = self._earlier
-        if earlier is None:
-            return None
-        earlier.work_out()
-        found = compare(earlier.drawing, drawing)
-        return earlier, found, work_lists(found)
-
-    def _show_comparison(self, drawing: Drawing, told: tuple[Earlier, Comparison, WorkLists] | None) -> None:
-        if told is None or told[0] is not self._earlier:
-            return
-        earlier, found, work = told
-        self._compared = found, work
-        self._panes.sheet.set_comparison(found, earlier.lines)
-        self._list_comparison()
-
-    def _list_comparison(self) -> None:
-        """The list; its findings once both drawings are judged."""
-        if self._compared is None or self._earlier is None:
-            return
-        found, work = self._compared
-        analysis, old = self._document.analysis, self._earlier.findings
-        is_judged = analysis is not None and analysis.drawing is found.new and old is not None
-        between = (
-            findings_between(found, old, analysis.findings)
-            if is_judged and analysis and old is not None
-            else None
-        )
-        self.panel.comparison.show_comparison(self._earlier.name, found, work, between)
-
     # Going there.
 
     def _bring_up(self, page: QWidget) -> None:
@@ -352,23 +263,6 @@ class Reviewing(QObject):
     def _show_things(self, ids: tuple[str, ...]) -> None:
         self._panes.sheet.select(ids)
         self._panes.sheet.bring_into_view(ids)
-
-
-class Earlier:
-    """The drawing that is compared with, and what is worked out of it once."""
-
-    def __init__(self, name: str, drawing: Drawing) -> None:
-        self.name, self.drawing = name, drawing
-        self.lines: dict[str, tuple[Point, ...]] = {}
-        self.findings: tuple[Finding, ...] | None = None
-
-    def work_out(self) -> None:
-        """Its lines and findings, the first time."""
-        if self.findings is None:
-            from circuitcheck.analysis import analyse
-
-            self.lines = dict(routes(self.drawing))
-            self.findings = analyse(self.drawing).findings
 
 
 def _held_of(drawing: Drawing) -> object:

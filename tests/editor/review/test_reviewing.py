@@ -164,7 +164,7 @@ def test_what_differs_from_an_earlier_file_is_drawn_and_listed_and_follows_edits
     window: MainWindow, reviewing: Reviewing, qtbot: QtBot
 ) -> None:
     show(window, qtbot, FAULTY)
-    assert reviewing.compare_with(SAMPLES / f"{SOUND}.wetcircuit")
+    assert reviewing.comparing.compare_with(SAMPLES / f"{SOUND}.wetcircuit")
     wait(window, qtbot)
     assert window.sheet.review.shown["outside"] == "removed" and window.sheet.review.shown["plug"] == "fitted"
     assert window.sheet.review.shown["p50"] == "re-piped"
@@ -179,7 +179,7 @@ def test_what_differs_from_an_earlier_file_is_drawn_and_listed_and_follows_edits
     window.document.do("Set", set_field(window.document.drawing, "store", "volume_l", 333))
     wait(window, qtbot)
     assert window.sheet.review.shown["store"] == "changed"
-    reviewing.stop_comparing()
+    reviewing.comparing.stop()
     assert window.sheet.review.shown == {} and "Choose an earlier file" in reviewing.panel.comparison.said
 
 
@@ -190,7 +190,9 @@ def test_a_file_that_is_none_is_told_and_nothing_is_compared(
     broken = tmp_path / "broken.wetcircuit"
     broken.write_text("{", encoding="utf-8")
     monkeypatch.setattr("PySide6.QtWidgets.QMessageBox.exec", lambda box: 0)
-    assert not reviewing.compare_with(broken) and not reviewing.compare_with(tmp_path / "none.wetcircuit")
+    assert not reviewing.comparing.compare_with(broken) and not reviewing.comparing.compare_with(
+        tmp_path / "none.wetcircuit"
+    )
 
 
 def test_a_record_is_made_holds_and_is_broken_by_one_pipe_and_says_why(
@@ -232,7 +234,7 @@ def test_everything_to_do_has_a_name_for_a_screen_reader(
 
 def test_comparing_ends_with_another_drawing(window: MainWindow, reviewing: Reviewing, qtbot: QtBot) -> None:
     show(window, qtbot, FAULTY)
-    reviewing.compare_with(SAMPLES / f"{SOUND}.wetcircuit")
+    reviewing.comparing.compare_with(SAMPLES / f"{SOUND}.wetcircuit")
     wait(window, qtbot)
     show(window, qtbot, SOUND)
     assert window.sheet.review.shown == {} and window.document.drawing == read(

@@ -11,6 +11,7 @@ from circuitcheck.drawing.value import Component, Control, Drawing, End, Joint, 
 from circuitcheck.geometry import Point
 
 Rigid = Callable[[Point], Point]
+NO_WAY = Point(0, 0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +44,42 @@ def move(drawing: Drawing, ids: Iterable[str], dx: float, dy: float) -> Drawing:
         return Point(point.x + dx, point.y + dy)
 
     return _arranged(drawing, _choose(drawing, ids), shifted, lambda part: part)
+
+
+def shift(drawing: Drawing, by: Mapping[str, Point]) -> Drawing:
+    """Move each part, control or pipe's free ends by squares of its own, as one edit.
+
+    A pipe whose two ends go alike goes along whole; else the corners next to an end give way.
+    Raises EditError for an id that is not in the drawing.
+    """
+    chosen = _choose(drawing, [id for id, off in by.items() if off != NO_WAY])
+    parts = {
+        id: replace(part, at=_off(part.at, by[id])) for id, part in chosen.parts.items() if part.at is not None
+    }
+    controls = {
+        id: replace(control, at=_off(control.at, by[id]))
+        for id, control in chosen.controls.items()
+        if control.at is not None
+    }
+    after = changed(
+        drawing,
+        components=with_items(drawing.components, parts),
+        controls=with_items(drawing.controls, controls),
+    )
+    pipes = {}
+    for id in {id for part in parts for id in drawing.pipes_of(part)} | chosen.pipes:
+        pipe = drawing.pipes[id]
+        offs = [by.get(end.part if isinstance(end, Joint) else id, NO_WAY) for end in pipe.ends]
+        first, second = (
+            end if isinstance(end, Joint) else _off(end, off) for end, off in zip(pipe.ends, offs, strict=True)
+        )
+        via = pipe.via
+        if via is not None and offs[0] == offs[1]:
+            via = tuple(_off(corner, offs[0]) for corner in via)
+        elif via is not None:
+            via = _followed(drawing, after, pipe.ends, (first, second), via)
+        pipes[id] = replace(pipe, ends=(first, second), via=via)
+    return changed(after, pipes=with_items(drawing.pipes, pipes))
 
 
 def turn(drawing: Drawing, ids: Iterable[str]) -> Drawing:
@@ -81,6 +118,10 @@ def mirror(drawing: Drawing, ids: Iterable[str]) -> Drawing:
         return replace(part, turn=-part.turn % 360, mirrored=not part.mirrored)
 
     return _arranged(drawing, chosen, reflected, flipped)
+
+
+def _off(at: Point, off: Point) -> Point:
+    return Point(at.x + off.x, at.y + off.y)
 
 
 def _choose(drawing: Drawing, ids: Iterable[str]) -> _Chosen:

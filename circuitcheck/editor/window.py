@@ -301,8 +301,8 @@ class MainWindow(QMainWindow):
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """On the sheet Escape first leaves what is in hand, then the selection, then the finding."""
         if watched is self.sheet and event.type() is QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
-            at_rest = self.sheet.viewport().cursor().shape() is Qt.CursorShape.ArrowCursor
-            idle = at_rest and not self.sheet.selected_ids() and self.findings.finding is not None
+            free = self.sheet.is_at_rest and not self.sheet.selected_ids()
+            idle = free and self.findings.finding is not None
             if idle and event.key() == Qt.Key.Key_Escape:
                 self.findings.leave()
                 return True

@@ -136,7 +136,7 @@ class Field:
 
     `default` None with no stated default means: left out is not known yet, as is null.
     `above` is an exclusive lower limit (a bore of zero is impossible), `least`/`most` inclusive.
-    `refers_to` says what a reference must name: "motor valve", "cistern", ...; any part if "".
+    `refers_to` says what a reference must name: MOTOR_VALVE or CISTERN; any part if "".
     """
 
     name: str
@@ -149,6 +149,7 @@ class Field:
     most: float | None = None
     choices: tuple[str, ...] = ()
     help: str = ""
+    refers_to: str = ""
 
     @property
     def has_default(self) -> bool:
@@ -190,9 +191,13 @@ def any_of(name: str, label: str, choices: tuple[str, ...], *, help: str = "") -
     return Field(name, label, FieldType.CHOICES, default=(), choices=choices, help=help)
 
 
-def reference(name: str, label: str, *, help: str = "") -> Field:
-    """A field that names another part by its id."""
-    return Field(name, label, FieldType.REFERENCE, help=help)
+MOTOR_VALVE, CISTERN = "motor valve", "cistern"
+"""What a reference may have to name."""
+
+
+def reference(name: str, label: str, *, to: str = "", help: str = "") -> Field:
+    """A field that names another part by its id; `to` is MOTOR_VALVE, CISTERN, or any part."""
+    return Field(name, label, FieldType.REFERENCE, help=help, refers_to=to)
 
 
 HEIGHT = number("height_m", "Height", "m", least=-1000, most=1000, help="Above the sheet's datum.")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from circuitcheck.parts.kind import (
+    CISTERN,
     Device,
     Group,
     Kind,
@@ -20,7 +21,7 @@ KIND = Kind(
     size=(2, 4),
     ports=(Port("connection", (0, 2), (0, 1)),),
     own_fields=(
-        reference("over", "Over cistern"),
+        reference("over", "Over cistern", to=CISTERN),
         number("height_above_water_mm", "Height above water", "mm", least=0),
     ),
     devices=devices(Device(Role.VENTS, "connection")),

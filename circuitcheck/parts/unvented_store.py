@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from circuitcheck.parts.kind import (
+    MOTOR_VALVE,
     Data,
     Device,
     Group,
@@ -81,6 +82,7 @@ KIND = Kind(
         reference(
             "energy_cut_out",
             "Energy cut-out shuts",
+            to=MOTOR_VALVE,
             help="The motorised valve that the store's energy cut-out shuts.",
         ),
         number("immersion_kw", "Immersion heater", "kW", least=0),

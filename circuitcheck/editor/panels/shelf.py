@@ -19,6 +19,7 @@ from circuitcheck.editor.dragging import mime_of
 from circuitcheck.editor.fonts import scaled
 from circuitcheck.editor.icons import SHELF_PX, find_icon, kind_icon
 from circuitcheck.editor.panels.section import NO_BOUND_PX
+from circuitcheck.editor.part_search import found_by
 from circuitcheck.editor.theme import Theme
 from circuitcheck.parts.catalogue import kinds, shelf
 from circuitcheck.parts.kind import Group, Kind
@@ -204,19 +205,6 @@ class Shelf(QWidget):
         """Keep the one column as wide as the shelf."""
         super().resizeEvent(event)
         self.tree.setColumnWidth(0, self.tree.viewport().width())
-
-
-def found_by(typed: str) -> list[str]:
-    """The kinds whose name holds all the words typed, the likeliest first; else those that do such a thing."""
-    words = typed.casefold().split()
-    in_name = [kind for kind in kinds().values() if all(word in kind.title.casefold() for word in words)]
-    if not in_name:
-        told = [(kind, f"{kind.title} {kind.summary}".casefold()) for kind in kinds().values()]
-        in_name = [kind for kind, text in told if all(word in text for word in words)]
-    in_name.sort(
-        key=lambda kind: (not kind.title.casefold().startswith(typed.casefold().strip()), kind.title)
-    )
-    return [kind.name for kind in in_name]
 
 
 def _kind_item(kind: Kind) -> QTreeWidgetItem:

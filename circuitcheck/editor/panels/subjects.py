@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from typing import Any
@@ -11,7 +11,7 @@ from circuitcheck.drawing import edits
 from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
 from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe
 from circuitcheck.editor.wording import possessive, set_step, spoken, upper
-from circuitcheck.parts.kind import Field, FieldType, Role, Way
+from circuitcheck.parts.kind import CISTERN, MOTOR_VALVE, Field, FieldType, Role, Way
 
 Ids = tuple[str, ...]
 Options = tuple[tuple[str, str], ...]
@@ -153,7 +153,7 @@ def _rows_of(drawing: Drawing, id: str, *, with_options: bool = True) -> tuple[R
     found = [Row(LABEL, Held(thing.label))]
     for field in thing.kind.fields:
         refers = with_options and field.type is FieldType.REFERENCE
-        options = _options(drawing, (part for part in drawing.components if part != id)) if refers else ()
+        options = _options(drawing, _namable(drawing, thing, field)) if refers else ()
         found.append(Row(field, Held(thing.data.get(field.name, Left.OUT)), options))
     return tuple(found)
 
@@ -194,11 +194,30 @@ def _options(drawing: Drawing, ids: Iterable[str]) -> Options:
     return tuple((id, name if taken.count(name) == 1 else f"{name} ({id})") for id, name in names)
 
 
+def _namable(drawing: Drawing, part: Component, field: Field) -> list[str]:
+    """The ids that a reference of a part can sensibly name, and the one that it does name."""
+    sensible = _SENSIBLE.get(field.refers_to, lambda other: True)
+    return [
+        id
+        for id, other in drawing.components.items()
+        if (id != part.id and sensible(other)) or id == part.data.get(field.name)
+    ]
+
+
+def _is_motor_valve(part: Component) -> bool:
+    return any(passage.way is Way.MOTOR for passage in part.kind.passages(part.data))
+
+
 def _is_driven(part: Component) -> bool:
     """Whether a control can act on it: a motor valve, a pump, a heat source."""
-    motor = any(passage.way is Way.MOTOR for passage in part.kind.passages(part.data))
-    return motor or _has(part, Role.PUMPS) or _has(part, Role.HEATS)
+    return _is_motor_valve(part) or _has(part, Role.PUMPS) or _has(part, Role.HEATS)
 
 
 def _has(part: Component, role: Role) -> bool:
     return any(device.role is role for device in part.kind.devices(part.data))
+
+
+_SENSIBLE: Mapping[str, Callable[[Component], bool]] = {
+    MOTOR_VALVE: _is_motor_valve,
+    CISTERN: lambda part: _has(part, Role.FEEDS),
+}

@@ -135,6 +135,11 @@ class SheetView(Canvas):
         self._stage.review.compare(found, old_lines)
         self._stage.refresh_flows()
 
+    @property
+    def is_at_rest(self) -> bool:
+        """Whether nothing is in hand and no gesture lasts."""
+        return self._hands.gesture is None
+
     def selected_ids(self) -> frozenset[str]:
         """The ids of the parts, pipes and controls that are selected."""
         return self._stage.selection

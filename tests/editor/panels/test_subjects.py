@@ -82,9 +82,9 @@ def test_a_value_beyond_its_limits_is_refused(drawing: Drawing) -> None:
         put(drawing, ("p1",), "size_mm", 0)
 
 
-def test_a_reference_offers_the_parts_there_are(drawing: Drawing) -> None:
+def test_a_reference_offers_the_parts_it_can_name(drawing: Drawing) -> None:
     (row,) = [row for row in rows(drawing, ("store",)) if row.key == "energy_cut_out"]
-    assert [id for id, _ in row.options] == ["hs", "pump", "zv1", "zv2", "rad"]
+    assert [id for id, _ in row.options] == ["zv1", "zv2"]
     _, after = put(drawing, ("store",), "energy_cut_out", "zv1")
     assert after.components["store"].value("energy_cut_out") == "zv1"
 
@@ -130,3 +130,32 @@ def test_headings(drawing: Drawing) -> None:
     assert heading(drawing, ("pump", "p1")) == "2 selected"
     assert remark(drawing, ("p1",)) == "From heat source hs (flow) to pump pump (in)."
     assert remark(drawing, ("p2",)) == "From pump pump (out) to a free end."
+
+
+@pytest.mark.parametrize(
+    ("part", "field", "offered"),
+    [("store", "energy_cut_out", {"zv1", "zv2", "tp"}), ("vent", "over", {"cistern"})],
+)
+def test_a_reference_offers_only_what_it_can_mean(part: str, field: str, offered: set[str]) -> None:
+    drawing = made(
+        {
+            "hs": "heat_source",
+            "zv1": "zone_valve",
+            "zv2": "zone_valve",
+            "tp": "three_port_valve",
+            "iv": "isolating_valve",
+            "store": "unvented_store",
+            "vent": "open_vent",
+            "cistern": "feed_cistern",
+            "t1": "tee",
+        },
+        "",
+    )
+    (row,) = [row for row in rows(drawing, (part,)) if row.key == field]
+    assert {id for id, _ in row.options} == offered
+
+
+def test_what_a_file_names_is_offered_all_the_same() -> None:
+    drawing = made({"store": ("unvented_store", {"energy_cut_out": "pump"}), "pump": "pump"}, "")
+    (row,) = [row for row in rows(drawing, ("store",)) if row.key == "energy_cut_out"]
+    assert [id for id, _ in row.options] == ["pump"]

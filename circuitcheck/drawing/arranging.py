@@ -54,7 +54,9 @@ def shift(drawing: Drawing, by: Mapping[str, Point]) -> Drawing:
     """
     chosen = _choose(drawing, [id for id, off in by.items() if off != NO_WAY])
     parts = {
-        id: replace(part, at=_off(part.at, by[id])) for id, part in chosen.parts.items() if part.at is not None
+        id: replace(part, at=_off(part.at, by[id]))
+        for id, part in chosen.parts.items()
+        if part.at is not None
     }
     controls = {
         id: replace(control, at=_off(control.at, by[id]))
@@ -71,7 +73,8 @@ def shift(drawing: Drawing, by: Mapping[str, Point]) -> Drawing:
         pipe = drawing.pipes[id]
         offs = [by.get(end.part if isinstance(end, Joint) else id, NO_WAY) for end in pipe.ends]
         first, second = (
-            end if isinstance(end, Joint) else _off(end, off) for end, off in zip(pipe.ends, offs, strict=True)
+            end if isinstance(end, Joint) else _off(end, off)
+            for end, off in zip(pipe.ends, offs, strict=True)
         )
         via = pipe.via
         if via is not None and offs[0] == offs[1]:

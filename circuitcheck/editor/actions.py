@@ -8,11 +8,22 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar, QWidget
 
+from circuitcheck.drawing.aligning import Side
 from circuitcheck.editor import plain
 from circuitcheck.editor.appearance import Appearance
 
 Key = QKeySequence.StandardKey | str | None
 _Std = QKeySequence.StandardKey
+
+
+ALIGNING = {
+    Side.LEFT: ("Align &left", "Left edges in one line"),
+    Side.CENTRES: ("Align in a &column", "One above the other, so that ports lie in one line"),
+    Side.RIGHT: ("Align &right", "Right edges in one line"),
+    Side.TOP: ("Align &top", "Upper edges in one line"),
+    Side.MIDDLES: ("Align in a ro&w", "Side by side, so that ports lie in one line"),
+    Side.BOTTOM: ("Align &bottom", "Lower edges in one line"),
+}
 
 
 class Actions:
@@ -24,7 +35,11 @@ class Actions:
         self.open = self._made("&Open…", _Std.Open, "Open a drawing")
         self.save = self._made("&Save", _Std.Save, "Save the drawing")
         self.save_as = self._made("Save &as…", _Std.SaveAs, "Save the drawing under another name")
-        self.quit = self._made("&Quit", _Std.Quit, "Close the window")
+        self.new_window = self._made(
+            "New &window", "Ctrl+Shift+N", "A window beside this one, with a drawing of its own"
+        )
+        self.close_window = self._made("&Close the window", _Std.Close, "Close this window")
+        self.quit = self._made("&Quit", _Std.Quit, "Close every window")
         self.quit.setMenuRole(QAction.MenuRole.QuitRole)
         if self.save_as.shortcut().isEmpty():
             # Not every platform has a standard key for it.
@@ -36,7 +51,17 @@ class Actions:
         self.redo = self._made("&Redo", _Std.Redo, "Make the step again")
         self.delete = self._made("&Delete", _Std.Delete, "Delete what is selected; pipes heal")
         self.select_all = self._made("Select &all", _Std.SelectAll, "Select everything")
-        self.find = self._made("&Find a part", _Std.Find, "Find a part to place by typing")
+        self.cut = self._made("Cu&t", _Std.Cut, "Take what is selected out, to paste it elsewhere")
+        self.copy = self._made("&Copy", _Std.Copy, "Copy what is selected, for a drawing or as a picture")
+        self.paste = self._made(
+            "&Paste", _Std.Paste, "Put in what was copied, where the pointer or the caret is"
+        )
+        self.duplicate = self._made("D&uplicate", "Ctrl+D", "What is selected once more, a little aside")
+        self.rename = self._made("Re&name…", "F2", "The label of what is selected, in the details")
+        self.find = self._made("&Find in the drawing…", _Std.Find, "A part or pipe by its label, kind or id")
+        self.find_next = self._made("Find the ne&xt", "F3", "The next of what was found last")
+        self.find_previous = self._made("Find the one &before", "Shift+F3", "Back among what was found last")
+        self.search = self._made("Search the co&mmands…", "Ctrl+K", "Any command by its name")
 
         self.zoom_in = self._made("Zoom &in", _Std.ZoomIn, "Larger")
         self.zoom_out = self._made("Zoom &out", _Std.ZoomOut, "Smaller")
@@ -46,6 +71,24 @@ class Actions:
         self.previous_finding = self._made("&Previous finding", "Shift+F8", "Choose the finding before")
         self.leave_finding = self._made("&Leave the finding", None, "The drawing as it was (Escape)")
 
+        self.place = self._made(
+            "&Place a part…", "Ins", "Find a part by typing and place it; letters do the same"
+        )
+        self.shelf = self._made(
+            "Find on the &shelf", "Ctrl+Shift+F", "Find a part among the parts to the left"
+        )
+        self.place_again = self._made("Place a&gain", "Ctrl+Return", "One more of the kind placed last")
+        self.keep_placing = self._made(
+            "&Keep placing", None, "After each part the next of its kind is in hand"
+        )
+        self.keep_placing.setCheckable(True)
+        self.pipe = self._made(
+            "&Draw a pipe from here", "P", "From the part that is selected or the caret, by keys"
+        )
+        self.route = self._made("&Let the program route it", None, "Corners that were set by hand go")
+        self.align = {side: self._made(text, None, hint) for side, (text, hint) in ALIGNING.items()}
+        self.spread_across = self._made("Spread a&cross", None, "Alike gaps from left to right")
+        self.spread_down = self._made("Spread d&own", None, "Alike gaps from top to bottom")
         self.turn = self._made("&Turn", "R", "Turn what is selected by a quarter, clockwise")
         self.mirror = self._made("&Mirror", "M", "Mirror what is selected, left to right")
         self.about = self._made("&About circuitcheck", None, "Version, licence and words of care")
@@ -55,7 +98,18 @@ class Actions:
     @property
     def of_the_sheet(self) -> tuple[QAction, ...]:
         """Actions whose key belongs to the sheet alone: elsewhere it types or deletes a letter."""
-        return (self.delete, self.select_all, self.turn, self.mirror)
+        return (
+            self.delete,
+            self.select_all,
+            self.turn,
+            self.mirror,
+            self.cut,
+            self.copy,
+            self.paste,
+            self.duplicate,
+            self.pipe,
+            self.place_again,
+        )
 
     def give_to_sheet(self, sheet: QWidget) -> None:
         """Let those keys work only where the sheet has the focus."""
@@ -74,22 +128,25 @@ class Actions:
         counted: QAction,
         figures: QAction,
         flows: QMenu,
+        windows: QMenu,
     ) -> None:
         """Put the menus into the menu bar."""
         file = bar.addMenu("&File")
-        file.addActions([self.new, self.open])
+        file.addActions([self.new, self.new_window, self.open])
         file.addMenu(recent)
         file.addMenu(samples)
         file.addSeparator()
         file.addActions([self.save, self.save_as])
         file.addSeparator()
-        file.addAction(self.quit)
+        file.addActions([self.close_window, self.quit])
         edit = bar.addMenu("&Edit")
         edit.addActions([self.undo, self.redo])
         edit.addSeparator()
-        edit.addActions([self.delete, self.select_all])
+        edit.addActions([self.cut, self.copy, self.paste, self.duplicate, self.delete])
         edit.addSeparator()
-        edit.addActions([self.find, fill_in])
+        edit.addActions([self.select_all, self.rename])
+        edit.addSeparator()
+        edit.addActions([self.find, self.find_next, self.find_previous, self.search, fill_in])
         view = bar.addMenu("&View")
         view.addActions([self.zoom_in, self.zoom_out, self.zoom_reset, self.fit])
         view.addSeparator()
@@ -98,7 +155,12 @@ class Actions:
         view.addActions([parts_list, counted, figures])
         view.addMenu(flows)
         view.addMenu(self._appearance_menu(bar))
-        bar.addMenu("&Arrange").addActions([self.turn, self.mirror])
+        arrange = bar.addMenu("&Arrange")
+        arrange.addActions([self.place, self.place_again, self.keep_placing, self.shelf, self.pipe])
+        arrange.addSeparator()
+        arrange.addActions([self.turn, self.mirror, self.route])
+        arrange.addMenu(self.align_menu(arrange))
+        bar.addMenu(windows)
         bar.addMenu("&Help").addAction(self.about)
 
     def show_steps(self, undo: str, redo: str) -> None:
@@ -108,6 +170,32 @@ class Actions:
             name = f"{step[:1].lower()}{step[1:]}" if step else ""
             action.setText(f"{word} {plain.action_text(name)}".rstrip())
             plain.set_tip(action, f"{word.replace('&', '')} {name}".rstrip())
+
+    def align_menu(self, parent: QWidget) -> QMenu:
+        """Aligning and spreading, as a menu of its own."""
+        menu = QMenu("&Align and spread", parent)
+        sides = list(self.align.values())
+        menu.addActions(sides[:3])
+        menu.addSeparator()
+        menu.addActions(sides[3:])
+        menu.addSeparator()
+        menu.addActions([self.spread_across, self.spread_down])
+        return menu
+
+    def show_selection(self, parts: int, pipes: int) -> None:
+        """Enable what can be done to so many parts and pipes."""
+        anything = bool(parts or pipes)
+        for action in (self.cut, self.copy, self.duplicate, self.delete):
+            action.setEnabled(anything)
+        for action in (self.turn, self.mirror):
+            # In hand there may be a part all the same: R and M reach it by the sheet's own keys.
+            action.setEnabled(anything)
+        self.rename.setEnabled(parts == 1 and not pipes)
+        self.route.setEnabled(bool(pipes))
+        for action in self.align.values():
+            action.setEnabled(parts > 1)
+        for action in (self.spread_across, self.spread_down):
+            action.setEnabled(parts > 2)
 
     def _appearances(self) -> dict[Appearance, QAction]:
         group = QActionGroup(self._owner)

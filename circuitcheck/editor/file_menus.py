@@ -22,6 +22,8 @@ class FileMenus(QObject):
         self.samples = QMenu("Open a sa&mple", window)
         self.recent.triggered.connect(self._open_recent)
         self.samples.triggered.connect(self._open_sample)
+        # Another window may have opened some meanwhile.
+        self.recent.aboutToShow.connect(self._fill_recent)
         files.recent_changed.connect(self._fill_recent)
         refill(self.samples, files.samples(), "No samples are installed")
         self._fill_recent()
@@ -31,7 +33,11 @@ class FileMenus(QObject):
         self.samples.popup(at)
 
     def _fill_recent(self) -> None:
-        refill(self.recent, self._files.recent(), "No files yet")
+        recent = self._files.recent()
+        refill(self.recent, recent, "No files yet")
+        if recent:
+            self.recent.addSeparator()
+            self.recent.addAction("&Clear the list").triggered.connect(self._files.forget_all_recent)
 
     def _open_recent(self, action: QAction) -> None:
         if isinstance(path := action.data(), Path):

@@ -155,6 +155,11 @@ class Files(QObject):
         """The recent files, each with what the menu calls it."""
         return [(f"{path.stem}  ({path.parent})", path) for path in remembered.recent(self._settings)]
 
+    def forget_all_recent(self) -> None:
+        """Forget which files were opened; the files stay."""
+        remembered.forget_all_recent(self._settings)
+        self.recent_changed.emit()
+
     def samples(self) -> list[tuple[str, Path]]:
         """The drawings that ship with the program, each with what the menu calls it."""
         try:
@@ -232,9 +237,9 @@ class Files(QObject):
         return self._folder() / f"{name or 'drawing'}{ENDING}"
 
 
-def dropped_file(data: QMimeData) -> Path | None:
-    """The one drawing's file that a drag from another program carries; None for anything else."""
+def dropped_files(data: QMimeData) -> list[Path]:
+    """The drawings' files that a drag from another program carries; none where anything else is among them."""
     urls = data.urls()
-    if len(urls) == 1 and urls[0].isLocalFile() and urls[0].toLocalFile().endswith(ENDING):
-        return Path(urls[0].toLocalFile())
-    return None
+    if not all(url.isLocalFile() and url.toLocalFile().endswith(ENDING) for url in urls):
+        return []
+    return [Path(url.toLocalFile()) for url in urls]

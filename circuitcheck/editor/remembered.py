@@ -39,6 +39,11 @@ def forget_recent(store: QSettings, path: Path) -> None:
     store.setValue(_RECENT, [str(each) for each in recent(store) if each != path.absolute()])
 
 
+def forget_all_recent(store: QSettings) -> None:
+    """Forget all of them."""
+    store.setValue(_RECENT, [])
+
+
 def save_geometry(store: QSettings, window: QWidget, splitters: dict[str, QSplitter]) -> None:
     """Remember place, size and splitters."""
     store.setValue(_GEOMETRY, window.saveGeometry())

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QStatusBar, QToolButton, QWidget
 
 from circuitcheck.editor import plain
 
-REST = "Press on a port and drag to draw a pipe; drop a valve on a pipe to cut it in."
+REST = "Type a part’s name to place it.  Press on a port and drag to draw a pipe."
 
 
 class StatusLine(QStatusBar):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, QSettings, Qt, QTimer, Signal
@@ -15,8 +16,9 @@ from circuitcheck.editor.actions import Actions
 from circuitcheck.editor.appearance import Appearance, Appearances
 from circuitcheck.editor.bar import UNTITLED, Bar
 from circuitcheck.editor.document import Document
+from circuitcheck.editor.editing import Editing
 from circuitcheck.editor.file_menus import FileMenus
-from circuitcheck.editor.files import Files, dropped_file
+from circuitcheck.editor.files import Files, dropped_files
 from circuitcheck.editor.history import new_ids
 from circuitcheck.editor.live import Live
 from circuitcheck.editor.panels.finding_text import is_empty
@@ -26,6 +28,7 @@ from circuitcheck.editor.reviewing import Reviewing
 from circuitcheck.editor.status import StatusLine
 from circuitcheck.editor.tables import Tables
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.window_menu import WindowMenu, main_windows
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.parts.catalogue import kinds
 
@@ -41,10 +44,12 @@ BUSY_MS = 250
 class MainWindow(QMainWindow):
     """Joins the document to what shows it; holds no state of the drawing itself.
 
-    `left` when it was closed, and what was unsaved was saved or given up.
+    `left` when it was closed, and what was unsaved was saved or given up. `another_wanted` when a further
+    window is to open: with a file's path, or None for an empty drawing.
     """
 
     left = Signal()
+    another_wanted = Signal(object)
 
     def __init__(self, document: Document, settings: QSettings, appearances: Appearances) -> None:
         super().__init__()
@@ -63,6 +68,7 @@ class MainWindow(QMainWindow):
         self.live = Live(self, document, self._panes, self.tables)
         self._fill_menus()
         self.reviewing = Reviewing(self, document, self._panes, settings)
+        self.editing = Editing(self, document, self._panes, self.actions_, self.status, appearances.theme)
         self._connect_document()
         self._connect_panels()
         self._connect_actions()
@@ -82,6 +88,7 @@ class MainWindow(QMainWindow):
 
     def _fill_menus(self) -> None:
         self._menus = FileMenus(self.files, self)
+        self._window_menu = WindowMenu(self, [self.actions_.new_window, self.actions_.close_window])
         parts_list = self._panes.dock.toggleViewAction()
         parts_list.setText("Parts &list")
         parts_list.setShortcut("Ctrl+L")
@@ -94,6 +101,7 @@ class MainWindow(QMainWindow):
             counted=self.tables.counted_action,
             figures=self.live.figures_action,
             flows=self.live.menu,
+            windows=self._window_menu.menu,
         )
 
     def _connect_document(self) -> None:
@@ -133,14 +141,16 @@ class MainWindow(QMainWindow):
         actions.open.triggered.connect(self.files.open)
         actions.save.triggered.connect(self.files.save)
         actions.save_as.triggered.connect(self.files.save_as)
-        actions.quit.triggered.connect(self.close)
+        actions.new_window.triggered.connect(self._want_window)
+        actions.close_window.triggered.connect(self.close)
+        actions.quit.triggered.connect(self._quit)
         actions.undo.triggered.connect(self.document.undo)
         actions.redo.triggered.connect(self.document.redo)
         actions.delete.triggered.connect(self.sheet.remove_selection)
         actions.select_all.triggered.connect(self.sheet.select_all)
         actions.turn.triggered.connect(self.sheet.turn_selection)
         actions.mirror.triggered.connect(self.sheet.mirror_selection)
-        actions.find.triggered.connect(self._find_part)
+        actions.shelf.triggered.connect(self._find_on_shelf)
         actions.zoom_in.triggered.connect(self.sheet.zoom_in)
         actions.zoom_out.triggered.connect(self.sheet.zoom_out)
         actions.zoom_reset.triggered.connect(self.sheet.zoom_reset)
@@ -166,6 +176,7 @@ class MainWindow(QMainWindow):
             self.sheet.select(new_ids(before, after))
         self.details.show_selection(after, self._selection())
         self.parts_list.show_drawing(after)
+        self.editing.show_selection()
         self.actions_.show_steps(self.document.undo_text, self.document.redo_text)
         self._busy.start()
         self._show_saved_state()
@@ -261,7 +272,16 @@ class MainWindow(QMainWindow):
     def _place_first(self) -> None:
         self.sheet.begin_placing(kinds()[FIRST_PART])
 
-    def _find_part(self) -> None:
+    def _want_window(self) -> None:
+        self.another_wanted.emit(None)
+
+    def _quit(self) -> None:
+        """Close every window, until one is kept; this one last."""
+        for window in (*(each for each in main_windows() if each is not self), self):
+            if not window.close():
+                return
+
+    def _find_on_shelf(self) -> None:
         self._panes.fold_shelf(strip=False)
         self.shelf.find_box.setFocus(Qt.FocusReason.ShortcutFocusReason)
         self.shelf.find_box.selectAll()
@@ -276,6 +296,7 @@ class MainWindow(QMainWindow):
         self._panes.set_theme(theme)
         self.tables.set_theme(theme)
         self.live.set_theme(theme)
+        self.editing.set_theme(theme)
         self.bar.set_theme(theme)
 
     def show_not_kept(self, reason: str) -> None:
@@ -310,15 +331,21 @@ class MainWindow(QMainWindow):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """A drawing's file may be dropped anywhere."""
-        if dropped_file(event.mimeData()):
+        if dropped_files(event.mimeData()):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
-        """Open the file that was dropped."""
-        if path := dropped_file(event.mimeData()):
+        """Open the file that was dropped; of several each further one in a window of its own."""
+        paths = dropped_files(event.mimeData())
+        if paths:
             event.acceptProposedAction()
             # The drag has to end before a dialog may ask about unsaved changes.
-            QTimer.singleShot(0, self, lambda: self.files.open_path(path))
+            QTimer.singleShot(0, self, lambda: self._open_dropped(paths))
+
+    def _open_dropped(self, paths: list[Path]) -> None:
+        self.files.open_path(paths[0])
+        for path in paths[1:]:
+            self.another_wanted.emit(path)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Ask about unsaved changes; then stop what runs beside the window before anything goes."""
@@ -333,6 +360,7 @@ class MainWindow(QMainWindow):
         self._busy.stop()
         self.document.changed.disconnect(self._show_drawing)
         self.document.analysed.disconnect(self._show_analysis)
+        self.editing.close()
         self.live.close()
         self.reviewing.close()
         self.document.close()

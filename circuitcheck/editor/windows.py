@@ -42,6 +42,7 @@ class Windows(QObject):
         recovering.failed.connect(window.show_not_kept)
         self._open[window] = recovering
         window.left.connect(self._left)
+        window.another_wanted.connect(self._another)
         if len(self._open) > 1:
             window.move(window.pos() + STEP * (len(self._open) - 1))
         window.show()
@@ -67,6 +68,15 @@ class Windows(QObject):
         window = next(filter(_is_blank, self._open), None) or self.new()
         if recover(window, left, window.document, self._open[window]):
             window.files.opened.emit()
+
+    def _another(self, path: object) -> None:
+        """A window asks for a further one: the file's if it is open already, else a new one."""
+        known = [each for each in self._open if path is not None and each.document.path == path]
+        window = known[0] if known else self.new()
+        if isinstance(path, Path) and not known:
+            window.files.read(path)
+        window.raise_()
+        window.activateWindow()
 
     def _left(self) -> None:
         """A window was closed on purpose: its unsaved work was saved or given up."""

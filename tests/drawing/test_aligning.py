@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
 
 from circuitcheck.drawing.aligning import Side, align, distribute
@@ -50,7 +52,9 @@ def test_aligned_they_stay_aligned(three: tuple[Drawing, list[str]], side: Side)
     drawing, ids = three
     after = align(drawing, ids, side)
     assert align(after, ids, side) == after
-    assert all(part.at is not None and part.at.x % 1 == part.at.y % 1 == 0 for part in after.components.values())
+    assert all(
+        part.at is not None and part.at.x % 1 == part.at.y % 1 == 0 for part in after.components.values()
+    )
 
 
 def test_gaps_become_alike_and_the_outer_two_stay() -> None:
@@ -58,7 +62,7 @@ def test_gaps_become_alike_and_the_outer_two_stay() -> None:
     after = distribute(drawing, ids, across=True)
     places = [after.components[id].at for id in ids]
     boxes = [after.components[id].box() for id in ids]
-    gaps = [right[0] - left[2] for left, right in zip(boxes, boxes[1:], strict=False) if left and right]
+    gaps = [right[0] - left[2] for left, right in pairwise(boxes) if left and right]
     assert places[0] == Point(0, 0) and places[-1] == Point(30, 9)
     assert max(gaps) - min(gaps) <= 1
     assert distribute(after, ids, across=True) == after

@@ -61,7 +61,11 @@ def test_pipes_between_chosen_parts_come_along_and_others_are_cut_free(terrace: 
 def test_what_is_named_goes_by_the_new_name_or_not_at_all(terrace: Drawing) -> None:
     both = piece(terrace, {"store", "zv_store", "store_thermostat"})
     after, ids = put_in(terrace, both, 0, 40)
-    (store,) = [after.components[id] for id in ids & after.components.keys() if "store" in after.components[id].kind.name]
+    (store,) = [
+        after.components[id]
+        for id in ids & after.components.keys()
+        if "store" in after.components[id].kind.name
+    ]
     (control,) = [after.controls[id] for id in ids & after.controls.keys()]
     assert store.data["energy_cut_out"] in ids and control.acts_on == (store.data["energy_cut_out"],)
     alone = piece(terrace, {"store", "store_thermostat"})

@@ -204,10 +204,11 @@ def test_the_parts_list_and_the_sheet_select_together(window: MainWindow, qtbot:
     assert names == ["Heat source"]
 
 
-def test_the_find_key_goes_to_the_parts(window: MainWindow, qtbot: QtBot) -> None:
+def test_a_key_goes_to_the_parts(window: MainWindow, qtbot: QtBot) -> None:
     window.resize(1000, 700)
     assert window.shelf.is_strip
-    QTest.keyClick(window, Qt.Key.Key_F, Qt.KeyboardModifier.ControlModifier)
+    keys = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+    QTest.keyClick(window, Qt.Key.Key_F, keys)
     assert window.shelf.find_box.hasFocus()
     assert not window.shelf.is_strip
 

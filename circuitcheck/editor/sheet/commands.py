@@ -4,13 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from circuitcheck.drawing import edits
+from circuitcheck.drawing import aligning, clipboard, edits
+from circuitcheck.drawing.aligning import Side
+from circuitcheck.drawing.pipes import set_corners
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor.sheet import shaping
 from circuitcheck.editor.sheet.layout import things
 from circuitcheck.editor.sheet.stage import Stage
 from circuitcheck.editor.sheet.step_names import step_name
 from circuitcheck.geometry import Point
 
+ASIDE = 2.0
+"""How far from its original a copy lies, in squares across and down."""
 NOTHING = "Nothing is selected."
 
 
@@ -19,6 +24,10 @@ def move(stage: Stage, dx: float, dy: float) -> None:
     goes = {id for id in stage.selection if id not in stage.drawing.pipes} | {
         id for id in stage.selection & stage.drawing.pipes.keys() if _has_free_end(stage.drawing, id)
     }
+    if not goes and len(stage.selection) == 1:
+        (pipe,) = stage.selection
+        if _shape(stage, pipe, dx, dy):
+            return
     if not goes:
         stage.hint("A pipe goes where its ends go: drag one of its runs, or move what it joins.")
         return
@@ -35,9 +44,52 @@ def mirror(stage: Stage) -> None:
     _do(stage, "Mirror", stage.selection, edits.mirror)
 
 
-def remove(stage: Stage) -> None:
+def remove(stage: Stage, verb: str = "Remove") -> None:
     """Take the selection out; a pipe it was cut into heals."""
-    _do(stage, "Remove", stage.selection, edits.remove)
+    _do(stage, verb, stage.selection, edits.remove)
+
+
+def align(stage: Stage, side: Side) -> None:
+    """Bring the selected parts into one line."""
+    _do(stage, "Align", _parts(stage), lambda drawing, ids: aligning.align(drawing, ids, side))
+
+
+def spread(stage: Stage, *, across: bool) -> None:
+    """Make the gaps between the selected parts alike."""
+    _do(stage, "Spread", _parts(stage), lambda drawing, ids: aligning.distribute(drawing, ids, across=across))
+
+
+def route(stage: Stage) -> None:
+    """Let the program route the selected pipes: corners set by hand go."""
+
+    def routed(drawing: Drawing, ids: Iterable[str]) -> Drawing:
+        for id in ids:
+            drawing = set_corners(drawing, id, None)
+        return drawing
+
+    _do(stage, "Route", stage.selection & stage.drawing.pipes.keys(), routed)
+
+
+def duplicate(stage: Stage) -> None:
+    """Put what is selected in once more, a little aside."""
+    taken = taken_piece(stage)
+    if taken is not None:
+        _put_in(stage, "Duplicate", taken, ASIDE, ASIDE)
+
+
+def paste(stage: Stage, fragment: Drawing, at: Point) -> None:
+    """Put a piece in with its middle at a place."""
+    middle = clipboard.middle(fragment) or at
+    _put_in(stage, "Paste", fragment, at.x - middle.x, at.y - middle.y)
+
+
+def taken_piece(stage: Stage) -> Drawing | None:
+    """What is selected as a drawing of its own; None, and the hint says so, where nothing is."""
+    taken = clipboard.piece(stage.drawing, stage.selection)
+    if clipboard.is_bare(taken):
+        stage.hint(NOTHING)
+        return None
+    return taken
 
 
 def select_all(stage: Stage) -> None:
@@ -49,14 +101,37 @@ def chosen_hint(stage: Stage) -> str:
     """What the keys do now, for the status line."""
     count = len(stage.selection)
     if count == 0:
-        return "Press on a port and drag to draw a pipe; drop a valve on a pipe to cut it in."
+        return "Type a part’s name to place it.  Press on a port and drag to draw a pipe."
     if count > 1:
-        return f"{count} chosen.  R turns them, M mirrors them, arrow keys move them by one square."
+        return f"{count} chosen.  R turns them, M mirrors them, arrow keys move them; Ctrl C copies them."
     (id,) = stage.selection
     if id in stage.drawing.pipes:
         return "Pipe chosen.  Drag a run to shape it, Delete takes it out."
     title = things(stage.drawing)[id].kind.title
     return f"{title} chosen.  R turns it, M mirrors it, arrow keys move it by one square."
+
+
+def _parts(stage: Stage) -> frozenset[str]:
+    """Of what is selected all but the pipes, which follow their parts."""
+    return stage.selection - stage.drawing.pipes.keys()
+
+
+def _put_in(stage: Stage, verb: str, fragment: Drawing, dx: float, dy: float) -> None:
+    after, ids = clipboard.put_in(stage.drawing, fragment, dx, dy)
+    stage.commit(step_name(verb, after, ids), after, ids)
+
+
+def _shape(stage: Stage, pipe: str, dx: float, dy: float) -> bool:
+    """Move the longest run of a pipe that lies across the way. Returns whether there is one."""
+    line = stage.content.layout.routed(pipe)
+    run = shaping.longest_across(line, dx, dy)
+    if run is None:
+        return False
+    a = line[run]
+    corners = shaping.with_run_at(line, run, Point(a.x + dx, a.y + dy))
+    if corners is not None:
+        stage.commit("Shape pipe", set_corners(stage.drawing, pipe, corners))
+    return True
 
 
 def _do(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QMimeData, QPoint, Qt
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt
 
 from circuitcheck.editor.sheet import commands
 from circuitcheck.editor.sheet.gestures.draw_pipe import DrawPipe
@@ -84,6 +84,14 @@ class Hands:
         self._stage.select(())
         self._begin(start_of_placing(self._stage, kind, at, keeps=keeps))
 
+    def take_at(self, kind: Kind, place: QPointF) -> None:
+        """Take a kind in hand, shown at a place in px: on a pipe there, cut in."""
+        self.cancel()
+        self._stage.select(())
+        gesture = Place(self._stage, kind)
+        gesture.reach(place)
+        self._begin(gesture)
+
     def take_dragged(self, carried: QMimeData) -> bool:
         """Take in hand what a drag brings. Returns whether the sheet takes it."""
         gesture = start_of_drop(self._stage, carried)
@@ -101,8 +109,9 @@ class Hands:
 
     def key(self, key: int, modifiers: Qt.KeyboardModifier, middle: Point) -> bool:
         """A key other than Enter and Escape. Returns whether it meant something."""
-        if key == Qt.Key.Key_P and self.gesture is None and not modifiers:
-            begun = self.keyboard.pipe_from_here()
+        by_keys = isinstance(self.gesture, DrawPipe) and self.keyboard.caret is not None
+        if key == Qt.Key.Key_P and not modifiers and (self.gesture is None or by_keys):
+            begun = self.keyboard.pipe_from_here(self.gesture)
             if begun is not None:
                 self._begin(begun)
             return True
@@ -115,14 +124,17 @@ class Hands:
         self.gesture.key(key)
         return True
 
-    def enter(self) -> bool:
-        """Enter: place or end what is at hand, else select at the caret. Returns whether it did."""
+    def enter(self, *, again: bool = False) -> bool:
+        """Enter: place or end what is at hand, else select at the caret. Returns whether it did.
+
+        `again`: the next part of its kind is in hand after it.
+        """
         gesture = self.gesture
         if gesture is None:
             return self.keyboard.take()
         if isinstance(gesture, Place):
             square = gesture.square
-            gesture.put(again=gesture.keeps)
+            gesture.put(again=gesture.keeps or again)
             if not gesture.done and square is not None:
                 gesture.move(pointer_at(square))
         elif isinstance(gesture, DrawPipe):
@@ -136,8 +148,14 @@ class Hands:
         if self.gesture is not None:
             self.cancel()
         else:
-            self.keyboard.leave()
-            self._stage.select(())
+            self.keyboard.let_go()
+
+    def step_port(self, *, back: bool) -> bool:
+        """Tab, while a pipe is drawn: on to the next port. Returns whether one is drawn."""
+        if not isinstance(self.gesture, DrawPipe):
+            return False
+        self.keyboard.to_next_port(self.gesture, back=back)
+        return True
 
     def cancel(self) -> None:
         """Leave the gesture at hand."""
@@ -171,13 +189,27 @@ class Hands:
     def _choose_for_menu(self, pointer: Pointer) -> None:
         """A menu is about what is under the pointer, or about the selection it lies in."""
         hit = self._stage.hit(pointer.place)
-        if isinstance(hit, OnPart | OnPipe) and hit.id not in self._stage.selection:
-            self._stage.select({hit.id})
+        match hit:
+            case OnPart(id) | OnPipe(id):
+                pass
+            case OnPort(joint):
+                id = joint.part
+            case OnEnd(pipe):
+                id = pipe
+            case _:
+                self._stage.select(())
+                return
+        if id not in self._stage.selection:
+            self._stage.select({id})
 
     def _begin(self, gesture: Gesture) -> None:
         self.gesture = gesture
         self._stage.overlay.show_hover(None)
         self._show_cursor(gesture.cursor)
+
+    def settle(self) -> None:
+        """What was at hand may be over."""
+        self._tidy()
 
     def _tidy(self) -> None:
         if self.gesture is not None and self.gesture.done:

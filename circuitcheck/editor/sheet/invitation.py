@@ -30,7 +30,7 @@ class Invitation(QWidget):
         column.setSpacing(8)
         title = plain.label("Place the heat source first", "name")
         title.setFont(font(22, 600))
-        first = plain.label("Press Enter, or drag it from the parts")
+        first = plain.label("Press Enter, type the name of any part, or drag it from the parts")
         first.setFont(font(14, 400))
         row = QHBoxLayout()
         row.setSpacing(8)

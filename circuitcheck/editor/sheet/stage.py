@@ -59,6 +59,7 @@ class Stage:
         self.selection: frozenset[str] = frozenset()
         self.zoom = 1.0
         self.hint = hint
+        self.placed: list[str] = []
         self._edited = edited
         self._selected = selected
 
@@ -105,6 +106,10 @@ class Stage:
         self.overlay.show_selection(kept)
         if changed:
             self._selected(kept)
+
+    def remember_placed(self, kind: str) -> None:
+        """Keep which kinds were placed lately, the last one first."""
+        self.placed = [kind, *(each for each in self.placed if each != kind)]
 
     def refresh_flows(self, *, passing: bool = False) -> None:
         """Let the flows and the marks of the review follow what has moved, clear of the findings' marks."""

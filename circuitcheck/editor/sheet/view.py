@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 
-from PySide6.QtCore import QEvent, QLocale, QPointF, QRectF, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QLocale, QPoint, QPointF, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
+    QContextMenuEvent,
     QDragEnterEvent,
     QDragLeaveEvent,
     QDragMoveEvent,
@@ -19,19 +20,25 @@ from PySide6.QtWidgets import QWidget
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet import commands, zooming
+from circuitcheck.editor.sheet.beside import beside_selection
 from circuitcheck.editor.sheet.canvas import Canvas
 from circuitcheck.editor.sheet.content import Content
+from circuitcheck.editor.sheet.finder import Finder
 from circuitcheck.editor.sheet.flow_marks import FlowMarks
 from circuitcheck.editor.sheet.hands import Hands
 from circuitcheck.editor.sheet.hits import snapped
 from circuitcheck.editor.sheet.invitation import Invitation
-from circuitcheck.editor.sheet.keyboard import ENTER
+from circuitcheck.editor.sheet.keyboard import ARROWS, ENTER
+from circuitcheck.editor.sheet.letters import Letters
 from circuitcheck.editor.sheet.review_marks import ReviewMarks
+from circuitcheck.editor.sheet.services import service_names
 from circuitcheck.editor.sheet.stage import Pointer, Stage
 from circuitcheck.editor.theme import Theme, light
 from circuitcheck.finding import Finding
 from circuitcheck.geometry import Point
+from circuitcheck.parts.catalogue import kinds
 from circuitcheck.parts.kind import Kind
+from circuitcheck.picture.marks import SQUARE_PX
 from circuitcheck.report.flows import By, SituationFlows
 from circuitcheck.review.comparing import Comparison
 
@@ -48,6 +55,8 @@ class SheetView(Canvas):
     place_heat_source = Signal()
     open_drawing = Signal()
     open_sample = Signal()
+    undo_wanted = Signal()
+    menu_wanted = Signal(object)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -60,6 +69,19 @@ class SheetView(Canvas):
         self._settling = QTimer(self, interval=SETTLE_MS, singleShot=True)
         self._settling.timeout.connect(self._settle)
         self._hands = Hands(self._stage, scroll=self._scroller.by, show_cursor=self._show_cursor)
+        self._pointer_at: QPointF | None = None
+        self._pasted: tuple[Point, int] | None = None
+        self.finder = Finder(
+            self,
+            self.viewport(),
+            self._stage,
+            self._hands,
+            theme=lambda: self._theme,
+            over=self._show_invitation,
+        )
+        self._letters = Letters(
+            self._stage, self._hands, self.finder, where=self._here, undo=self.undo_wanted.emit
+        )
         self._set_up()
         self._invitation = Invitation(self.viewport())
         self._invitation.place_heat_source.connect(self.place_heat_source)
@@ -78,8 +100,9 @@ class SheetView(Canvas):
         self.viewport().setMouseTracking(True)
         self.setAccessibleName("Sheet")
         self.setAccessibleDescription(
-            "The drawing. Tab walks through the parts, arrow keys move what is chosen, "
-            "P begins a pipe, Enter places or ends."
+            "The drawing. Letters find a part to place. Tab walks through the parts, Ctrl and an arrow "
+            "goes to the next one that way, arrow keys move what is chosen, P begins a pipe and Tab "
+            "takes it from port to port, Enter places or ends."
         )
 
     # What others may ask.
@@ -148,9 +171,49 @@ class SheetView(Canvas):
         """Select these; ids that are not in the drawing are left out."""
         self._stage.select(ids)
 
+    def run(self, command: Callable[[Stage], None]) -> None:
+        """Do one of `commands` to what is selected; while a gesture lasts nothing is done."""
+        if self.is_at_rest:
+            command(self._stage)
+
     def select_all(self) -> None:
         """Select every part and pipe."""
         commands.select_all(self._stage)
+
+    def taken_piece(self) -> Drawing | None:
+        """What is selected, as a drawing of its own; None where nothing is."""
+        return commands.taken_piece(self._stage)
+
+    def paste(self, fragment: Drawing) -> None:
+        """Put a piece in where the pointer or the caret is; again at the same place, a little aside."""
+        place, _ = self._here(beside=False)
+        at = snapped(place)
+        times = self._pasted[1] + 1 if self._pasted is not None and self._pasted[0] == at else 0
+        self._pasted = (at, times)
+        aside = commands.ASIDE * times
+        self.run(lambda stage: commands.paste(stage, fragment, Point(at.x + aside, at.y + aside)))
+
+    def begin_finding(self) -> None:
+        """Look for a part to place by typing."""
+        self._invitation.hide()
+        self.setFocus(Qt.FocusReason.OtherFocusReason)
+        self._letters.begin()
+
+    @property
+    def placed_last(self) -> Kind | None:
+        """The kind placed last; None where none was."""
+        return kinds()[self._stage.placed[0]] if self._stage.placed else None
+
+    def begin_pipe(self) -> None:
+        """Begin a pipe at what is selected or at the caret, as P does."""
+        self.setFocus(Qt.FocusReason.OtherFocusReason)
+        if self.is_at_rest:
+            self._hands.key(Qt.Key.Key_P, Qt.KeyboardModifier.NoModifier, self._middle())
+
+    def place_again(self) -> None:
+        """Take the kind placed last in hand once more."""
+        if self.placed_last is not None:
+            self.begin_placing(self.placed_last)
 
     def turn_selection(self) -> None:
         """Turn what is in hand, else what is selected, by 90 degrees clockwise."""
@@ -170,7 +233,7 @@ class SheetView(Canvas):
     def begin_placing(self, kind: Kind) -> None:
         """Take a kind in hand: a click or Enter places it."""
         self._invitation.hide()
-        self._hands.take(kind, self._hands.keyboard.caret or self._middle(), keeps=self.keep_placing)
+        self._hands.take(kind, snapped(self._here()[0]), keeps=self.keep_placing)
         self.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def cancel_gesture_or_selection(self) -> None:
@@ -202,11 +265,14 @@ class SheetView(Canvas):
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Begin a gesture by what lies under the pointer."""
+        self._pointer_at = event.position()
+        self._letters.forget()
         self._hands.press(event.button(), self._pointer(event.position(), event.modifiers()))
         event.accept()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Go on with the gesture, else show what is under the pointer."""
+        self._pointer_at = event.position()
         pointer = self._pointer(event.position(), event.modifiers())
         self.pointer_at.emit(pointer.square)
         self._hands.move(pointer)
@@ -222,8 +288,22 @@ class SheetView(Canvas):
         """A second press is a press."""
         self.mousePressEvent(event)
 
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """A menu about what is under the pointer, or about what is selected; what is in hand is put away."""
+        event.accept()
+        if not self.is_at_rest:
+            self._hands.cancel()
+            self._show_invitation()
+            return
+        at = event.globalPos()
+        if event.reason() is QContextMenuEvent.Reason.Keyboard:
+            at = self.viewport().mapToGlobal(self._here()[1])
+        self.menu_wanted.emit(at)
+
     def leaveEvent(self, event: QEvent) -> None:
         """Nothing is under the pointer any more."""
+        if not self.finder.is_open:
+            self._pointer_at = None
         self._stage.overlay.show_hover(None)
         super().leaveEvent(event)
 
@@ -254,23 +334,37 @@ class SheetView(Canvas):
     # The keyboard.
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Keys of the gesture at hand, of the selection, of the caret."""
-        key = event.key()
+        """Keys of the gesture at hand, of the selection, of the caret; letters find a part."""
+        key, modifiers = event.key(), event.modifiers()
+        if key in ARROWS:
+            self._pointer_at = None
         meant = True
-        if key == Qt.Key.Key_Escape:
+        if self._letters.press(event):
+            self._invitation.hide()
+        elif key == Qt.Key.Key_Escape:
             self.cancel_gesture_or_selection()
-        elif key == Qt.Key.Key_Space:
+        elif key == Qt.Key.Key_Space and not modifiers & Qt.KeyboardModifier.ControlModifier:
             if not event.isAutoRepeat():
                 self._hands.arm_panning(True)
-        elif key in ENTER:
-            meant = self._enter()
+        elif key in ENTER and not modifiers & Qt.KeyboardModifier.ControlModifier:
+            meant = self._enter(modifiers)
         else:
-            meant = self._hands.key(key, event.modifiers(), self._middle())
+            meant = self._hands.key(key, modifiers, self._middle())
+            if self._hands.keyboard.walked_to is not None and key in ARROWS:
+                self.bring_into_view((self._hands.keyboard.walked_to,))
         caret = self._hands.keyboard.caret
         if caret is not None:
             self.pointer_at.emit(caret)
         if not meant:
             super().keyPressEvent(event)
+
+    def event(self, event: QEvent) -> bool:
+        """A letter on the sheet is no shortcut of a menu."""
+        is_key = isinstance(event, QKeyEvent) and event.type() is QEvent.Type.ShortcutOverride
+        if is_key and isinstance(event, QKeyEvent) and self._letters.mean_something(event):
+            event.accept()
+            return True
+        return super().event(event)
 
     def keyReleaseEvent(self, event: QKeyEvent) -> None:
         """The space bar lets go of the paper."""
@@ -281,6 +375,10 @@ class SheetView(Canvas):
     def focusNextPrevChild(self, next: bool) -> bool:
         """Tab walks through the parts; past the last it leaves the sheet."""
         keyboard = self._hands.keyboard
+        if self.hasFocus():
+            self._pointer_at = None
+            if self._hands.step_port(back=not next):
+                return True
         if self._hands.gesture is None and self.hasFocus() and keyboard.walk(back=not next):
             if keyboard.walked_to is not None:
                 self.bring_into_view((keyboard.walked_to,))
@@ -307,8 +405,8 @@ class SheetView(Canvas):
         self._settling.start()
         self._show_scene()
 
-    def _enter(self) -> bool:
-        if self._hands.enter():
+    def _enter(self, modifiers: Qt.KeyboardModifier) -> bool:
+        if self._hands.enter(again=bool(modifiers & Qt.KeyboardModifier.ShiftModifier)):
             self._show_invitation()
             return True
         if not self._invitation.isHidden():
@@ -328,7 +426,26 @@ class SheetView(Canvas):
         """The square's corner nearest to the middle of the view."""
         return snapped(self._scroller.seen().center())
 
+    def _here(self, *, beside: bool = True) -> tuple[QPointF, QPoint]:
+        """Where the hand is, on the sheet in px and in the view: pointer, caret, what is selected, middle.
+
+        On a pipe that is selected it is the middle of its longest run; of a part, beside it (`beside`).
+        """
+        to_sheet = self.viewportTransform().inverted()[0]
+        if self._pointer_at is not None and self.viewport().rect().contains(self._pointer_at.toPoint()):
+            return to_sheet.map(self._pointer_at), self._pointer_at.toPoint()
+        caret = self._hands.keyboard.caret
+        at = caret or (beside_selection(self._stage) if beside else None) or self._middle()
+        place = QPointF(at.x * SQUARE_PX, at.y * SQUARE_PX)
+        screen = self.viewportTransform().map(place).toPoint()
+        if not self.viewport().rect().contains(screen):
+            middle = self._middle()
+            place = QPointF(middle.x * SQUARE_PX, middle.y * SQUARE_PX)
+            screen = self.viewportTransform().map(place).toPoint()
+        return place, screen
+
     def _on_selected(self, ids: frozenset[str]) -> None:
+        self._pasted = self._pasted if ids else None
         self.selection_changed.emit(ids)
         if self._hands.gesture is None:
             self.hint.emit(commands.chosen_hint(self._stage))
@@ -353,10 +470,3 @@ class SheetView(Canvas):
         """Some time after the last step of zoom: paint everything crisp."""
         self._content.lens.settled = True
         self.viewport().update()
-
-
-def service_names(drawing: Drawing) -> Mapping[str, str]:
-    """Each pipe's service by its name, as the circuit shows it."""
-    from circuitcheck.circuit.services import services
-
-    return {pipe: str(service) for pipe, service in services(drawing).items()}

@@ -143,8 +143,8 @@ def test_a_pipe_is_drawn_from_the_caret_onto_a_pipe(worked: Hand) -> None:
     assert [part.at for part in worked.drawing.components.values() if part.kind.name == "tee"] == [(15, 10)]
 
 
-def test_where_no_pipe_can_begin_it_says_so(worked: Hand) -> None:
-    worked.key(Qt.Key.Key_P)
+def test_where_no_pipe_can_begin_the_menu_says_so(worked: Hand) -> None:
+    worked.view.begin_pipe()
     assert "begins at a port" in worked.hints[-1]
     assert worked.steps == []
 

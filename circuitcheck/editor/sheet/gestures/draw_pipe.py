@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from PySide6.QtCore import QPointF, Qt
 
 from circuitcheck.drawing.edits import place as place_part
@@ -9,10 +11,20 @@ from circuitcheck.drawing.edits import remove
 from circuitcheck.drawing.pipes import draw_pipe, draw_pipe_onto, join, join_onto
 from circuitcheck.drawing.value import Drawing, End, Joint
 from circuitcheck.editor.sheet.gestures.gesture import Drag
-from circuitcheck.editor.sheet.hits import OnEnd, OnPipe, OnPort, pipe_at, port_at, snapped
+from circuitcheck.editor.sheet.hits import (
+    OnEnd,
+    OnPipe,
+    OnPort,
+    free_ends,
+    free_ports,
+    pipe_at,
+    port_at,
+    snapped,
+)
 from circuitcheck.editor.sheet.stage import Pointer, Stage
-from circuitcheck.geometry import Point
+from circuitcheck.geometry import Point, distance
 from circuitcheck.parts.tee import KIND as TEE
+from circuitcheck.picture.marks import SQUARE_PX
 
 Target = OnPort | OnEnd | OnPipe | Point
 
@@ -29,6 +41,8 @@ class DrawPipe(Drag):
         self._start = start
         self._lines = stage.content.layout.routes
         self._target: Target | None = None
+        self._ports: list[OnPort | OnEnd] | None = None
+        self._port: int | None = None
         # Anything that is not where the pipe begins is the outcome; found once a place.
         self._outcome: tuple[str, Drawing, frozenset[str]] | None = None
         stage.hint(HINT)
@@ -37,6 +51,36 @@ class DrawPipe(Drag):
         """Show the pipe up to what the pointer is on."""
         if self.strayed(pointer):
             self.reach(pointer.place)
+
+    def step(self, *, back: bool = False) -> Point | None:
+        """End on the next port or free end from where the pipe begins, the nearest first, or on the one before.
+
+        Returns where that is; None where there is nothing to end on.
+        """
+        if self._ports is None:
+            self._ports = sorted(
+                self._possible(), key=lambda each: (distance(each.at, self._start.at), each.at)
+            )
+        if not self._ports:
+            return None
+        count = len(self._ports)
+        self._port = (self._port + (-1 if back else 1)) % count if self._port is not None else -back % count
+        at = self._ports[self._port].at
+        self.reach(QPointF(at.x * SQUARE_PX, at.y * SQUARE_PX))
+        return at
+
+    def _possible(self) -> Iterator[OnPort | OnEnd]:
+        drawing, own = self.stage.drawing, self._start
+        for part in drawing.components.values():
+            yield from (port for port in free_ports(drawing, part) if port != own)
+        for pipe in drawing.pipes:
+            if not (isinstance(own, OnEnd) and own.pipe == pipe):
+                yield from free_ends(drawing, pipe)
+
+    @property
+    def start(self) -> OnPort | OnEnd:
+        """Where it begins."""
+        return self._start
 
     def end(self, pointer: Pointer) -> None:
         """Draw the pipe; a press without a drag selects the part or pipe it began on."""

@@ -5,10 +5,11 @@ from __future__ import annotations
 from PySide6.QtCore import QPointF, Qt
 
 from circuitcheck.drawing.edits import add_control, place
-from circuitcheck.drawing.pipes import cut_in, inline_ports, join
-from circuitcheck.drawing.value import Component, Drawing, Joint
+from circuitcheck.drawing.pipes import cut_in, inline_ports
+from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet.gestures.gesture import Gesture
-from circuitcheck.editor.sheet.hits import OnPipe, free_ends, pipe_at, snapped
+from circuitcheck.editor.sheet.gestures.joining import joints_of, taking_up
+from circuitcheck.editor.sheet.hits import OnPipe, pipe_at, snapped
 from circuitcheck.editor.sheet.stage import Pointer, Stage
 from circuitcheck.geometry import Point
 from circuitcheck.parts.kind import Kind
@@ -36,6 +37,21 @@ class Place(Gesture):
         """The square's corner at which the part is shown."""
         return None if self._place is None else snapped(self._place)
 
+    def become(self, kind: Kind) -> None:
+        """Have another kind in hand, at the same place and turned alike."""
+        if kind is self.kind:
+            return
+        self.kind = kind
+        if self._shown is not None:
+            # A pipe that is shown cut goes on counting as whole, whatever is cut into it.
+            self._shown = (self._shown[0], -1, False)
+        if self._place is not None:
+            self.reach(self._place)
+
+    def tell(self) -> None:
+        """Say what the keys do."""
+        self.stage.hint(self._hint())
+
     def move(self, pointer: Pointer) -> None:
         """Show the part where it would come to stand."""
         self.reach(pointer.place)
@@ -56,7 +72,9 @@ class Place(Gesture):
         drawing, id = outcome
         self.stage.preview(drawing, {id})
         part = drawing.components.get(id)
-        self.stage.overlay.show_joints(_joints(drawing, part) if isinstance(target, OnPipe) and part else ())
+        self.stage.overlay.show_joints(
+            joints_of(drawing, part) if isinstance(target, OnPipe) and part else ()
+        )
 
     def end(self, pointer: Pointer) -> None:
         """Place the part; Shift keeps the next one in hand."""
@@ -71,6 +89,7 @@ class Place(Gesture):
         drawing, id = outcome
         verb = "Cut in" if self._shown is not None and isinstance(self._shown[0], OnPipe) else "Place"
         self.stage.overlay.show_joints(())
+        self.stage.remember_placed(self.kind.name)
         self.stage.commit(f"{verb} {self.kind.title.lower()}", drawing, {id})
         self.drawing_changed()
         self.done = not again
@@ -136,33 +155,7 @@ class Place(Gesture):
         if self.kind.is_control:
             return add_control(drawing, self.kind, at=target)
         after, id = place(drawing, self.kind, target, turn=self.turn, mirrored=self.is_mirrored)
-        return self._taking_up(after, id), id
-
-    def _taking_up(self, drawing: Drawing, id: str) -> Drawing:
-        """Free ends of pipes that the new part's ports lie on are joined to them."""
-        part = drawing.components[id]
-        box = self.stage.content.symbol_reach(part)
-        _, pipes = self.stage.content.near(box)
-        ends = {
-            end.at: end
-            for item in pipes
-            if item.id in self.stage.drawing.pipes
-            for end in free_ends(self.stage.drawing, item.id)
-        }
-        for port in part.kind.ports:
-            at = part.port_at(port.name)
-            end = None if at is None else ends.pop(at, None)
-            if end is not None:
-                drawing = join(drawing, end.pipe, end.which, Joint(id, port.name))
-        return drawing
-
-
-def _joints(drawing: Drawing, part: Component) -> list[Point]:
-    """Where a part's pipes join it."""
-    ports = (
-        part.port_at(port.name) for port in part.kind.ports if Joint(part.id, port.name) in drawing.joined
-    )
-    return [at for at in ports if at is not None]
+        return taking_up(self.stage, after, id), id
 
 
 def start_of_placing(stage: Stage, kind: Kind, at: Point, *, keeps: bool = False) -> Place:

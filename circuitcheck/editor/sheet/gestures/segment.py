@@ -7,6 +7,7 @@ from PySide6.QtCore import Qt
 from circuitcheck.drawing.pipes import set_corners
 from circuitcheck.editor.sheet.gestures.gesture import Drag
 from circuitcheck.editor.sheet.hits import OnPipe
+from circuitcheck.editor.sheet.shaping import with_run_at
 from circuitcheck.editor.sheet.stage import Pointer, Stage
 from circuitcheck.geometry import Point
 
@@ -46,30 +47,4 @@ class DragRun(Drag):
         self.stage.commit("Shape pipe", set_corners(self.stage.drawing, self._pipe, corners))
 
     def _corners(self) -> tuple[Point, ...] | None:
-        """The corners with the run moved across; its neighbours grow, and one is added at a fixed end."""
-        a, b = self._line[self._run], self._line[self._run + 1]
-        if a.y == b.y:
-            new_a, new_b = Point(a.x, self._square.y), Point(b.x, self._square.y)
-        elif a.x == b.x:
-            new_a, new_b = Point(self._square.x, a.y), Point(self._square.x, b.y)
-        else:
-            return None
-        before = self._line[: self._run] if self._run else (a,)
-        after = self._line[self._run + 2 :] or (b,)
-        return _tidy((*before, new_a, new_b, *after))
-
-
-def _tidy(line: tuple[Point, ...]) -> tuple[Point, ...]:
-    """The corners of a line without its ends, doubled points and points straight on."""
-    kept: list[Point] = []
-    for point in line:
-        if kept and kept[-1] == point:
-            continue
-        if len(kept) > 1 and _straight(kept[-2], kept[-1], point):
-            kept.pop()
-        kept.append(point)
-    return tuple(kept[1:-1])
-
-
-def _straight(a: Point, b: Point, c: Point) -> bool:
-    return (a.x == b.x == c.x) or (a.y == b.y == c.y)
+        return with_run_at(self._line, self._run, self._square)

@@ -84,9 +84,10 @@ def is_bare(drawing: Drawing) -> bool:
 
 def in_words(drawing: Drawing) -> str:
     """What a piece holds, a part a line and pipe counted, for a program that takes only text."""
+    things: list[Component | Control] = [*drawing.components.values(), *drawing.controls.values()]
     lines = [
         f"{thing.label} ({thing.kind.title.lower()})" if thing.label else thing.kind.title
-        for thing in (*drawing.components.values(), *drawing.controls.values())
+        for thing in things
         if thing.kind.name != "tee" or thing.label
     ]
     tees = sum(part.kind.name == "tee" and not part.label for part in drawing.components.values())

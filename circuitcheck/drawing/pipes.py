@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
+from types import MappingProxyType
 from typing import Any
 
 from circuitcheck.drawing.arranging import with_end
@@ -119,6 +120,34 @@ def cut_in(
     after, part = place(drawing, kind, at, turn=turn)
     after, _ = cut_pipe(after, pipe_id, Joint(part, ports[0]), Joint(part, ports[1]), at)
     return after, part
+
+
+def move_into(
+    drawing: Drawing, pipe_id: str, part_id: str, at: Point, *, line: Sequence[Point] | None = None
+) -> Drawing:
+    """Cut a part that stands free into a pipe, as `cut_in` does a new one; it keeps all it holds.
+
+    Raises EditError for a part with a pipe on it, or of a kind without two ports in one line.
+    """
+    part = part_named(drawing, part_id)
+    if drawing.pipes_of(part_id):
+        raise EditError(f"{part.name} has a pipe on it already.")
+    after, made = cut_in(drawing, pipe_id, part.kind, at, line=line)
+    place_ = after.components[made]
+    stands = replace(part, at=place_.at, turn=place_.turn, mirrored=False)
+    parts = {id: each for id, each in after.components.items() if id != made}
+    parts[part_id] = stands
+    pipes = {
+        pipe.id: replace(
+            pipe, ends=(_renamed(pipe.ends[0], made, part_id), _renamed(pipe.ends[1], made, part_id))
+        )
+        for pipe in (after.pipes[id] for id in after.pipes_of(made))
+    }
+    return changed(after, components=MappingProxyType(parts), pipes=with_items(after.pipes, pipes))
+
+
+def _renamed(end: End, old: str, new: str) -> End:
+    return Joint(new, end.port) if isinstance(end, Joint) and end.part == old else end
 
 
 def set_corners(drawing: Drawing, pipe_id: str, via: Iterable[Point] | None) -> Drawing:

@@ -141,7 +141,8 @@ class FindBox(QFrame):
             item.setDisabled(not match.can_be_chosen)
             if first is None and match.can_be_chosen:
                 first = item
-        self.list.setCurrentItem(first)
+        if first is not None:
+            self.list.setCurrentItem(first)
         self.list.blockSignals(False)
         self.list.setVisible(bool(matches))
         self.list.setFixedHeight(max(1, min(len(matches), MOST_ROWS)) * ROW_PX + 2)

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QObject, QPoint
 
-from circuitcheck.drawing.value import Drawing
+from circuitcheck.drawing.value import Component, Control, Drawing
 from circuitcheck.editor.find_box import FindBox, Match
 from circuitcheck.editor.icons import kind_icon
 from circuitcheck.editor.sheet import SheetView
@@ -106,8 +106,8 @@ def found_in(drawing: Drawing, typed: str) -> list[str]:
 
 
 def _names(drawing: Drawing) -> list[tuple[str, str]]:
+    drawn: list[Component | Control] = [*drawing.components.values(), *drawing.controls.values()]
     things = [
-        (thing.id, f"{thing.label} {thing.kind.title} {thing.id}".strip().casefold())
-        for thing in (*drawing.components.values(), *drawing.controls.values())
+        (thing.id, f"{thing.label} {thing.kind.title} {thing.id}".strip().casefold()) for thing in drawn
     ]
     return [*things, *((id, f"pipe {id}".casefold()) for id in drawing.pipes)]

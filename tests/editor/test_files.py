@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 from circuitcheck.drawing.edits import set_title
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.document import Document
-from circuitcheck.editor.files import Answer, Files, dropped_file
+from circuitcheck.editor.files import Answer, Files, dropped_files
 from circuitcheck.storage.reading import read
 from circuitcheck.storage.writing import write
 
@@ -193,12 +193,14 @@ def test_the_name_proposed_is_the_title_as_a_file_can_be_called(desk: Desk) -> N
 
 def test_what_is_dropped(tmp_path: Path) -> None:
     data = QMimeData()
-    assert dropped_file(data) is None
+    assert dropped_files(data) == []
     data.setUrls([QUrl.fromLocalFile(str(tmp_path / "a.wetcircuit"))])
-    assert dropped_file(data) == tmp_path / "a.wetcircuit"
+    assert dropped_files(data) == [tmp_path / "a.wetcircuit"]
     data.setUrls([QUrl.fromLocalFile(str(tmp_path / "a.txt"))])
-    assert dropped_file(data) is None
+    assert dropped_files(data) == []
     data.setUrls([QUrl("https://example.org/a.wetcircuit")])
-    assert dropped_file(data) is None
+    assert dropped_files(data) == []
     data.setUrls([QUrl.fromLocalFile(f"/{name}.wetcircuit") for name in "ab"])
-    assert dropped_file(data) is None
+    assert dropped_files(data) == [Path("/a.wetcircuit"), Path("/b.wetcircuit")]
+    data.setUrls([*data.urls(), QUrl("https://example.org/c.wetcircuit")])
+    assert dropped_files(data) == []

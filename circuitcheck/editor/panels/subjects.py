@@ -196,12 +196,16 @@ def _options(drawing: Drawing, ids: Iterable[str]) -> Options:
 
 def _namable(drawing: Drawing, part: Component, field: Field) -> list[str]:
     """The ids that a reference of a part can sensibly name, and the one that it does name."""
-    sensible = _SENSIBLE.get(field.refers_to, lambda other: True)
+    sensible = _SENSIBLE.get(field.refers_to, _is_any)
     return [
         id
         for id, other in drawing.components.items()
         if (id != part.id and sensible(other)) or id == part.data.get(field.name)
     ]
+
+
+def _is_any(part: Component) -> bool:
+    return True
 
 
 def _is_motor_valve(part: Component) -> bool:

@@ -154,12 +154,15 @@ class Keyboard:
 
     def _start(self) -> OnPort | OnEnd | None:
         stage = self._stage
-        if self.caret is not None:
-            hit = stage.hit(_place(self.caret))
-            return hit if isinstance(hit, OnPort | OnEnd) else None
-        if len(stage.selection) != 1:
+        hit = None if self.caret is None else stage.hit(_place(self.caret))
+        if isinstance(hit, OnPort | OnEnd):
+            return hit
+        if isinstance(hit, OnPart):
+            id = hit.id
+        elif self.caret is None and len(stage.selection) == 1:
+            (id,) = stage.selection
+        else:
             return None
-        (id,) = stage.selection
         if id in stage.drawing.pipes:
             return next(iter(free_ends(stage.drawing, id)), None)
         part = stage.drawing.components.get(id)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from functools import cache
 from time import monotonic
 
@@ -15,6 +16,7 @@ from circuitcheck.editor.sheet.gestures.draw_pipe import DrawPipe
 from circuitcheck.editor.sheet.gestures.place import Place
 from circuitcheck.editor.sheet.hands import Hands
 from circuitcheck.editor.sheet.stage import Stage
+from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import kinds
 
 FOLLOWS_S = 0.7
@@ -22,6 +24,17 @@ FOLLOWS_S = 0.7
 TURNING = (Qt.Key.Key_R, Qt.Key.Key_M)
 
 Where = Callable[[], tuple[QPointF, QPoint]]
+
+
+@dataclass(frozen=True)
+class _Letter:
+    """A letter that was a command, and how things were before it."""
+
+    when: float
+    text: str
+    drawing: Drawing
+    selection: frozenset[str]
+    caret: Point | None
 
 
 class Letters:
@@ -32,7 +45,7 @@ class Letters:
     ) -> None:
         self._stage, self._hands, self._finder = stage, hands, finder
         self._where, self._undo = where, undo
-        self._last: tuple[float, str, Drawing] | None = None
+        self._last: _Letter | None = None
 
     def forget(self) -> None:
         """Something else was done: no letter follows the last one."""
@@ -51,10 +64,12 @@ class Letters:
             return False
         text = event.text()
         if self._goes_on_with(text):
-            self._take_back()
+            self._take_back(text)
             return True
         if self._is_command(event.key()):
-            self._last = (monotonic(), text, self._stage.drawing)
+            self._last = _Letter(
+                monotonic(), text, self._stage.drawing, self._stage.selection, self._hands.keyboard.caret
+            )
             return False
         if isinstance(self._hands.gesture, DrawPipe):
             return False
@@ -71,23 +86,22 @@ class Letters:
         self._finder.begin(text, place, screen)
 
     def _goes_on_with(self, text: str) -> bool:
-        if self._last is None or monotonic() - self._last[0] > FOLLOWS_S:
+        last = self._last
+        if last is None or monotonic() - last.when > FOLLOWS_S:
             return False
-        pair = (self._last[1] + text).casefold()
-        if pair not in _beginnings():
-            return False
-        self._last = (self._last[0], pair, self._last[2])
-        return True
+        return (last.text + text).casefold() in _beginnings()
 
-    def _take_back(self) -> None:
+    def _take_back(self, text: str) -> None:
         """Undo what the first letter did, and begin the name with both."""
-        if self._last is None:
+        last = self._last
+        if last is None:
             return
-        _, pair, before = self._last
         self._hands.cancel()
-        if self._stage.drawing is not before:
+        if self._stage.drawing is not last.drawing:
             self._undo()
-        self._begin(pair)
+        self._stage.select(last.selection)
+        self._hands.keyboard.show_caret(last.caret)
+        self._begin(last.text + text)
 
     def _is_command(self, key: int) -> bool:
         gesture = self._hands.gesture

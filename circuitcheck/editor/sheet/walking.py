@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from circuitcheck.drawing.value import Drawing
+from circuitcheck.drawing.value import Component, Control, Drawing
 from circuitcheck.geometry import Point
 
 ASIDE = 2.0
@@ -18,7 +18,8 @@ def place_of(drawing: Drawing, id: str) -> Point | None:
 def nearest(drawing: Drawing, start: Point, dx: int, dy: int, leaving: str | None) -> str | None:
     """The part or control nearest to `start` in the direction (dx, dy), within 45 degrees of it."""
     best: tuple[float, str] | None = None
-    for id, thing in (*drawing.components.items(), *drawing.controls.items()):
+    things: dict[str, Component | Control] = {**drawing.components, **drawing.controls}
+    for id, thing in things.items():
         if thing.at is None or id == leaving:
             continue
         x, y = thing.at.x - start.x, thing.at.y - start.y

@@ -88,9 +88,9 @@ class CountedHand:
         QApplication.sendEvent(viewport, event)
 
 
-def joins(drawing: Drawing) -> nx.Graph:
+def joins(drawing: Drawing) -> nx.Graph[object]:
     """Kinds and joins alone: a node a part, one a port, one a pipe. The two ends of a tee's run are alike."""
-    graph = nx.Graph()
+    graph: nx.Graph[object] = nx.Graph()
     for id, part in drawing.components.items():
         graph.add_node(id, is_=part.kind.name)
         for port in part.kind.ports:

@@ -136,6 +136,32 @@ class TestMove:
         worked.drag((10, 10), (10, 14))
         assert worked.view._content.parts["pump1"].pos() == QPointF(160, 160)
 
+    def test_a_valve_that_stands_free_is_dropped_into_a_pipe(self, worked: Hand) -> None:
+        worked.view.begin_placing(kinds()["check_valve"])
+        worked.click(14, 16)
+        worked.drag((14, 16), (14, 13), (15, 10))
+        assert worked.steps == ["Place check valve", "Cut in check valve"]
+        valve = worked.drawing.components["cv1"]
+        assert valve.at == Point(15, 10)
+        joined = worked.drawing.joined
+        assert joined[Joint("pump1", "out")] == joined[Joint("cv1", "in")]
+        assert joined[Joint("zv1", "in")] == joined[Joint("cv1", "out")]
+        assert worked.view.selected_ids() == {"cv1"}
+
+    def test_dragged_on_past_the_pipe_it_is_whole(self, worked: Hand) -> None:
+        worked.view.begin_placing(kinds()["check_valve"])
+        worked.click(14, 16)
+        worked.drag((14, 16), (14, 10), (16, 10), (14, 5))
+        assert worked.steps == ["Place check valve", "Move check valve"]
+        assert worked.drawing.pipes.keys() == {"p1"}
+
+    def test_a_part_moved_onto_a_free_end_takes_it_up(self, worked: Hand) -> None:
+        worked.drag((21, 10), (26, 10))
+        worked.view.begin_placing(kinds()["strainer"])
+        worked.click(14, 18)
+        worked.drag((14, 18), (20, 14), (27, 10))
+        assert worked.drawing.pipes["p2"].ends == (Joint("zv1", "out"), Joint("strainer1", "in"))
+
 
 class TestPlace:
     def test_a_click_places_one_and_the_hand_is_empty(self, worked: Hand) -> None:

@@ -58,9 +58,7 @@ class DrawPipe(Drag):
         Returns where that is; None where there is nothing to end on.
         """
         if self._ports is None:
-            self._ports = sorted(
-                self._possible(), key=lambda each: (distance(each.at, self._start.at), each.at)
-            )
+            self._ports = sorted(self._possible(), key=self._far)
         if not self._ports:
             return None
         count = len(self._ports)
@@ -68,6 +66,12 @@ class DrawPipe(Drag):
         at = self._ports[self._port].at
         self.reach(QPointF(at.x * SQUARE_PX, at.y * SQUARE_PX))
         return at
+
+    def _far(self, port: OnPort | OnEnd) -> tuple[bool, float, Point]:
+        """What orders the ports for the keys: nearest first, those of the same part last."""
+        own = self._start
+        same = isinstance(own, OnPort) and isinstance(port, OnPort) and own.joint.part == port.joint.part
+        return same, distance(port.at, own.at), port.at
 
     def _possible(self) -> Iterator[OnPort | OnEnd]:
         drawing, own = self.stage.drawing, self._start

@@ -53,6 +53,7 @@ class CommandSearch(QObject):
         super().__init__(window)
         self._window, self._bar = window, bar
         self._place, self._over, self._theme = place, over, theme
+        self.commands: list[Command] = []
         self.box = FindBox(window, "Search the commands", "No command is called that.")
         self.box.typed.connect(self._find)
         self.box.chosen.connect(self._run)
@@ -60,11 +61,12 @@ class CommandSearch(QObject):
 
     def begin(self) -> None:
         """Open in the upper middle of the window."""
+        self.commands = self._all()
         wide = self._window.width()
         self.box.begin("", QPoint((wide - WIDE_PX) // 2, 84))
 
-    def commands(self) -> list[Command]:
-        """Every action of the menus that does something by itself."""
+    def _all(self) -> list[Command]:
+        """Every action of the menus that does something by itself, the menus as they are when shown."""
         found: list[Command] = []
         for entry in self._bar.actions():
             menu = entry.menu()
@@ -76,9 +78,7 @@ class CommandSearch(QObject):
         if self.box.isHidden():
             return
         words = typed.casefold().split()
-        rated = [
-            (rate, command) for command in self.commands() if (rate := _rate(command, words)) is not None
-        ]
+        rated = [(rate, command) for command in self.commands if (rate := _rate(command, words)) is not None]
         rated.sort(key=lambda each: (not each[1].action.isEnabled(), each[0]))
         matches = [
             Match(command.words, command, command.beside, can_be_chosen=command.action.isEnabled())

@@ -144,6 +144,7 @@ class FindBox(QFrame):
         if first is not None:
             self.list.setCurrentItem(first)
         self.list.blockSignals(False)
+        self.list.setColumnHidden(1, not any(match.beside for match in matches))
         self.list.setVisible(bool(matches))
         self.list.setFixedHeight(max(1, min(len(matches), MOST_ROWS)) * ROW_PX + 2)
         nothing = not matches and bool(self.edit.text().strip())

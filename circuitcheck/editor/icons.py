@@ -38,10 +38,15 @@ def icon(
     made = QIcon()
     off = tone if keeps_colour else Tone.QUIET
     for ratio in RATIOS:
-        for mode, painted in ((QIcon.Mode.Normal, tone), (QIcon.Mode.Disabled, off)):
+        for painted, modes in (
+            (tone, (QIcon.Mode.Normal, QIcon.Mode.Selected)),
+            (off, (QIcon.Mode.Disabled,)),
+        ):
             pixmap = _pixmap(marks, box, px * ratio, Palette(theme, painted))
             pixmap.setDevicePixelRatio(ratio)
-            made.addPixmap(pixmap, mode)
+            for mode in modes:
+                # Without one of its own a selected symbol is washed over by the style.
+                made.addPixmap(pixmap, mode)
     return made
 
 

@@ -117,6 +117,7 @@ QTreeView::item:selected { background: %(hover)s; color: %(ink)s; }
 QTreeView::item:focus { border: 2px solid %(select)s; }
 #find { background: %(body)s; border: %(line)s solid %(edge)s; border-radius: 8px; }
 #find QTreeView { background: %(body)s; }
+#find QTreeView::item { border-radius: 0; }
 #rule { background: %(hairline)s; }
 #card { background: %(body)s; border: none; border-left: 5px solid %(quiet)s; }
 #card[grade="danger"] { border-left-color: %(danger)s; }

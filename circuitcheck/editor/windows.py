@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QObject, QPoint, QSettings, QTimer
+from PySide6.QtCore import QObject, QPoint, QSettings
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.recovering import Recovering, offer, recover
 from circuitcheck.editor.window import MainWindow
+from circuitcheck.editor.window_menu import bring
 from circuitcheck.storage.recovery import Left
 
 STEP = QPoint(28, 28)
@@ -27,7 +28,6 @@ class Windows(QObject):
         super().__init__(parent)
         self._settings, self._appearances, self._folder = settings, appearances, folder
         self._open: dict[MainWindow, Recovering] = {}
-        self._going: list[MainWindow] = []
 
     @property
     def open(self) -> tuple[MainWindow, ...]:
@@ -72,20 +72,21 @@ class Windows(QObject):
     def _another(self, path: object) -> None:
         """A window asks for a further one: the file's if it is open already, else a new one."""
         known = [each for each in self._open if path is not None and each.document.path == path]
-        window = known[0] if known else self.new()
-        if isinstance(path, Path) and not known:
-            window.files.read(path)
-        window.raise_()
+        if known:
+            bring(known[0])
+            return
+        window = self.new()
         window.activateWindow()
+        if isinstance(path, Path):
+            window.files.read(path)
 
     def _left(self) -> None:
         """A window was closed on purpose: its unsaved work was saved or given up."""
         window = self.sender()
         if isinstance(window, MainWindow) and window in self._open:
             self._open.pop(window).close()
-            # It is still inside its own close event, and nothing else holds it.
-            self._going.append(window)
-            QTimer.singleShot(0, self, self._going.clear)
+            # Its panes hold it as it holds them: only Qt can let go of it all, once its close event is over.
+            window.deleteLater()
 
 
 def _is_blank(window: MainWindow) -> bool:

@@ -1,0 +1,127 @@
+"""Several windows: each its own drawing; they close without a trace."""
+
+from __future__ import annotations
+
+import gc
+import weakref
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+import shiboken6
+from PySide6.QtCore import QEvent, QMimeData, QPointF, QSettings, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QGraphicsItem, QMainWindow
+from pytestqt.qtbot import QtBot
+
+from circuitcheck.drawing.edits import place
+from circuitcheck.editor.appearance import Appearances
+from circuitcheck.editor.files import Answer, Files
+from circuitcheck.editor.window import MainWindow
+from circuitcheck.editor.window_menu import WindowMenu
+from circuitcheck.editor.windows import Windows
+from circuitcheck.geometry import Point
+from circuitcheck.parts.catalogue import kinds
+from circuitcheck.shipped import data_path
+
+SAMPLES = sorted(data_path("samples").glob("*.wetcircuit"))
+
+
+@pytest.fixture
+def windows(tmp_path: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch) -> Iterator[Windows]:
+    monkeypatch.setattr(Files, "ask_unsaved", lambda files: Answer.DISCARD)
+    # The screen of the tests cannot put one window above another, and says so.
+    monkeypatch.setattr(QMainWindow, "raise_", lambda window: None)
+    settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+    made = Windows(settings, Appearances(settings), tmp_path / "kept")
+    yield made
+    for window in made.open:
+        window.close()
+    made.close_documents()
+
+
+def settled(check: Callable[[], bool]) -> bool:
+    for _ in range(50):
+        QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
+        QApplication.processEvents()
+        gc.collect()
+        if check():
+            return True
+        QTest.qWait(20)
+    return False
+
+
+def test_a_new_window_has_a_drawing_of_its_own(windows: Windows) -> None:
+    first = windows.new()
+    first.actions_.new_window.trigger()
+    _, second = windows.open
+    drawing, _ = place(second.document.drawing, kinds()["pump"], Point(0, 0))
+    second.document.do("Place pump", drawing)
+    assert not first.document.drawing.components and not first.document.undo_text
+    second.actions_.undo.trigger()
+    assert not second.document.drawing.components
+
+
+def test_several_files_dropped_open_several_windows(windows: Windows, qtbot: QtBot) -> None:
+    first = windows.new()
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(path)) for path in SAMPLES[:3]])
+    action, button, keys = Qt.DropAction.CopyAction, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
+    over = QPointF(700, 400)
+    enter = QDragEnterEvent(over.toPoint(), action, data, button, keys)
+    QApplication.sendEvent(first, enter)
+    assert enter.isAccepted()
+    QApplication.sendEvent(first, QDropEvent(over, action, data, button, keys))
+    qtbot.waitUntil(lambda: len(windows.open) == 3, timeout=20_000)
+    assert [window.document.path for window in windows.open] == SAMPLES[:3]
+    first.another_wanted.emit(SAMPLES[1])
+    assert len(windows.open) == 3
+
+
+def test_the_window_menu_names_them(windows: Windows) -> None:
+    first, second = windows.new(), windows.new()
+    second.files.read(SAMPLES[0])
+    menus = [child for child in first.children() if isinstance(child, WindowMenu)]
+    (menu,) = menus
+    menu.menu.aboutToShow.emit()
+    named = [action for action in menu.menu.actions() if isinstance(action.data(), MainWindow)]
+    assert {action.data() for action in named} == {first, second}
+    assert [action.isChecked() for action in named].count(True) == 1
+    named[0].trigger()
+
+
+def test_quit_closes_all_unless_one_is_kept(windows: Windows, monkeypatch: pytest.MonkeyPatch) -> None:
+    first, second = windows.new(), windows.new()
+    drawing, _ = place(second.document.drawing, kinds()["pump"], Point(0, 0))
+    second.document.do("Place pump", drawing)
+    monkeypatch.setattr(Files, "ask_unsaved", lambda files: Answer.CANCEL)
+    first.actions_.quit.trigger()
+    assert windows.open == (first, second)
+    monkeypatch.setattr(Files, "ask_unsaved", lambda files: Answer.DISCARD)
+    first.actions_.quit.trigger()
+    assert windows.open == ()
+
+
+def test_windows_close_without_leaving_anything(windows: Windows) -> None:
+    def items() -> int:
+        return sum(isinstance(each, QGraphicsItem) for each in shiboken6.getAllValidWrappers())
+
+    windows.new()
+    assert settled(lambda: True)
+    before = items()
+    gone = []
+    for path in SAMPLES[:4]:
+        window = windows.new()
+        window.files.read(path)
+        window.sheet.begin_finding()
+        window.sheet.setFocus()
+        window.editing.search.begin()
+        window.sheet.select_all()
+        window.editing._copy()
+        window.editing.menu_for_selection().deleteLater()
+        gone.append(weakref.ref(window))
+        window.close()
+        del window
+    assert settled(lambda: all(ref() is None for ref in gone)), "a window is held by something"
+    assert settled(lambda: items() <= before), f"{items() - before} items are left"

@@ -100,7 +100,7 @@ def test_quit_closes_all_unless_one_is_kept(windows: Windows, monkeypatch: pytes
     assert windows.open == (first, second)
     monkeypatch.setattr(Files, "ask_unsaved", lambda files: Answer.DISCARD)
     first.actions_.quit.trigger()
-    assert windows.open == ()
+    assert not windows.open
 
 
 def test_windows_close_without_leaving_anything(windows: Windows) -> None:

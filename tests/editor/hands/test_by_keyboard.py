@@ -5,7 +5,6 @@ from __future__ import annotations
 from itertools import pairwise
 
 from PySide6.QtCore import Qt
-from PySide6.QtTest import QTest
 
 from circuitcheck.drawing.value import Joint
 from circuitcheck.geometry import Point
@@ -40,26 +39,25 @@ def go(hand: CountedHand, part: str) -> None:
     raise AssertionError(f"{part} was not reached")
 
 
+def press_until(hand: CountedHand, key: Qt.Key, port: Joint) -> None:
+    """Press a key until the caret is on a port."""
+    at = hand.drawing.components[port.part].port_at(port.port)
+    for _ in range(40):
+        if hand.window.sheet._hands.keyboard.caret == at:
+            return
+        hand.key(key)
+    raise AssertionError(f"{port} was not reached")
+
+
 def join(hand: CountedHand, start: Joint, finish: Joint) -> None:
     """From port to port: P begins at the next free port, Tab ends at the next one."""
     sheet = hand.window.sheet
     if sheet.selected_ids() != {start.part}:
         go(hand, start.part)
     hand.key(P)
-    for key, port, caret in ((P, start, lambda: sheet._hands.keyboard.caret), (TAB, finish, None)):
-        at = hand.drawing.components[port.part].port_at(port.port)
-        for _ in range(40):
-            if caret is not None and caret() == at:
-                break
-            if caret is None:
-                hand.key(key)
-                if sheet._hands.keyboard.caret == at:
-                    break
-            else:
-                QTest.qWait(1)
-                hand.key(key)
-        else:
-            raise AssertionError(f"{port} was not reached")
+    press_until(hand, P, start)
+    hand.key(TAB)
+    press_until(hand, TAB, finish)
     hand.key(ENTER)
 
 

@@ -100,9 +100,17 @@ def join_onto(drawing: Drawing, pipe_id: str, which_end: int, onto: str, at: Poi
 
 
 def cut_in(
-    drawing: Drawing, pipe_id: str, kind: Kind, at: Point, *, line: Sequence[Point] | None = None
+    drawing: Drawing,
+    pipe_id: str,
+    kind: Kind,
+    at: Point,
+    *,
+    line: Sequence[Point] | None = None,
+    turned_round: bool = False,
 ) -> tuple[Drawing, str]:
     """Cut a part into a pipe by its two inline ports, the first of them nearer the pipe's first end.
+
+    `turned_round`: the second of them is.
 
     The part lies along the pipe; `line` is the pipe as it is shown, by which a routed one tells its
     direction. Returns the new drawing and the part's id. Raises EditError for a kind without two
@@ -112,6 +120,8 @@ def cut_in(
     ports = inline_ports(kind)
     if ports is None:
         raise EditError(f"A {kind.title.lower()} cannot be cut into a pipe.")
+    if turned_round:
+        ports = ports[::-1]
     at = Point(*at)
     shown = line if line is not None else _known_line(drawing, drawing.pipes[pipe_id], at)
     way = direction_at(shown, at)

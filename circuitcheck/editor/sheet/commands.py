@@ -6,13 +6,15 @@ from collections.abc import Callable, Iterable
 
 from circuitcheck.drawing import aligning, clipboard, edits
 from circuitcheck.drawing.aligning import Side
-from circuitcheck.drawing.pipes import set_corners
-from circuitcheck.drawing.value import Drawing
+from circuitcheck.drawing.fitting import Fitting
+from circuitcheck.drawing.pipes import inline_ports, set_corners
+from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.editor.sheet import shaping
 from circuitcheck.editor.sheet.layout import things
 from circuitcheck.editor.sheet.stage import Stage
 from circuitcheck.editor.sheet.step_names import step_name
 from circuitcheck.geometry import Point
+from circuitcheck.parts.tee import KIND as TEE
 
 ASIDE = 2.0
 """How far from its original a copy lies, in squares across and down."""
@@ -35,13 +37,15 @@ def move(stage: Stage, dx: float, dy: float) -> None:
 
 
 def turn(stage: Stage) -> None:
-    """Turn the selection by 90 degrees clockwise."""
-    _do(stage, "Turn", stage.selection, edits.turn)
+    """Turn the selection by 90 degrees clockwise; one part that lies in a pipe, round in it."""
+    if not _turn_round(stage):
+        _do(stage, "Turn", stage.selection, edits.turn)
 
 
 def mirror(stage: Stage) -> None:
-    """Mirror the selection left to right."""
-    _do(stage, "Mirror", stage.selection, edits.mirror)
+    """Mirror the selection left to right; one part that lies in a pipe, turn it round in it."""
+    if not _turn_round(stage):
+        _do(stage, "Mirror", stage.selection, edits.mirror)
 
 
 def remove(stage: Stage, verb: str = "Remove") -> None:
@@ -109,6 +113,21 @@ def chosen_hint(stage: Stage) -> str:
         return "Pipe chosen.  Drag a run to shape it, Delete takes it out."
     title = things(stage.drawing)[id].kind.title
     return f"{title} chosen.  R turns it, M mirrors it, arrow keys move it by one square."
+
+
+def _turn_round(stage: Stage) -> bool:
+    """Turn a part round whose two ends are in one pipe's line. Returns whether it is such a part."""
+    drawing = stage.drawing
+    part = drawing.components.get(next(iter(stage.selection))) if len(stage.selection) == 1 else None
+    ports = None if part is None or part.kind is TEE else inline_ports(part.kind)
+    if part is None or ports is None or len(part.kind.ports) != len(ports):
+        return False
+    if any(Joint(part.id, port) not in drawing.joined for port in ports):
+        return False
+    fitting = Fitting(drawing, stage.content.layout.routes)
+    fitting.turn_round(part.id)
+    stage.commit(step_name("Turn round", drawing, {part.id}), fitting.drawing)
+    return True
 
 
 def _parts(stage: Stage) -> frozenset[str]:

@@ -234,6 +234,21 @@ class TestPlace:
         assert {Joint("iv1", "a"), Joint("iv1", "b")} <= joined.keys()
         assert joined[Joint("pump1", "out")] == joined[Joint("iv1", "a")]
 
+    @pytest.mark.parametrize("key", [Qt.Key.Key_R, Qt.Key.Key_M])
+    def test_on_a_pipe_r_and_m_turn_it_round(self, worked: Hand, key: Qt.Key) -> None:
+        worked.view.begin_placing(kinds()["check_valve"])
+        worked.move(15, 10)
+        worked.key(key)
+        worked.click(15, 10)
+        joined = worked.drawing.joined
+        assert joined[Joint("pump1", "out")] == joined[Joint("cv1", "out")]
+        assert joined[Joint("zv1", "in")] == joined[Joint("cv1", "in")]
+        worked.key(key)
+        assert worked.steps == ["Cut in check valve", "Turn round check valve"]
+        joined = worked.drawing.joined
+        assert joined[Joint("pump1", "out")] == joined[Joint("cv1", "in")]
+        assert worked.drawing.components["cv1"].at == Point(15, 10)
+
     def test_a_pipe_shown_as_cut_is_whole_again_when_the_hand_moves_on(self, worked: Hand) -> None:
         worked.view.begin_placing(kinds()["isolating_valve"])
         for x in (13, 14, 15, 16):

@@ -151,7 +151,9 @@ class Place(Gesture):
         drawing = self.stage.drawing
         if isinstance(target, OnPipe):
             line = self._lines[target.id]
-            return cut_in(drawing, target.id, self.kind, target.at, line=line)
+            # Along a pipe it can lie in two ways: each turn and each mirroring takes the other.
+            round_ = (self.turn // 90 + self.is_mirrored) % 2 == 1
+            return cut_in(drawing, target.id, self.kind, target.at, line=line, turned_round=round_)
         if self.kind.is_control:
             return add_control(drawing, self.kind, at=target)
         after, id = place(drawing, self.kind, target, turn=self.turn, mirrored=self.is_mirrored)

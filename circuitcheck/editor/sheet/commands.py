@@ -124,7 +124,7 @@ def _turn_round(stage: Stage) -> bool:
         return False
     if any(Joint(part.id, port) not in drawing.joined for port in ports):
         return False
-    fitting = Fitting(drawing, stage.content.layout.routes)
+    fitting = Fitting(drawing, None)
     fitting.turn_round(part.id)
     stage.commit(step_name("Turn round", drawing, {part.id}), fitting.drawing)
     return True

@@ -19,7 +19,6 @@ from circuitcheck.editor.file_menus import FileMenus
 from circuitcheck.editor.files import Files, dropped_file
 from circuitcheck.editor.history import new_ids
 from circuitcheck.editor.live import Live
-from circuitcheck.editor.panels.finding_text import is_empty
 from circuitcheck.editor.panels.subjects import in_order
 from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.status import StatusLine
@@ -27,6 +26,7 @@ from circuitcheck.editor.tables import Tables
 from circuitcheck.editor.theme import Theme
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.parts.catalogue import kinds
+from circuitcheck.report.finding_text import is_empty
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis

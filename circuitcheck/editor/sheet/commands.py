@@ -6,10 +6,10 @@ from collections.abc import Callable, Iterable
 
 from circuitcheck.drawing import edits
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.editor.sheet.layout import things
 from circuitcheck.editor.sheet.stage import Stage
 from circuitcheck.editor.sheet.step_names import step_name
 from circuitcheck.geometry import Point
+from circuitcheck.sheet.layout import things
 
 NOTHING = "Nothing is selected."
 

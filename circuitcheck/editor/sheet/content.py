@@ -8,9 +8,6 @@ from PySide6.QtCore import QRectF
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
 from circuitcheck.drawing.value import Component, Control, Drawing, Joint
-from circuitcheck.editor.sheet import depiction
-from circuitcheck.editor.sheet.labelling import Labelling
-from circuitcheck.editor.sheet.layout import Layout, Services, symbol_box, things
 from circuitcheck.editor.sheet.marks_item import MarksItem
 from circuitcheck.editor.sheet.overview import FAR_SCALE, OverviewItem
 from circuitcheck.editor.sheet.painting import Palette, Tone
@@ -25,6 +22,9 @@ from circuitcheck.picture.marks import SQUARE_PX, Mark, moved
 from circuitcheck.picture.pipes import LINES
 from circuitcheck.picture.title_block import size as title_size
 from circuitcheck.picture.title_block import title_block
+from circuitcheck.sheet import depiction
+from circuitcheck.sheet.labelling import Labelling
+from circuitcheck.sheet.layout import Layout, Services, symbol_box, things
 
 TITLE_CLEAR_PX = 40.0
 NO_STATES: frozenset[str] = frozenset()

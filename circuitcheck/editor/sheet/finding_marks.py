@@ -9,9 +9,7 @@ from PySide6.QtWidgets import QGraphicsScene
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet.band import ALONG_PX, ROUND_PX, band
-from circuitcheck.editor.sheet.concern import concerned, shut_states
 from circuitcheck.editor.sheet.content import Content
-from circuitcheck.editor.sheet.layout import runs_of, things
 from circuitcheck.editor.sheet.marks_item import MarksItem
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.picture import paths
@@ -19,6 +17,8 @@ from circuitcheck.picture.grades import PILL_HIGH, RADIUS, ROLES, grade_mark, pi
 from circuitcheck.picture.labels import Rect, grown, overlap
 from circuitcheck.picture.lettering import width
 from circuitcheck.picture.marks import Fill, Hatch, Mark, Stroke, TextMark
+from circuitcheck.sheet.concern import concerned, shut_states
+from circuitcheck.sheet.layout import runs_of, things
 
 RING_PX, RING_RADIUS, RING_WIDTH = 8.0, 9.0, 2.5
 BAND_Z = -10.0

@@ -7,14 +7,14 @@ from itertools import pairwise
 
 from PySide6.QtWidgets import QGraphicsScene
 
-from circuitcheck.editor.sheet.concern import LEG_STATES
 from circuitcheck.editor.sheet.content import Content
-from circuitcheck.editor.sheet.labelling import SMALL_DRAWING
 from circuitcheck.editor.sheet.marks_item import MarksItem
 from circuitcheck.picture import flow
 from circuitcheck.picture.labels import Rect, overlap
 from circuitcheck.picture.marks import Mark
 from circuitcheck.report.flows import By, PipeFlow, SituationFlows, captions, still
+from circuitcheck.sheet.concern import LEG_STATES
+from circuitcheck.sheet.labelling import SMALL_DRAWING
 
 FLOW_Z = 8.0
 """Over the pipes, under the symbols: what stands here keeps clear of them, arrowheads at ports do not."""

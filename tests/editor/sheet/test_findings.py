@@ -5,11 +5,11 @@ import pytest
 from circuitcheck.drawing.edits import move, remove
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.editor import theme as themes
-from circuitcheck.editor.sheet.concern import concerned, shut_states
 from circuitcheck.editor.sheet.painting import Tone
 from circuitcheck.finding import Finding, Grade, Says, Witness
 from circuitcheck.picture.labels import grown, overlap
 from circuitcheck.picture.marks import Fill, Hatch, Mark, Stroke, TextMark
+from circuitcheck.sheet.concern import concerned, shut_states
 
 from ...made import made
 from .conftest import Hand

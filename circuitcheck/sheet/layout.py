@@ -8,8 +8,6 @@ from itertools import pairwise
 
 from circuitcheck.drawing.routing import Routes, routes
 from circuitcheck.drawing.value import Component, Control, Drawing, Joint
-from circuitcheck.editor.sheet import depiction
-from circuitcheck.editor.sheet.labelling import SMALL_DRAWING, Labelling
 from circuitcheck.geometry import Point
 from circuitcheck.picture.crossings import Crossings
 from circuitcheck.picture.grades import open_port_mark
@@ -17,6 +15,8 @@ from circuitcheck.picture.labels import Label, Obstacles, Rect
 from circuitcheck.picture.marks import SQUARE_PX, extent
 from circuitcheck.picture.pipes import Gap, Place, in_px
 from circuitcheck.picture.symbols import symbol_extent
+from circuitcheck.sheet import depiction
+from circuitcheck.sheet.labelling import SMALL_DRAWING, Labelling
 
 PIPE_HALF_PX = 3.0
 

@@ -196,7 +196,7 @@ class TestMarks:
 
     def test_they_do_not_lie_on_labels(self, worked: Hand) -> None:
         worked.view.set_findings([Finding("a", Grade.FAULT, Says("."), (id,)) for id in ("iv", "pu", "sv")])
-        taken = worked.view._stage.findings._taken
+        taken = worked.view._stage.findings.taken
         assert len(taken) == 3
         for box in taken:
             assert all(overlap(box, label.box) == 0 for label in worked.view._content.layout.labels.values())

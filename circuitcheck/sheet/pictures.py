@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from circuitcheck.drawing.value import Component, Control, Drawing
@@ -91,27 +91,62 @@ class Pictures:
 
         None where nothing that it names is on the sheet.
         """
-        named = dict.fromkeys((*finding.components, *finding.pipes, *finding.cut_off_pipes))
+        cut_off = (*finding.cut_off_components, *finding.cut_off_pipes)
+        named = dict.fromkeys((*finding.components, *finding.pipes, *cut_off))
         if finding.witness is not None:
             named.update(dict.fromkeys(finding.witness.parts))
         box = self._box(id for id in named if id in self._items)
         if box is None:
             return None
-        box = _roomy(box)
         keeps = concerned(self.drawing, finding)
-        shut = shut_states(finding)
-        seen = [item for item in self._items.values() if overlap(grown(item.box, 1), box)]
-        marks = [*self._band(finding), *self._ring_of_pipe(finding)]
-        for item in seen:
-            marks += self._toned(item, shut.get(item.id), quiet=item.id not in keeps)
-        for item in seen:
-            if item.label_box is not None and (item.id in named or _lies_in(item.label_box, box)):
-                quiet = item.id not in keeps
-                marks += recoloured(item.label, _roles(item.label, "quiet")) if quiet else item.label
+        below = [*self._band(finding), *self._ring_of_pipe(finding)]
+        marks = self._seen(box := _roomy(box), below, keeps, shut_states(finding), "danger", frozenset(named))
         marking = Marking(self.layout)
         marks += marking.ring(finding, (), ring_role(finding))
         marks += [*marking.pills(finding), *marking.words(finding)]
         return Picture(tuple(marks), box, words)
+
+    def running(
+        self,
+        keeps: frozenset[str],
+        shut: Mapping[str, frozenset[str]],
+        over_pipes: Sequence[Mark],
+        around: Iterable[str],
+        words: str,
+    ) -> Picture | None:
+        """What runs, with the rest quiet, marks of its flows over the pipes, and valves shown shut.
+
+        None where nothing of what it should show lies on the sheet.
+        """
+        box = self._box(id for id in around if id in self._items)
+        if box is None:
+            return None
+        box = grown(box, MARGIN_PX)
+        return Picture(tuple(self._seen(box, (), keeps, shut, "ink", keeps, over_pipes)), box, words)
+
+    def _seen(
+        self,
+        box: Rect,
+        below: Iterable[Mark],
+        keeps: frozenset[str],
+        shut: Mapping[str, frozenset[str]],
+        shut_role: str,
+        named: frozenset[str],
+        over_pipes: Iterable[Mark] = (),
+    ) -> list[Mark]:
+        """What lies in a box: pipes, then parts, then labels; what does not keep its colour is quiet."""
+        seen = [item for item in self._items.values() if overlap(grown(item.box, 1), box)]
+        marks = list(below)
+        for item in sorted(seen, key=lambda each: not each.is_pipe):
+            if over_pipes and not item.is_pipe:
+                marks += over_pipes
+                over_pipes = ()
+            marks += self._toned(item, shut.get(item.id), shut_role, quiet=item.id not in keeps)
+        for item in seen:
+            if item.label_box is not None and (item.id in named or _lies_in(item.label_box, box)):
+                quiet = item.id not in keeps
+                marks += recoloured(item.label, _roles(item.label, "quiet")) if quiet else item.label
+        return marks
 
     def _box(self, ids: Iterable[str]) -> Rect | None:
         """The box round these parts and pipes and their labels."""
@@ -174,11 +209,13 @@ class Pictures:
             marks = recoloured(marks, {"ink": self.layout.dot_role(thing)})
         return moved(marks, thing.at.x * SQUARE_PX, thing.at.y * SQUARE_PX)
 
-    def _toned(self, item: _Item, shut: frozenset[str] | None, *, quiet: bool) -> tuple[Mark, ...]:
-        """An item's marks: a shut valve in the colour of danger, what is not concerned in one grey."""
+    def _toned(
+        self, item: _Item, shut: frozenset[str] | None, shut_role: str, *, quiet: bool
+    ) -> tuple[Mark, ...]:
+        """An item's marks: a shut valve in a colour of its own, what is not concerned in one grey."""
         if shut is not None and not item.is_pipe:
             marks = self._symbol(things(self.drawing)[item.id], shut)
-            return recoloured(marks, _roles(marks, "danger"))
+            return recoloured(marks, _roles(marks, shut_role))
         return recoloured(item.marks, _roles(item.marks, "quiet")) if quiet else item.marks
 
     def _band(self, finding: Finding) -> list[Mark]:

@@ -197,7 +197,7 @@ class Pictures:
             ]
             lettering = () if label is None else marks_of(label)
             yield _Item(
-                id, False, (*self._symbol(thing, NO_STATES), *ports), box, lettering, label and label.box
+                id, False, (*self._symbol(thing, NO_STATES), *ports), box, lettering, None if label is None else label.box
             )
 
     def _symbol(self, thing: Component | Control, shut: frozenset[str]) -> tuple[Mark, ...]:

@@ -72,7 +72,7 @@ def _drawing_page(size: tuple[float, float]) -> _Page:
     return _Page(size, (DRAWING_MARGIN, FOOT, wide, high))
 
 
-class _Template(BaseDocTemplate):  # type: ignore[misc]
+class _Template(BaseDocTemplate):
     """Pages with their foot; it tells the outline and the contents of each anchor that is drawn."""
 
     def __init__(self, out: io.BytesIO, content: Content, text: _Page, drawing: _Page) -> None:

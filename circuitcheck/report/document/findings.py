@@ -12,7 +12,7 @@ from circuitcheck.finding import Finding, Grade
 from circuitcheck.report import finding_text as says
 from circuitcheck.report.document.content import Accepted, Found, Judgement
 from circuitcheck.report.wording import missing_words, upper
-from circuitcheck.review.acceptances import acceptance_of
+from circuitcheck.review.acceptances import Standing, acceptance_of, standings
 from circuitcheck.sheet.pictures import Pictures
 
 MOST_PICTURES = 150
@@ -80,35 +80,25 @@ def _accepted_words(acceptance: Acceptance) -> str:
     return f"Accepted by {who}{on}{until}{reason}"
 
 
+_STATES = {
+    Standing.HOLDS: "holds",
+    Standing.RUN_OUT: "has run out",
+    Standing.NO_FINDING: "matches no finding here",
+}
+
+
 def acceptances(analysis: Analysis, today: date) -> tuple[Accepted, ...]:
     """Every acceptance of the file, those too that hold no longer."""
-    return tuple(_acceptance(analysis, each, today) for each in analysis.drawing.acceptances)
-
-
-def _acceptance(analysis: Analysis, acceptance: Acceptance, today: date) -> Accepted:
-    drawing, ids = analysis.drawing, set(acceptance.on)
-    matches = [
-        finding
-        for finding in analysis.findings
-        if finding.check == acceptance.check and {*finding.components, *finding.pipes} == ids
-    ]
-    has_run_out = acceptance.until is not None and today > date.fromisoformat(acceptance.until)
-    if not matches:
-        state = "matches no finding of this drawing"
-    elif has_run_out:
-        state = "has run out"
-    else:
-        danger = any(finding.grade is Grade.DANGER for finding in matches)
-        state = "holds, and the danger counts all the same" if danger else "holds"
-    return Accepted(
-        says.check_title(acceptance.check),
-        ", ".join(upper(_name(drawing, id)) for id in acceptance.on),
-        acceptance.reason,
-        acceptance.author,
-        acceptance.date,
-        acceptance.until or "",
-        state,
-    )
+    drawing = analysis.drawing
+    found = []
+    for each in standings(drawing, analysis.findings, today):
+        said, state = each.acceptance, _STATES[each.standing]
+        if each.standing is Standing.HOLDS and each.finding and each.finding.grade is Grade.DANGER:
+            state = "holds, and the danger counts all the same"
+        on = ", ".join(upper(_name(drawing, id)) for id in said.on)
+        title = says.check_title(said.check)
+        found.append(Accepted(title, on, said.reason, said.author, said.date, said.until or "", state))
+    return tuple(found)
 
 
 def judgement(analysis: Analysis) -> Judgement:

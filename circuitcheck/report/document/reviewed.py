@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from circuitcheck.analysis import Analysis
-from circuitcheck.drawing.value import Drawing
+from circuitcheck.drawing.value import Drawing, Note, Reply
 from circuitcheck.report.document.content import NoteTold, ReviewTold
 from circuitcheck.report.wording import upper
 from circuitcheck.review.holding import Held, held
@@ -28,6 +28,10 @@ def notes_told(drawing: Drawing) -> tuple[NoteTold, ...]:
         )
         for note in drawing.notes
     )
+
+
+def _said(each: Note | Reply) -> tuple[str, str, str]:
+    return each.author or NO_NAME, each.date or NO_DATE, each.text
 
 
 def review_told(drawing: Drawing, analysis: Analysis) -> ReviewTold:

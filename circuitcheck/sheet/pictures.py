@@ -190,15 +190,13 @@ class Pictures:
             box, label = self.layout.boxes.get(id), self.layout.labels.get(id)
             if box is None:
                 continue
-            ports = [
-                mark
-                for at, faces in self.layout.open_ports.get(id, ())
-                for mark in open_port_mark(*at, faces)
-            ]
-            lettering = () if label is None else marks_of(label)
-            yield _Item(
-                id, False, (*self._symbol(thing, NO_STATES), *ports), box, lettering, None if label is None else label.box
-            )
+            open_ports = self.layout.open_ports.get(id, ())
+            ports = [mark for at, faces in open_ports for mark in open_port_mark(*at, faces)]
+            marks = (*self._symbol(thing, NO_STATES), *ports)
+            if label is None:
+                yield _Item(id, False, marks, box)
+            else:
+                yield _Item(id, False, marks, box, marks_of(label), label.box)
 
     def _symbol(self, thing: Component | Control, shut: frozenset[str]) -> tuple[Mark, ...]:
         if thing.at is None:

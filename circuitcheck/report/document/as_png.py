@@ -9,7 +9,7 @@ from circuitcheck.report.document.content import Content
 
 SCALE = 2.0
 """Pixels to a px of the sheet."""
-MOST_PIXELS = 64_000_000
+MOST_PIXELS = 40_000_000
 """More than so many would not open everywhere: a large drawing gets fewer pixels to a px."""
 
 
@@ -33,7 +33,7 @@ def as_png(content: Content) -> bytes:
     try:
         bitmap = document[0].render(scale=scale)
         out = io.BytesIO()
-        bitmap.to_pil().save(out, format="PNG", optimize=True)
+        bitmap.to_pil().save(out, format="PNG")
         return out.getvalue()
     finally:
         document.close()

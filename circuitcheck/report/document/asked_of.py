@@ -82,9 +82,9 @@ class Asked:
 
 
 def result_words(result: Result) -> str:
-    """A result's value and unit."""
-    value, unit = shown(result)
-    return f"{value} {unit}".rstrip()
+    """A result's value, as near as it can be read off, and its unit."""
+    value = result.value if isinstance(result.value, str) else f"{result.value:.3g}"
+    return f"{value} {result.unit}".rstrip() if "e" not in value else " ".join(shown(result))
 
 
 def joined(parts: Iterable[str]) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Any
 from xml.sax.saxutils import escape
 
@@ -19,13 +19,9 @@ from reportlab.platypus import (
     TableStyle,
 )
 from reportlab.platypus import Table as PdfTable
-from reportlab.platypus.tableofcontents import TableOfContents
 
-from circuitcheck.finding import Grade
 from circuitcheck.picture.colours import printed
-from circuitcheck.picture.grades import RADIUS, RING, grade_mark
 from circuitcheck.report.document.blocks import (
-    LINE,
     Blank,
     Block,
     Bullets,
@@ -42,18 +38,22 @@ from circuitcheck.report.document.blocks import (
     Text,
     Together,
 )
-from circuitcheck.report.document.pdf_marks import colour, font_name, paint
+from circuitcheck.report.document.pdf_flowables import (
+    SMALL,
+    Anchor,
+    BoxFlowable,
+    ContentsLine,
+    Mark,
+    PictureFlowable,
+)
+from circuitcheck.report.document.pdf_marks import colour, font_name
 from circuitcheck.report.plain import plain
-from circuitcheck.sheet.pictures import Picture
 
 DRAWING_PAGE, TEXT_PAGE = "drawing", "text"
 LARGEST = 0.75
 """Points to a px at most: what stands 12 px high is 9 point."""
-SMALL = 0.62
-"""The same for small pictures."""
 LEAST_LEGIBLE = 0.33
 """Below so many points to a px lettering is smaller than 4 point."""
-BOX_HIGH = 13.0
 LEAST_BELOW = 110.0
 """A heading stands so many points above the page's end at least."""
 
@@ -92,7 +92,6 @@ class Styles:
         self.bold_number = _style("bold number", 8.8, 11.4, 600, alignment=TA_RIGHT)
         self.head = _style("head", 8, 10.5, 600, "ink_2")
         self.head_number = _style("head number", 8, 10.5, 600, "ink_2", alignment=TA_RIGHT)
-        self.contents = _style("contents", 9, 12.5)
 
     def of(self, style: Style) -> ParagraphStyle:
         """The setting of a paragraph."""
@@ -110,93 +109,16 @@ def text_of(text: str) -> str:
     return "<br/>".join(escape(plain(line)) for line in text.splitlines())
 
 
-class Mark(Flowable):
-    """A grade's mark."""
-
-    def __init__(self, grade: Grade, scale: float = SMALL) -> None:
-        super().__init__()
-        reach = RADIUS + RING
-        self._picture = Picture(grade_mark(grade, reach, reach), (0, 0, 2 * reach, 2 * reach), grade.value)
-        self._scale = scale
-        self.width = self.height = 2 * reach * scale
-
-    def draw(self) -> None:
-        """Paint it."""
-        paint(self.canv, self._picture, 0, 0, self._scale)
-
-
-class PictureFlowable(Flowable):
-    """A picture, no wider than its frame and no higher than it may be."""
-
-    def __init__(self, picture: Picture, most_high: float, most_scale: float, *, framed: bool) -> None:
-        super().__init__()
-        self._picture, self._most_high, self._most_scale = picture, most_high, most_scale
-        self._framed = framed
-        self.spaceBefore, self.spaceAfter = 4, 6
-
-    def wrap(self, wide: float, high: float) -> tuple[float, float]:
-        """How large it is in the room there is."""
-        across, down = self._picture.size
-        most_high = min(self._most_high, high - 1) if not self._framed else self._most_high
-        self._scale = min(self._most_scale, wide / across, most_high / down)
-        self.width, self.height = across * self._scale, down * self._scale
-        self._left = (wide - self.width) / 2 if not self._framed else 0.0
-        return wide, self.height
-
-    def draw(self) -> None:
-        """Paint it."""
-        paint(self.canv, self._picture, self._left, 0, self._scale)
-        if self._framed:
-            self.canv.setStrokeColor(colour("hairline"))
-            self.canv.setLineWidth(0.5)
-            self.canv.rect(self._left, 0, self.width, self.height, stroke=1, fill=0)
-
-
-class Anchor(Flowable):
-    """A place that a bookmark leads to, and that the contents tell the page of."""
-
-    def __init__(self, key: str, title: str, level: int) -> None:
-        super().__init__()
-        self.key, self.title, self.level = key, plain(title), level
-        self.width = self.height = 0
-
-    def draw(self) -> None:
-        """Set the bookmark."""
-        self.canv.bookmarkHorizontal(self.key, 0, 18)
-
-
-class BoxFlowable(Flowable):
-    """A box to fill in by hand, with the unit at its right."""
-
-    def __init__(self, blank: Blank) -> None:
-        super().__init__()
-        self._blank = blank
-
-    def wrap(self, wide: float, high: float) -> tuple[float, float]:
-        """As wide as its cell; a tick is square."""
-        self.width, self.height = (wide if self._blank.unit else BOX_HIGH), BOX_HIGH
-        return self.width, self.height
-
-    def draw(self) -> None:
-        """Paint it."""
-        canvas = self.canv
-        canvas.setStrokeColor(colour("edge"))
-        canvas.setLineWidth(0.7)
-        if not self._blank.unit:
-            canvas.rect(1, 1, BOX_HIGH - 3, BOX_HIGH - 3, stroke=1, fill=0)
-            return
-        canvas.line(0, 1, self.width, 1)
-        if self._blank != LINE:
-            canvas.setFillColor(colour("ink_2"))
-            canvas.setFont(font_name(400), 8)
-            canvas.drawRightString(self.width, 3, self._blank.unit)
-
-
 class PdfBlocks:
-    """Makes what pages are filled with. `wide`: of the text's frame, `high`: of a picture's page."""
+    """Makes what pages are filled with.
 
-    def __init__(self, wide: float, picture_room: tuple[float, float]) -> None:
+    `sections`: all of them, for the contents; `wide`: the text's frame; `picture_room`: what a page has
+    for a whole picture, wide and high.
+    """
+
+    def __init__(self, sections: Sequence[Section], wide: float, picture_room: tuple[float, float]) -> None:
         self.styles = Styles()
+        self._sections = sections[1:]
         self._wide = wide
         self._room = picture_room
         self._count = 0
@@ -228,21 +150,14 @@ class PdfBlocks:
             case Labelled():
                 yield Paragraph(f"<b>{text_of(block.label)}:</b> {text_of(block.text)}", styles.body)
             case Heading():
-                yield CondPageBreak(LEAST_BELOW)
-                yield from self._listed(block.text if block.listed else "")
-                yield Paragraph(text_of(block.text), styles.heading)
+                yield from self._heading(block)
             case GradedHeading():
-                yield CondPageBreak(LEAST_BELOW)
-                yield from self._listed(f"{block.number}. {block.text} ({block.grade_words})")
-                yield self._graded(block)
+                yield from self._graded(block)
             case Bullets():
                 for item in block.items:
                     yield Paragraph(text_of(item), styles.bullet, bulletText="•")
             case Contents():
-                listed = TableOfContents(dotsMinLevel=0)
-                listed.levelStyles = [styles.contents]
-                yield Paragraph("Contents", styles.heading)
-                yield listed
+                yield from self._contents()
             case Counts():
                 yield self._counts(block)
             case Table():
@@ -270,12 +185,23 @@ class PdfBlocks:
             small = "The lettering is small at this size: a larger paper, or the SVG, shows it larger."
             yield Paragraph(small, self.styles.second)
 
-    def _graded(self, block: GradedHeading) -> Flowable:
+    def _contents(self) -> Iterator[Flowable]:
+        yield Paragraph("Contents", self.styles.heading)
+        for section in self._sections:
+            yield ContentsLine(section.key, section.title)
+
+    def _heading(self, block: Heading) -> Iterator[Flowable]:
+        yield CondPageBreak(LEAST_BELOW)
+        yield from self._listed(block.text if block.listed else "")
+        yield Paragraph(text_of(block.text), self.styles.heading)
+
+    def _graded(self, block: GradedHeading) -> Iterator[Flowable]:
+        yield CondPageBreak(LEAST_BELOW)
+        yield from self._listed(f"{block.number}. {block.text} ({block.grade_words})")
         words = f"{block.number}. {text_of(block.text)}"
         grade = f'<font size="8.5" color="{printed("ink_2")}">{text_of(block.grade_words)}</font>'
         cells = [[Mark(block.grade), Paragraph(f"{words} &nbsp; {grade}", self.styles.heading)]]
-        made = PdfTable(cells, colWidths=[20, self._wide - 20], style=_BARE, spaceBefore=10)
-        return made
+        yield PdfTable(cells, colWidths=[20, self._wide - 20], style=_BARE, spaceBefore=10)
 
     def _counts(self, block: Counts) -> Flowable:
         cells: list[Any] = []

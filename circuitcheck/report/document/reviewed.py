@@ -22,9 +22,7 @@ def notes_told(drawing: Drawing) -> tuple[NoteTold, ...]:
         NoteTold(
             ", ".join(upper(pinned_name(drawing, id)) for id in note.on) or "The whole drawing",
             note.state,
-            tuple(
-                (each.author or NO_NAME, each.date or NO_DATE, each.text) for each in (note, *note.replies)
-            ),
+            (_said(note), *(_said(reply) for reply in note.replies)),
         )
         for note in drawing.notes
     )

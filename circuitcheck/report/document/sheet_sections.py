@@ -109,7 +109,7 @@ def _situation(each: Running) -> tuple[Block, ...]:
         rows.append(("Flow, l/min", ", ".join(f"{name} {flow}" for name, flow in each.flows), Blank("l/min")))
     elif each.fault:
         rows.append(("Flow, l/min", each.fault, Blank("l/min")))
-    rows.append(("Gauge", each.gauge or "not told: see the figure for pressures", Blank("bar")))
+    rows.append(("Gauge", each.gauge, Blank("bar")))
     table = Table(("", "Expect", "Found"), tuple(rows), (0.9, 4, 1.1), bold=frozenset({0}))
     shown = () if each.picture is None else (Shown(each.picture, most_px=560.0),)
     return (Heading(each.name), table, *shown)

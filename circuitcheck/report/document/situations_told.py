@@ -10,6 +10,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.figures.driven import TOGETHER
 from circuitcheck.figures.figure import Figure
 from circuitcheck.figures.plant import Plant
+from circuitcheck.parts.kind import Role
 from circuitcheck.report.document.content import Running
 from circuitcheck.report.flow_picture import Flowing, shut_states
 from circuitcheck.report.flows import By, Flows, SituationFlows
@@ -24,6 +25,7 @@ MOST_PICTURES, MOST_PIPES = 8, 250
 """So many situations get a picture, and only where it can be read: a plant of so many pipes at most."""
 NOT_SHOWN = frozenset({"tee", "cap"})
 MOST_NAMED = 24
+NO_GAUGE = "no gauge is drawn"
 
 
 def situations_told(
@@ -62,7 +64,12 @@ def _running(
         warm=warm,
         cold=cold,
         flows=tuple(_flows(plant, situation)),
-        gauge=_gauge_words(gauge, is_driven=bool(situation.running), is_hot=situation.heat_on),
+        gauge=_gauge_words(gauge, is_driven=bool(situation.running), is_hot=situation.heat_on)
+        or (
+            "not told: see the figure for pressures"
+            if plant.circuit.devices(Role.SHOWS_PRESSURE)
+            else NO_GAUGE
+        ),
         fault=_why_no_flows(drawing, situation, told, flows),
         picture=shown.picture(told),
     )

@@ -17,6 +17,7 @@ from circuitcheck.editor.bar import UNTITLED, Bar
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.file_menus import FileMenus
 from circuitcheck.editor.files import Files, dropped_file
+from circuitcheck.editor.handing_over import HandOver
 from circuitcheck.editor.history import new_ids
 from circuitcheck.editor.live import Live
 from circuitcheck.editor.panels.subjects import in_order
@@ -60,6 +61,7 @@ class MainWindow(QMainWindow):
         self._lay_out()
         self.tables = Tables(self, document, self.sheet)
         self.live = Live(self, document, self._panes, self.tables)
+        self.handing_over = HandOver(self, document, self.status.show_hint)
         self._fill_menus()
         self._connect_document()
         self._connect_panels()
@@ -92,6 +94,7 @@ class MainWindow(QMainWindow):
             counted=self.tables.counted_action,
             figures=self.live.figures_action,
             flows=self.live.menu,
+            hand_over=(self.handing_over.action, self.handing_over.print_action),
         )
 
     def _connect_document(self) -> None:
@@ -332,6 +335,7 @@ class MainWindow(QMainWindow):
         self.document.changed.disconnect(self._show_drawing)
         self.document.analysed.disconnect(self._show_analysis)
         self.live.close()
+        self.handing_over.close()
         self.document.close()
         event.accept()
         self.left.emit()

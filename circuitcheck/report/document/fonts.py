@@ -6,8 +6,10 @@ import base64
 import io
 import logging
 from collections.abc import Iterable, Mapping
+from contextlib import closing
 
 from circuitcheck.picture.lettering import FACES
+from circuitcheck.report.plain import plain
 from circuitcheck.shipped import data_path
 
 FAMILY = "Source Sans 3"
@@ -30,12 +32,12 @@ def _face(weight: int, text: str) -> str:
     options = Options(flavor="woff", layout_features=["kern", "tnum", "mark", "mkmk"], notdef_outline=True)
     options.recalc_timestamp = False
     with _Quiet():
-        font = load_font(font_path(weight), options, dontLoadGlyphNames=True)
-        subsetter = Subsetter(options)
-        subsetter.populate(text=f"{text} …")
-        subsetter.subset(font)
         out = io.BytesIO()
-        save_font(font, out, options)
+        with closing(load_font(font_path(weight), options, dontLoadGlyphNames=True)) as font:
+            subsetter = Subsetter(options)
+            subsetter.populate(text=f"{plain(text)} …")
+            subsetter.subset(font)
+            save_font(font, out, options)
     data = base64.b64encode(out.getvalue()).decode("ascii")
     return (
         f'@font-face{{font-family:"{FAMILY}";font-weight:{weight};font-style:normal;'

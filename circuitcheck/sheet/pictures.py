@@ -26,6 +26,8 @@ MARGIN_PX = 24.0
 TITLE_CLEAR_PX = 40.0
 AROUND_PX = 56.0
 """What a small picture shows round the parts it is about."""
+MOST_LACKING = 12
+"""Of the things whose numbers are missing so many are shown."""
 LEAST_WIDE, LEAST_HIGH = 480.0, 240.0
 ALONG_PX, ROUND_PX, ROUND_RADIUS, EDGE_PX = 28.0, 10.0, 16.0, 1.5
 """The band round what is cut off: along pipes, out from parts, its corners, its edge."""
@@ -92,7 +94,8 @@ class Pictures:
         None where nothing that it names is on the sheet.
         """
         cut_off = (*finding.cut_off_components, *finding.cut_off_pipes)
-        named = dict.fromkeys((*finding.components, *finding.pipes, *cut_off))
+        lacking = (name.rpartition(".")[0] for name in finding.missing[:MOST_LACKING])
+        named = dict.fromkeys((*finding.components, *finding.pipes, *cut_off, *lacking))
         if finding.witness is not None:
             named.update(dict.fromkeys(finding.witness.parts))
         box = self._box(id for id in named if id in self._items)

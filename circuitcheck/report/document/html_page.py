@@ -69,7 +69,8 @@ table.stack td .fill{display:inline-flex;min-width:9em;vertical-align:bottom}
 }
 @media print{
 @page{margin:16mm 14mm}
-body{font-size:9.5pt}
+html{font-size:9.5pt}
+body{font-size:1rem}
 main{max-width:none;padding:0}
 nav{display:none}
 h2{break-after:avoid}

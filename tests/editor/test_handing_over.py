@@ -66,7 +66,7 @@ def test_a_folder_that_is_gone_is_said(
     window: MainWindow, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
     said: list[str] = []
-    monkeypatch.setattr(QMessageBox, "exec", lambda box: said.append(box.text()) or 0)
+    monkeypatch.setattr(QMessageBox, "exec", lambda box: said.append(box.text()))
     hand_over(window, qtbot, monkeypatch, "csv", tmp_path / "gone" / "hall.csv")
     assert said == ["“hall.csv” was not saved: the folder does not exist."]
 
@@ -78,7 +78,7 @@ def test_a_failure_is_said(
         raise RuntimeError
 
     said: list[str] = []
-    monkeypatch.setattr(QMessageBox, "exec", lambda box: said.append(box.text()) or 0)
+    monkeypatch.setattr(QMessageBox, "exec", lambda box: said.append(box.text()))
     monkeypatch.setattr(handing_over, "_write", fail)
     hand_over(window, qtbot, monkeypatch, "csv", tmp_path / "hall.csv")
     assert said == [handing_over.FAILED]

@@ -110,7 +110,7 @@ def _foot(content: Content) -> Foot:
     face, size = font_name(400), 7.5
 
     def paint(canvas: Pages, number: int, count: int) -> None:
-        right = canvas._pagesize[0] - FOOT_MARGIN
+        right = canvas.page_wide - FOOT_MARGIN
         canvas.setStrokeColor(colour("hairline"))
         canvas.setLineWidth(0.5)
         canvas.line(FOOT_MARGIN, FOOT - 10, right, FOOT - 10)

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.figures.figure import Figure, Input
 from circuitcheck.report.document.content import Worked
-from circuitcheck.report.sizes import moves_words, shown
+from circuitcheck.report.sizes import moves_lines, shown
 from circuitcheck.report.wording import lower, missing_words, upper
 
 MOST_NAMED = 4
@@ -28,7 +28,7 @@ def _worked(drawing: Drawing, figure: Figure) -> Worked:
         tuple((upper(each.name), *_signed(shown(each))) for each in figure.results),
         tuple(figure.formula.splitlines()),
         tuple(_input(drawing, each) for each in figure.inputs),
-        tuple(moves_words(figure.moves)),
+        tuple(moves_lines(figure.moves)),
         figure.source,
         figure.limits,
         f"{upper(figure.refused.rstrip('.'))}." if figure.refused else "",

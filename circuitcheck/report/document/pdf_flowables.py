@@ -9,6 +9,7 @@ from circuitcheck.picture.grades import RADIUS, RING, grade_mark
 from circuitcheck.report.document.blocks import LINE, Blank
 from circuitcheck.report.document.pdf_marks import colour, font_name, paint
 from circuitcheck.report.document.pdf_pages import SIZE as CONTENTS_SIZE
+from circuitcheck.report.document.pdf_pages import Pages
 from circuitcheck.report.plain import plain
 from circuitcheck.sheet.pictures import Picture
 
@@ -59,6 +60,14 @@ class PictureFlowable(Flowable):
             self.canv.rect(self._left, 0, self.width, self.height, stroke=1, fill=0)
 
 
+def pages_of(flowable: Flowable) -> Pages:
+    """The canvas that a flowable is painted on. Raises TypeError for one that knows no places."""
+    canvas = flowable.canv
+    if not isinstance(canvas, Pages):
+        raise TypeError("places are told to a canvas of pages only")
+    return canvas
+
+
 class Anchor(Flowable):
     """A place that a bookmark leads to, and that the contents tell the page of."""
 
@@ -69,7 +78,7 @@ class Anchor(Flowable):
 
     def draw(self) -> None:
         """Note where it is."""
-        self.canv.note_place(self.key, self.title, self.level)
+        pages_of(self).note_place(self.key, self.title, self.level)
 
 
 class ContentsLine(Flowable):
@@ -99,7 +108,7 @@ class ContentsLine(Flowable):
         canvas.line(start, low, self.width - 20, low)
         canvas.setDash([], 0)
         canvas.setLineCap(0)
-        canvas.note_contents(self._key, self.width, low)
+        pages_of(self).note_contents(self._key, self.width, low)
 
 
 class BoxFlowable(Flowable):

@@ -31,6 +31,12 @@ class Pages(Canvas):
         self._page_of: dict[str, int] = {}
 
     @property
+    def page_wide(self) -> float:
+        """How wide the page is, in points."""
+        wide: float = self.__dict__["_pagesize"][0]
+        return wide
+
+    @property
     def laying(self) -> int:
         """The number of the page that is laid out now."""
         return len(self._held) + 1
@@ -50,7 +56,8 @@ class Pages(Canvas):
         """Hold the page back."""
         # The state of the canvas is in its attributes; what is noted is for all pages together.
         self._held.append(dict(self.__dict__))
-        self._startPage()
+        # The library's own recipe for such a canvas; its types do not tell of it.
+        self._startPage()  # type: ignore[attr-defined]
 
     def save(self) -> None:
         """Finish every page and write the file."""

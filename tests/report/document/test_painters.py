@@ -12,6 +12,7 @@ from xml.etree import ElementTree
 import pytest
 from PIL import Image
 from pypdf import PdfReader
+from pypdf.generic import Destination
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.picture.lettering import FACES
@@ -34,6 +35,18 @@ def pdf(data: bytes) -> PdfReader:
 
 def text_of(reader: PdfReader) -> str:
     return " ".join("\n".join(page.extract_text() for page in reader.pages).split())
+
+
+def flat(group: list[Any]) -> list[Destination]:
+    return [each for each in group if isinstance(each, Destination)]
+
+
+def bookmarks(reader: PdfReader) -> list[tuple[str, int]]:
+    """Those of the first level, each with its page, counted from 1."""
+    return [
+        (str(each.title), (reader.get_destination_page_number(each) or 0) + 1)
+        for each in flat(reader.outline)
+    ]
 
 
 @pytest.fixture(scope="module")
@@ -65,29 +78,24 @@ class TestPdf:
         assert names == {f"SourceSans3-{FACES[weight]}" for weight in (400, 600, 700)}
 
     def test_bookmarks_lead_to_sections_findings_and_figures(self, read_pdf: PdfReader) -> None:
-        top = [each for each in read_pdf.outline if not isinstance(each, list)]
-        assert [each.title for each in top] == [
-            "Summary",
-            *(each.title for each in sections(content_of(SAMPLE))[1:]),
+        top = bookmarks(read_pdf)
+        titles = [title for title, _ in top]
+        assert titles == ["Summary", *(each.title for each in sections(content_of(SAMPLE))[1:])]
+        pages = [page for _, page in top]
+        assert pages == sorted(pages) and pages[0] == 1
+        for title, page in top[1:]:
+            assert title in " ".join(read_pdf.pages[page - 1].extract_text().split())
+        inner = [
+            str(each.title) for group in read_pdf.outline if isinstance(group, list) for each in flat(group)
         ]
-        pages = [read_pdf.get_destination_page_number(each) for each in top]
-        assert pages == sorted(pages) and pages[0] == 0
-        for each, page in zip(top[1:], pages[1:], strict=True):
-            assert each.title in " ".join(read_pdf.pages[page].extract_text().split())
-        inner = [each.title for group in read_pdf.outline if isinstance(group, list) for each in group]
         assert "1. Heat source can be cut off from its vessel (danger)" in inner
 
     def test_pages_are_numbered_and_the_contents_tell_the_same_numbers(self, read_pdf: PdfReader) -> None:
         count = len(read_pdf.pages)
         for number, page in enumerate(read_pdf.pages, start=1):
             assert f"Page {number} of {count}" in page.extract_text()
-        places = {
-            each.title: read_pdf.get_destination_page_number(each) + 1
-            for each in read_pdf.outline
-            if not isinstance(each, list)
-        }
-        numbers = read_pdf.pages[0].extract_text()
-        assert str(places["Parts list"]) in numbers.split()
+        first = read_pdf.pages[0].extract_text().split()
+        assert str(dict(bookmarks(read_pdf))["Parts list"]) in first
 
     @pytest.mark.parametrize(
         ("paper", "orientation", "text", "drawing"),

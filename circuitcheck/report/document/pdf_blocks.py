@@ -8,6 +8,7 @@ from xml.sax.saxutils import escape
 
 from reportlab.lib.enums import TA_RIGHT
 from reportlab.lib.styles import ParagraphStyle
+from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.platypus import (
     CondPageBreak,
     Flowable,
@@ -43,6 +44,7 @@ from circuitcheck.report.document.pdf_flowables import (
     Anchor,
     BoxFlowable,
     ContentsLine,
+    Line,
     Mark,
     PictureFlowable,
 )
@@ -54,6 +56,7 @@ LARGEST = 0.75
 """Points to a px at most: what stands 12 px high is 9 point."""
 LEAST_LEGIBLE = 0.33
 """Below so many points to a px lettering is smaller than 4 point."""
+CELL_GAP = 8.0
 LEAST_BELOW = 110.0
 """A heading stands so many points above the page's end at least."""
 
@@ -223,22 +226,35 @@ class PdfBlocks:
                     for column, each in enumerate(block.head)
                 ]
             )
-        rows += [[self._cell(block, column, cell) for column, cell in enumerate(row)] for row in block.rows]
+        rows += [
+            [self._cell(block, column, cell, widths[column]) for column, cell in enumerate(row)]
+            for row in block.rows
+        ]
         style = _HEADED if block.head else _PLAIN
         return PdfTable(rows, colWidths=widths, style=style, repeatRows=1 if block.head else 0, splitInRow=1)
 
-    def _cell(self, block: Table, column: int, cell: Cell) -> Any:
+    def _cell(self, block: Table, column: int, cell: Cell, wide: float) -> Any:
         if isinstance(cell, Blank):
             return BoxFlowable(cell)
-        styles = self.styles
+        if not cell:
+            return ""
+        styles, is_bold = self.styles, column in block.bold
         if column in block.numeric:
-            return Paragraph(text_of(cell), styles.bold_number if column in block.bold else styles.number)
-        return Paragraph(text_of(cell), styles.bold_cell if column in block.bold else styles.cell)
+            style = styles.bold_number if is_bold else styles.number
+        else:
+            style = styles.bold_cell if is_bold else styles.cell
+        text = plain(cell)
+        if (
+            len(cell.splitlines()) == 1
+            and stringWidth(text, style.fontName, style.fontSize) <= wide - CELL_GAP
+        ):
+            return Line(text, style)
+        return Paragraph(text_of(cell), style)
 
 
 _TIGHT = [
     ("LEFTPADDING", (0, 0), (-1, -1), 0),
-    ("RIGHTPADDING", (0, 0), (-1, -1), 8),
+    ("RIGHTPADDING", (0, 0), (-1, -1), CELL_GAP),
     ("TOPPADDING", (0, 0), (-1, -1), 2.5),
     ("BOTTOMPADDING", (0, 0), (-1, -1), 2.5),
     ("VALIGN", (0, 0), (-1, -1), "TOP"),

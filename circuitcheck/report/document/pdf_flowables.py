@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from reportlab.lib.enums import TA_RIGHT
+from reportlab.lib.styles import ParagraphStyle
+from reportlab.pdfbase.pdfmetrics import getAscent
 from reportlab.platypus import Flowable
 
 from circuitcheck.finding import Grade
@@ -109,6 +112,30 @@ class ContentsLine(Flowable):
         canvas.setDash([], 0)
         canvas.setLineCap(0)
         pages_of(self).note_contents(self._key, self.width, low)
+
+
+class Line(Flowable):
+    """One line of text that fits: set at once, where a paragraph would first look for its breaks."""
+
+    def __init__(self, text: str, style: ParagraphStyle) -> None:
+        super().__init__()
+        self._text, self._style = text, style
+
+    def wrap(self, wide: float, high: float) -> tuple[float, float]:
+        """As wide as its cell."""
+        self.width, self.height = wide, self._style.leading
+        return self.width, self.height
+
+    def draw(self) -> None:
+        """Paint it with its baseline where a paragraph has its first."""
+        canvas, style = self.canv, self._style
+        y = self.height - getAscent(style.fontName, style.fontSize)
+        canvas.setFillColor(style.textColor)
+        canvas.setFont(style.fontName, style.fontSize)
+        if style.alignment == TA_RIGHT:
+            canvas.drawRightString(self.width, y, self._text)
+        else:
+            canvas.drawString(0, y, self._text)
 
 
 class BoxFlowable(Flowable):

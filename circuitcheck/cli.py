@@ -8,14 +8,16 @@ import sys
 from collections.abc import Callable, Iterator, Sequence
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 if TYPE_CHECKING:
     from circuitcheck.report.checked import Checked
 
 SOUND, FOUND, FAILED = 0, 1, 2
+_Task = TypeVar("_Task")
+_Done = TypeVar("_Done")
 ENDING = ".wetcircuit"
-COMMANDS = ("check", "compare", "explain", "parts", "samples", "sizes")
+COMMANDS = ("check", "compare", "explain", "parts", "report", "samples", "sizes")
 
 
 def run(arguments: Sequence[str]) -> int:
@@ -45,6 +47,7 @@ def _parser() -> argparse.ArgumentParser:
     explain.add_argument("check", nargs="?", metavar="CHECK", help="a check's name; without it, the list")
     explain.set_defaults(command=_explain)
     _add_parts(commands.add_parser("parts", help="parts list: counts, pipe by size and material, bends"))
+    _add_report(commands.add_parser("report", help="a document to hand over: PDF, HTML, SVG, PNG or a table"))
     samples = commands.add_parser("samples", help="list the drawings that ship, or copy them out")
     samples.add_argument("--to", metavar="FOLDER", type=Path, help="copy them into this folder")
     samples.set_defaults(command=_samples)
@@ -92,6 +95,34 @@ def _add_parts(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", metavar="FILE", type=Path, help="a drawing")
     parser.add_argument("--as", dest="form", choices=("text", "json", "csv"), default="text")
     parser.set_defaults(command=_parts)
+
+
+def _add_report(parser: argparse.ArgumentParser) -> None:
+    forms = ("pdf", "html", "svg", "png", "csv")
+    parser.add_argument("paths", nargs="+", metavar="PATH", type=Path, help="a drawing or a folder of them")
+    parser.add_argument(
+        "-o",
+        "--to",
+        dest="out",
+        required=True,
+        metavar="OUT",
+        type=Path,
+        help="the file to write, whose ending chooses: "
+        + ", ".join(f".{form}" for form in forms)
+        + "; or a folder",
+    )
+    parser.add_argument("--as", dest="form", choices=forms, help="the kind of file to write into a folder")
+    parser.add_argument("--paper", choices=("a4", "a3"), default="a4", help="the PDF's paper (a4)")
+    parser.add_argument(
+        "--orientation",
+        choices=("portrait", "landscape"),
+        help="how the PDF's pages lie; left out, text stands upright and the drawing lies as it is larger",
+    )
+    parser.add_argument(
+        "--on", type=date.fromisoformat, default=None, metavar="DATE", help="the day the document is made on"
+    )
+    parser.add_argument("--jobs", type=_jobs, default=1, metavar="N", help="make that many at a time")
+    parser.set_defaults(command=_report)
 
 
 def _jobs(text: str) -> int:
@@ -157,19 +188,23 @@ def _checked(files: list[Path], today: date, jobs: int, *, with_cures: bool) -> 
 
     from circuitcheck.report.checked import check_file
 
-    one = partial(check_file, today=today, with_cures=with_cures)
-    if jobs == 1 or len(files) == 1:
-        return list(_with_progress(map(one, files), len(files)))
+    return _at_once(partial(check_file, today=today, with_cures=with_cures), files, jobs)
+
+
+def _at_once(one: Callable[[_Task], _Done], tasks: Sequence[_Task], jobs: int) -> list[_Done]:
+    """What becomes of each task, in their order, so many at a time."""
+    if jobs == 1 or len(tasks) == 1:
+        return list(_with_progress(map(one, tasks), len(tasks)))
     from concurrent.futures import ProcessPoolExecutor
 
-    with ProcessPoolExecutor(min(jobs, len(files))) as pool:
-        return list(_with_progress(pool.map(one, files, chunksize=4), len(files)))
+    with ProcessPoolExecutor(min(jobs, len(tasks))) as pool:
+        return list(_with_progress(pool.map(one, tasks, chunksize=4), len(tasks)))
 
 
-def _with_progress(checked: Iterator[Checked], total: int) -> Iterator[Checked]:
+def _with_progress(done: Iterator[_Done], total: int) -> Iterator[_Done]:
     """Pass the answers on; on a terminal, a long run shows how far it is."""
     shows = total > 20 and sys.stderr.isatty()
-    for number, each in enumerate(checked, start=1):
+    for number, each in enumerate(done, start=1):
         if shows:
             sys.stderr.write(f"\r{number} of {total}")
             sys.stderr.flush()
@@ -281,6 +316,39 @@ def _parts(parsed: argparse.Namespace) -> int:
     if lacking := len(found.no_length):
         _say(f"the length of {lacking} pipes is not known")
     return SOUND
+
+
+def _report(parsed: argparse.Namespace) -> int:
+    from functools import partial
+
+    from circuitcheck.report.document import many
+    from circuitcheck.report.document.paper import Orientation, Paper
+    from circuitcheck.report.document.writing import Form
+    from circuitcheck.report.plain import plain
+
+    files, faults = _drawings(parsed.paths)
+    for fault in faults:
+        _say(fault)
+    if not files:
+        return FAILED
+    try:
+        tasks, form = many.plan(parsed.paths, files, parsed.out, Form(parsed.form) if parsed.form else None)
+    except many.PlanError as error:
+        _say(str(error))
+        return FAILED
+    turned = Orientation(parsed.orientation) if parsed.orientation else None
+    orders = many.Orders(form, parsed.on or date.today(), Paper(parsed.paper), turned)
+    outcomes = _at_once(partial(many.carry_out, orders=orders), tasks, parsed.jobs)
+    for each in outcomes:
+        for fault in each.faults:
+            _say(fault)
+    written = [each for each in outcomes if not each.faults]
+    for each in written:
+        _print(f"{plain(str(each.task.target))}\n")
+    found, not_judged = sum(each.findings for each in written), sum(each.not_judged for each in written)
+    documents = "1 document" if len(written) == 1 else f"{len(written)} documents"
+    _say(f"{documents}, {found} findings, {not_judged} checks not judged")
+    return FAILED if faults or len(written) < len(outcomes) else SOUND
 
 
 def _samples(parsed: argparse.Namespace) -> int:

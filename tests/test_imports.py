@@ -49,3 +49,17 @@ def test_checking_a_drawing_never_imports_qt(sample: Path, tmp_path: Path) -> No
     (checked,) = json.loads(printed)["files"]
     assert checked["error"] is None
     assert not packages & QT
+
+
+@pytest.mark.parametrize("form", ["pdf", "html", "svg", "png", "csv"])
+def test_a_report_never_imports_qt(form: str, tmp_path: Path) -> None:
+    to = tmp_path / f"hall.{form}"
+    sample = next(each for each in SAMPLES if each.stem == "village-hall")
+    _, packages = traced("-m", "circuitcheck", "report", str(sample), "-o", str(to), cwd=tmp_path)
+    assert to.stat().st_size > 1000
+    assert not packages & QT
+
+
+def test_checking_needs_nothing_of_the_report(tmp_path: Path) -> None:
+    _, packages = traced("-m", "circuitcheck", "check", str(SAMPLES[0]), cwd=tmp_path)
+    assert not packages & {"reportlab", "PIL", "fontTools", "pypdfium2"}

@@ -5,14 +5,9 @@ from __future__ import annotations
 from PySide6.QtWidgets import QMessageBox, QWidget
 
 from circuitcheck.editor import plain
+from circuitcheck.report.care import CARE
 from circuitcheck.shipped import version
 
-CARE = (
-    "This program helps competent people; it replaces none. Work on gas, on unvented hot water and on mains "
-    "wiring is for people qualified and registered to do it where the law asks. Local codes and the makers’ "
-    "instructions come first. Scalding, stored pressure and electricity can injure or kill. A drawing without "
-    "findings is not a certificate."
-)
 LICENCES = (
     "Apache License 2.0. The font Source Sans 3 is under the SIL Open Font License 1.1. "
     "The window is made with Qt, under the GNU Lesser General Public License 3."

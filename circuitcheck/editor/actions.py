@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
@@ -129,6 +129,7 @@ class Actions:
         figures: QAction,
         flows: QMenu,
         windows: QMenu,
+        hand_over: Sequence[QAction],
     ) -> None:
         """Put the menus into the menu bar."""
         file = bar.addMenu("&File")
@@ -137,6 +138,8 @@ class Actions:
         file.addMenu(samples)
         file.addSeparator()
         file.addActions([self.save, self.save_as])
+        file.addSeparator()
+        file.addActions(list(hand_over))
         file.addSeparator()
         file.addActions([self.close_window, self.quit])
         edit = bar.addMenu("&Edit")

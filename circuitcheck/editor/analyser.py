@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.report.finding_text import FAILED
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
@@ -19,9 +20,6 @@ if TYPE_CHECKING:
 Analyse = Callable[[Drawing], "Analysis"]
 PAUSE_MS = 30
 """How long the drawing must rest before it is analysed: less than one feels, more than one step of a drag."""
-
-FAILED = "analysis"
-"""What stands in place of a check's name in the finding that says the analysis itself failed."""
 
 
 class Analyser(QObject):

@@ -10,10 +10,10 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QToolButton, QWidget
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.icons import ARROW_PX, GRADE_PX, arrow_icon, grade_icon
-from circuitcheck.editor.panels.finding_text import GRADE_MEANS, counts, is_empty
 from circuitcheck.editor.theme import Theme
-from circuitcheck.editor.wording import short
 from circuitcheck.finding import Grade
+from circuitcheck.report.finding_text import GRADE_MEANS, counts, is_empty
+from circuitcheck.report.wording import short
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis

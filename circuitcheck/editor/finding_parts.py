@@ -10,9 +10,9 @@ from circuitcheck.drawing.value import Component, Control, Drawing
 from circuitcheck.editor.find_box import FindBox, Match
 from circuitcheck.editor.icons import kind_icon
 from circuitcheck.editor.sheet import SheetView
-from circuitcheck.editor.sheet.depiction import one_line
 from circuitcheck.editor.theme import Theme
-from circuitcheck.editor.wording import upper
+from circuitcheck.report.wording import upper
+from circuitcheck.sheet.depiction import one_line
 
 MOST_FOUND = 200
 

@@ -10,8 +10,8 @@ from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QSizePolic
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.panels.edged import ArrowedComboBox
-from circuitcheck.editor.wording import upper
 from circuitcheck.report.flows import By
+from circuitcheck.report.wording import upper
 
 HIGH_PX = 44
 MOST_SITUATION_PX = 260

@@ -19,9 +19,9 @@ from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.review.accepting import AcceptDialog
 from circuitcheck.editor.review.comparing import Comparing
 from circuitcheck.editor.review.panel import ReviewPanel
-from circuitcheck.editor.wording import short
 from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.finding import Finding
+from circuitcheck.report.wording import short
 from circuitcheck.review import acceptances, notes
 
 if TYPE_CHECKING:

@@ -19,9 +19,9 @@ from circuitcheck.editor.document import Document
 from circuitcheck.editor.editing import Editing
 from circuitcheck.editor.file_menus import FileMenus
 from circuitcheck.editor.files import Files, dropped_files
+from circuitcheck.editor.handing_over import HandOver
 from circuitcheck.editor.history import new_ids
 from circuitcheck.editor.live import Live
-from circuitcheck.editor.panels.finding_text import is_empty
 from circuitcheck.editor.panels.subjects import in_order
 from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.reviewing import Reviewing
@@ -31,6 +31,7 @@ from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.window_menu import WindowMenu, main_windows
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.parts.catalogue import kinds
+from circuitcheck.report.finding_text import is_empty
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
@@ -66,6 +67,7 @@ class MainWindow(QMainWindow):
         self._lay_out()
         self.tables = Tables(self, document, self.sheet)
         self.live = Live(self, document, self._panes, self.tables)
+        self.handing_over = HandOver(self, document, self.status.show_hint)
         self._fill_menus()
         self.reviewing = Reviewing(self, document, self._panes, settings)
         self.editing = Editing(self, document, self._panes, self.actions_, self.status, appearances.theme)
@@ -102,6 +104,7 @@ class MainWindow(QMainWindow):
             figures=self.live.figures_action,
             flows=self.live.menu,
             windows=self._window_menu.menu,
+            hand_over=(self.handing_over.action, self.handing_over.print_action),
         )
 
     def _connect_document(self) -> None:
@@ -363,6 +366,7 @@ class MainWindow(QMainWindow):
         self.editing.close()
         self.live.close()
         self.reviewing.close()
+        self.handing_over.close()
         self.document.close()
         event.accept()
         self.left.emit()

@@ -137,7 +137,7 @@ def _figure(figure: Figure, names: Mapping[str, str]) -> Iterator[str]:
     yield from _columns(
         [(each.symbol, *shown(each), _described(each)) for each in figure.inputs], "      ", last_wraps=True
     )
-    for text in _moved(figure.moves):
+    for text in moves_lines(figure.moves):
         yield from _wrapped(f"Rests on: {text}", "    ", hang="      ")
     for word, text in (("Source", figure.source), ("Holds", figure.limits)):
         if text:
@@ -157,7 +157,7 @@ def _described(each: Input) -> str:
     return f"{_upper(each.name)} ({each.origin})" if each.name else f"({each.origin})"
 
 
-def _moved(moves: Sequence[Moves]) -> Iterator[str]:
+def moves_lines(moves: Sequence[Moves]) -> Iterator[str]:
     """The defaults that a figure rests on, those of one kind together."""
     kinds: dict[str, list[Moves]] = {}
     for each in moves:

@@ -14,7 +14,6 @@ from pytestqt.qtbot import QtBot
 
 from circuitcheck.drawing.edits import place, remove
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.editor.about import CARE
 from circuitcheck.editor.appearance import Appearance, Appearances
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.files import Answer
@@ -22,6 +21,7 @@ from circuitcheck.editor.window import MainWindow
 from circuitcheck.finding import Finding
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import kinds
+from circuitcheck.report.care import CARE
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
 

@@ -11,9 +11,9 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QToolButton, QVBoxLay
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.figures import words
-from circuitcheck.editor.wording import upper
 from circuitcheck.figures.figure import Figure, Input
 from circuitcheck.finding import Finding
+from circuitcheck.report.wording import upper
 
 MOST_LINES = 14
 """Of a longer list so many lines are shown at first; the rest when asked for."""

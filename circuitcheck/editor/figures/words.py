@@ -6,9 +6,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.editor.wording import fields_of, missing_words, upper
 from circuitcheck.figures.figure import Figure, Input, Moves, Result
 from circuitcheck.report.sizes import figure_text, moved_words, shown
+from circuitcheck.report.wording import fields_of, missing_words, upper
 
 MOST_RESULTS = 3
 """So many results stand in a row that is not opened."""

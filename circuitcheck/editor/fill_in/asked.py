@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING, Any
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.fill_in.entering import held_words, need_words, part_words, state_words
-from circuitcheck.editor.wording import lower
 from circuitcheck.finding import Grade
 from circuitcheck.parts.kind import FieldType
 from circuitcheck.report.asking import (
@@ -23,6 +22,7 @@ from circuitcheck.report.asking import (
     rests_on,
     touched_by,
 )
+from circuitcheck.report.wording import lower
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis

@@ -9,11 +9,11 @@ from circuitcheck.drawing.edits import EditError
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.editor.panels.numbers import NotANumberError, typed
 from circuitcheck.editor.panels.subjects import Left, put
-from circuitcheck.editor.wording import lower, spoken, upper, value_words
 from circuitcheck.finding import Grade
 from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.report.asking import ABSENT, DESIGN, SHEET, Need, Question, State
 from circuitcheck.report.plain import cell
+from circuitcheck.report.wording import lower, spoken, upper, value_words
 
 NOT_KNOWN_SIGN = "?"
 _NOT_KNOWN = frozenset({NOT_KNOWN_SIGN, "not known", "unknown"})

@@ -21,9 +21,9 @@ from circuitcheck.editor.panels.edged import ArrowedComboBox
 from circuitcheck.editor.panels.number_field import decimal_sign
 from circuitcheck.editor.panels.subjects import Left
 from circuitcheck.editor.theme import Theme
-from circuitcheck.editor.wording import value_words
 from circuitcheck.parts.kind import FieldType
 from circuitcheck.report.asking import Question
+from circuitcheck.report.wording import value_words
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis

@@ -13,9 +13,9 @@ from circuitcheck.drawing.edits import EditError
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.fill_in.entering import COPIED, VALUE_COLUMN, part_words, set_answer, value_of
 from circuitcheck.editor.panels.subjects import Left
-from circuitcheck.editor.wording import lower
 from circuitcheck.report.asking import ABSENT, Question
 from circuitcheck.report.plain import cell
+from circuitcheck.report.wording import lower
 
 NOTHING = "Nothing was pasted."
 HOW = (

@@ -13,8 +13,8 @@ from circuitcheck.editor import plain
 from circuitcheck.editor.panels.edged import ArrowedComboBox, EdgedCheckBox
 from circuitcheck.editor.panels.number_field import NumberField
 from circuitcheck.editor.panels.subjects import ACTS_ON, ONE_LINE, SAME_ROOM, Held, Left, Row
-from circuitcheck.editor.wording import spoken, value_words
 from circuitcheck.parts.kind import Field, FieldType
+from circuitcheck.report.wording import spoken, value_words
 
 NOTE_LINES = 3
 LONGEST_LINE = 200

@@ -13,10 +13,10 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QToolButton, QVBoxLay
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.icons import GRADE_PX, WITNESS_PX, grade_icon, witness_icon
-from circuitcheck.editor.panels.finding_text import alone, grade_words, lesson, message, title, witness
 from circuitcheck.editor.theme import Theme
-from circuitcheck.editor.wording import missing_words
 from circuitcheck.finding import Finding
+from circuitcheck.report.finding_text import alone, grade_words, lesson, message, title, witness
+from circuitcheck.report.wording import missing_words
 from circuitcheck.review.acceptances import acceptance_of
 
 if TYPE_CHECKING:

@@ -19,10 +19,10 @@ from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem,
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.fonts import scaled
 from circuitcheck.editor.icons import GRADE_PX, grade_icon
-from circuitcheck.editor.panels.finding_text import grade_words, message, title
 from circuitcheck.editor.styling import wash
 from circuitcheck.editor.theme import Theme, light
 from circuitcheck.finding import Finding, Grade
+from circuitcheck.report.finding_text import grade_words, message, title
 from circuitcheck.review.acceptances import acceptance_of
 
 Index = QModelIndex | QPersistentModelIndex

@@ -9,10 +9,10 @@ from PySide6.QtGui import QAction, QContextMenuEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from circuitcheck.editor import plain
-from circuitcheck.editor.panels.numbers import NotANumberError, shown, typed
+from circuitcheck.editor.panels.numbers import NotANumberError, typed
 from circuitcheck.editor.panels.subjects import Held, Left
-from circuitcheck.editor.wording import value_words
 from circuitcheck.parts.kind import Field
+from circuitcheck.report.wording import shown, value_words
 
 INSET_PX = 9
 

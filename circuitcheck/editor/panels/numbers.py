@@ -24,13 +24,3 @@ def typed(text: str) -> float:
         raise NotANumberError(f"“{text.strip()[:_LONGEST]}” is not a number.")
     number = float(stripped.replace(",", "."))
     return int(number) if number.is_integer() and not re.search("[.,]", stripped) else number
-
-
-def shown(value: float, decimal: str = ".") -> str:
-    """The number in full, as short as it can be, so that what is shown can be typed back."""
-    text = repr(float(value))
-    if "e" in text:
-        text = f"{value:f}" if abs(value) >= 1 else f"{value:.17f}"
-    if "." in text:
-        text = text.rstrip("0").removesuffix(".")
-    return text.replace(".", decimal)

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from circuitcheck.drawing.value import Drawing, Joint
-from circuitcheck.editor.wording import upper
+from circuitcheck.report.wording import upper
 
 ID = Qt.ItemDataRole.UserRole
 

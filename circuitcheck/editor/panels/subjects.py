@@ -10,8 +10,8 @@ from typing import Any
 from circuitcheck.drawing import edits
 from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
 from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe
-from circuitcheck.editor.wording import possessive, set_step, spoken, upper
 from circuitcheck.parts.kind import CISTERN, MOTOR_VALVE, Field, FieldType, Role, Way
+from circuitcheck.report.wording import possessive, set_step, spoken, upper
 
 Ids = tuple[str, ...]
 Options = tuple[tuple[str, str], ...]

@@ -9,8 +9,8 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QToolButton, QVBoxLayout, QWi
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.icons import GRADE_PX, grade_icon
-from circuitcheck.editor.panels import finding_text as says
 from circuitcheck.editor.theme import Theme
+from circuitcheck.report import finding_text as says
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis

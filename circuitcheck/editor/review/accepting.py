@@ -20,10 +20,10 @@ from PySide6.QtWidgets import (
 
 from circuitcheck.drawing.value import Acceptance, Drawing
 from circuitcheck.editor import plain
-from circuitcheck.editor.panels.finding_text import message, title
 from circuitcheck.editor.review.notes_page import said_by
 from circuitcheck.editor.review.page import Card, Page, button, clear, link, text_box
 from circuitcheck.finding import Finding, Grade
+from circuitcheck.report.finding_text import message, title
 from circuitcheck.review.acceptances import Accepted, Standing
 from circuitcheck.review.notes import pinned_name
 

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QPlainTextEdit, QVBoxLayout, QWidget
 from circuitcheck.drawing.value import Drawing, Note
 from circuitcheck.editor import plain
 from circuitcheck.editor.review.page import Card, Page, button, clear, link, text_box
-from circuitcheck.editor.wording import upper
+from circuitcheck.report.wording import upper
 from circuitcheck.review.notes import OPEN, pinned_name
 
 NOBODY = "No note is pinned to this drawing."

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from circuitcheck.editor.sheet.layout import symbol_box, things
 from circuitcheck.editor.sheet.stage import Stage
 from circuitcheck.geometry import Point, distance
 from circuitcheck.picture.marks import SQUARE_PX
+from circuitcheck.sheet.layout import symbol_box, things
 
 ROOM = 3.0
 """How far from the edge of what is selected, in squares."""

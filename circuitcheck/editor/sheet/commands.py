@@ -10,11 +10,11 @@ from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.pipes import inline_ports, set_corners
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.editor.sheet import shaping
-from circuitcheck.editor.sheet.layout import things
 from circuitcheck.editor.sheet.stage import Stage
 from circuitcheck.editor.sheet.step_names import step_name
 from circuitcheck.geometry import Point
 from circuitcheck.parts.tee import KIND as TEE
+from circuitcheck.sheet.layout import things
 
 ASIDE = 2.0
 """How far from its original a copy lies, in squares across and down."""

@@ -7,10 +7,7 @@ from collections.abc import Iterable, Mapping
 from PySide6.QtCore import QRectF
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
-from circuitcheck.drawing.value import Component, Control, Drawing, Joint
-from circuitcheck.editor.sheet import depiction
-from circuitcheck.editor.sheet.labelling import Labelling
-from circuitcheck.editor.sheet.layout import Layout, Services, symbol_box, things
+from circuitcheck.drawing.value import Component, Control, Drawing
 from circuitcheck.editor.sheet.marks_item import MarksItem
 from circuitcheck.editor.sheet.overview import FAR_SCALE, OverviewItem
 from circuitcheck.editor.sheet.painting import Palette, Tone
@@ -22,9 +19,11 @@ from circuitcheck.geometry import Point
 from circuitcheck.picture.grades import open_port_mark
 from circuitcheck.picture.labels import Rect
 from circuitcheck.picture.marks import SQUARE_PX, Mark, moved
-from circuitcheck.picture.pipes import LINES
 from circuitcheck.picture.title_block import size as title_size
 from circuitcheck.picture.title_block import title_block
+from circuitcheck.sheet import depiction
+from circuitcheck.sheet.labelling import Labelling
+from circuitcheck.sheet.layout import Layout, Services, symbol_box, things
 
 TITLE_CLEAR_PX = 40.0
 NO_STATES: frozenset[str] = frozenset()
@@ -148,13 +147,8 @@ class Content:
 
     def box(self, id: str) -> QRectF:
         """The box of a part's symbol or a pipe's line, in px; null where it is not placed."""
-        if id in self.layout.boxes:
-            return rect_of(self.layout.boxes[id])
-        line = self.layout.lines.get(id)
-        if not line:
-            return QRectF()
-        xs, ys = [x for x, _ in line], [y for _, y in line]
-        return QRectF(min(xs), min(ys), max(xs) - min(xs), max(ys) - min(ys)).adjusted(-2, -2, 2, 2)
+        box = self.layout.box(id)
+        return QRectF() if box is None else rect_of(box)
 
     def symbol_reach(self, part: Component) -> QRectF:
         """The box of the symbol of a part that is perhaps not shown yet, its ports included."""
@@ -205,7 +199,7 @@ class Content:
         if thing.at is None:
             return None
         tone = self._tone(thing.id)
-        palette = self._palette(tone, self._dot_role(thing) if thing.kind.name == "tee" else "ink")
+        palette = self._palette(tone, self.layout.dot_role(thing) if thing.kind.name == "tee" else "ink")
         shown = depiction.states(thing) | self._shut.get(thing.id, NO_STATES)
         shown |= self._commanded.get(thing.id, NO_STATES)
         turn, mirrored = (thing.turn, thing.mirrored) if isinstance(thing, Component) else (0, False)
@@ -226,15 +220,6 @@ class Content:
         found = self.layout.open_ports.get(thing.id, ())
         marks = [mark for at, faces in found for mark in open_port_mark(*at, faces)]
         return moved(marks, -thing.at.x * SQUARE_PX, -thing.at.y * SQUARE_PX)
-
-    def _dot_role(self, tee: Component | Control) -> str:
-        """The colour of a tee's dot: that of the first of its pipes whose service is known."""
-        for port in tee.kind.ports:
-            pipe = self.drawing.joined.get(Joint(tee.id, port.name))
-            service = self.layout.service.get(pipe, "unknown") if pipe else "unknown"
-            if service != "unknown":
-                return LINES[service].role
-        return "ink"
 
     def _pipe_view(self, id: str) -> PipeView | None:
         line = self.layout.lines.get(id)

@@ -9,10 +9,10 @@ from circuitcheck.editor.sheet.gestures.draw_pipe import DrawPipe
 from circuitcheck.editor.sheet.gestures.gesture import Gesture
 from circuitcheck.editor.sheet.gestures.place import Place
 from circuitcheck.editor.sheet.hits import OnEnd, OnPart, OnPipe, OnPort, free_ends, free_ports
-from circuitcheck.editor.sheet.layout import things
 from circuitcheck.editor.sheet.stage import Pointer, Stage
 from circuitcheck.geometry import Point
 from circuitcheck.picture.marks import SQUARE_PX
+from circuitcheck.sheet.layout import things
 
 ARROWS = {
     Qt.Key.Key_Left: (-1, 0),

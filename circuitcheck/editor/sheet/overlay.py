@@ -9,13 +9,13 @@ from PySide6.QtWidgets import QGraphicsScene
 
 from circuitcheck.drawing.value import Component
 from circuitcheck.editor.sheet.content import Content
-from circuitcheck.editor.sheet.layout import things
 from circuitcheck.editor.sheet.marks_item import MARKS_Z, MarksItem
 from circuitcheck.geometry import Point
 from circuitcheck.picture import paths
 from circuitcheck.picture.grades import port_ring
 from circuitcheck.picture.marks import SQUARE_PX, Fill, Mark, Path, Stroke
 from circuitcheck.picture.pipes import DOT_PX, pipe_path
+from circuitcheck.sheet.layout import things
 
 FRAME_PX, FRAME_RADIUS = 7.0, 8.0
 FOCUS_PX = 12.0

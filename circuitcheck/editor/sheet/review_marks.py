@@ -17,7 +17,6 @@ from PySide6.QtWidgets import QGraphicsScene
 
 from circuitcheck.drawing.value import Component, Control, Drawing
 from circuitcheck.editor.sheet.content import Content
-from circuitcheck.editor.sheet.layout import symbol_box, things
 from circuitcheck.editor.sheet.marks_item import MarksItem
 from circuitcheck.geometry import Point
 from circuitcheck.picture import paths
@@ -26,6 +25,7 @@ from circuitcheck.picture.marks import Fill, Mark, Path, Stroke, TextMark
 from circuitcheck.picture.pipes import Place, in_px, pipe_path
 from circuitcheck.review.comparing import Comparison
 from circuitcheck.review.notes import OPEN
+from circuitcheck.sheet.layout import symbol_box, things
 
 BELOW_Z, ABOVE_Z = -9.0, 31.0
 OUT_PX, ALONG_PX = 7.0, 13.0

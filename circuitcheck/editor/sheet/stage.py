@@ -14,10 +14,10 @@ from circuitcheck.editor.sheet.content import Content
 from circuitcheck.editor.sheet.finding_marks import FindingMarks
 from circuitcheck.editor.sheet.flow_marks import FlowMarks
 from circuitcheck.editor.sheet.hits import Hit
-from circuitcheck.editor.sheet.layout import things
 from circuitcheck.editor.sheet.overlay import Overlay
 from circuitcheck.editor.sheet.review_marks import ReviewMarks
 from circuitcheck.geometry import Point
+from circuitcheck.sheet.layout import things
 
 ADDING = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
 

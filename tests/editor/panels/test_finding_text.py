@@ -10,8 +10,8 @@ from circuitcheck.analysis import Analysis, analyse
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.analyser import failed
-from circuitcheck.editor.panels import finding_text as says
 from circuitcheck.finding import Finding, Grade, Says, Witness
+from circuitcheck.report import finding_text as says
 from tests.made import made
 
 

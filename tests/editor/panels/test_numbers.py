@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from circuitcheck.editor.panels.numbers import NotANumberError, shown, typed
+from circuitcheck.editor.panels.numbers import NotANumberError, typed
+from circuitcheck.report.wording import shown
 
 
 @pytest.mark.parametrize(

@@ -5,11 +5,11 @@ import pytest
 from circuitcheck.drawing.edits import move, remove
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.editor import theme as themes
-from circuitcheck.editor.sheet.concern import concerned, shut_states
 from circuitcheck.editor.sheet.painting import Tone
 from circuitcheck.finding import Finding, Grade, Says, Witness
 from circuitcheck.picture.labels import grown, overlap
 from circuitcheck.picture.marks import Fill, Hatch, Mark, Stroke, TextMark
+from circuitcheck.sheet.concern import concerned, shut_states
 
 from ...made import made
 from .conftest import Hand
@@ -196,7 +196,7 @@ class TestMarks:
 
     def test_they_do_not_lie_on_labels(self, worked: Hand) -> None:
         worked.view.set_findings([Finding("a", Grade.FAULT, Says("."), (id,)) for id in ("iv", "pu", "sv")])
-        taken = worked.view._stage.findings._taken
+        taken = worked.view._stage.findings.taken
         assert len(taken) == 3
         for box in taken:
             assert all(overlap(box, label.box) == 0 for label in worked.view._content.layout.labels.values())

@@ -8,15 +8,14 @@ import pytest
 
 from circuitcheck.drawing.edits import move, relabel, remove, set_field, turn
 from circuitcheck.drawing.value import Control, Drawing
-from circuitcheck.editor.sheet import depiction, labelling
-from circuitcheck.editor.sheet.layout import Layout, same_circuit, things
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import kinds
 from circuitcheck.picture.labels import overlap
+from circuitcheck.sheet import depiction, labelling
+from circuitcheck.sheet.layout import Layout, same_circuit, things
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
-
-from ...made import made
+from tests.made import made
 
 
 class Services:
@@ -110,7 +109,7 @@ def test_services_are_asked_for_only_when_the_circuit_is_another(standing: Drawi
 def test_a_large_drawing_waits_with_services_until_the_gesture_ends(
     standing: Drawing, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    from circuitcheck.editor.sheet import layout as module
+    from circuitcheck.sheet import layout as module
 
     monkeypatch.setattr(module, "SMALL_DRAWING", 1)
     services = Services()

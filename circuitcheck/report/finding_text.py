@@ -1,4 +1,4 @@
-"""What the findings panel says: each finding's title, proof and remedy, and what was not judged. No Qt."""
+"""What is said of findings: each finding's title, proof and remedy, and what was not judged. No Qt."""
 
 from __future__ import annotations
 
@@ -10,14 +10,15 @@ from circuitcheck.checks.catalogue import NOT_JUDGED_BY_THIS_PROGRAM, checks
 from circuitcheck.checks.check import Lesson
 from circuitcheck.checks.wording import listed, part_of, valve
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.editor.analyser import FAILED
-from circuitcheck.editor.wording import fields_of, lower, missing_words, spoken, upper, value_words
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import FieldType, Way
+from circuitcheck.report.wording import fields_of, lower, missing_words, spoken, upper, value_words
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
 
+FAILED = "analysis"
+"""What stands in place of a check's name in the finding that says the analysis itself failed."""
 NOT_A_CERTIFICATE = "A drawing is not a certificate."
 NOTHING_DRAWN = "Nothing drawn, nothing judged"
 GRADE_MEANS = {

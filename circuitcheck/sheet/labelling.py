@@ -7,11 +7,11 @@ from dataclasses import dataclass, field, replace
 from typing import TypeVar
 
 from circuitcheck.drawing.value import Component, Control, Drawing
-from circuitcheck.editor.sheet import depiction
 from circuitcheck.picture.labels import Label, Obstacles, Rect, grown, inside, placed
 from circuitcheck.picture.lettering import ELLIPSIS
 from circuitcheck.picture.marks import SQUARE_PX
 from circuitcheck.picture.pipes import Gap, Place, caption, gaps
+from circuitcheck.sheet import depiction
 
 SMALL_DRAWING = 300
 """Up to so many parts all labels are placed anew at each step, so that a picture has no history."""

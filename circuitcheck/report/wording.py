@@ -1,4 +1,4 @@
-"""How steps, fields and values are said in the window. No Qt."""
+"""How steps, fields and values are said, in the window and in what is handed over. No Qt."""
 
 from __future__ import annotations
 
@@ -7,7 +7,6 @@ from typing import Any
 
 from circuitcheck.drawing.fields import CONTROL_FIELDS, DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.editor.panels.numbers import shown
 from circuitcheck.parts.kind import Field, FieldType
 
 MOST_LETTERS = 40
@@ -47,6 +46,16 @@ def set_step(drawing: Drawing, ids: Iterable[str], field: Field) -> str:
     if len(known) == 1:
         return f"Set {possessive(drawing.name(known[0]))} {lower(field.label)}"
     return f"Set {lower(field.label)} of {len(known)}"
+
+
+def shown(value: float, decimal: str = ".") -> str:
+    """The number in full, as short as it can be, so that what is shown can be typed back."""
+    text = repr(float(value))
+    if "e" in text:
+        text = f"{value:f}" if abs(value) >= 1 else f"{value:.17f}"
+    if "." in text:
+        text = text.rstrip("0").removesuffix(".")
+    return text.replace(".", decimal)
 
 
 def value_words(field: Field, value: Any, decimal: str = ".", drawing: Drawing | None = None) -> str:

@@ -8,17 +8,18 @@ from itertools import pairwise
 
 from circuitcheck.drawing.routing import Routes, routes
 from circuitcheck.drawing.value import Component, Control, Drawing, Joint
-from circuitcheck.editor.sheet import depiction
-from circuitcheck.editor.sheet.labelling import SMALL_DRAWING, Labelling
 from circuitcheck.geometry import Point
 from circuitcheck.picture.crossings import Crossings
 from circuitcheck.picture.grades import open_port_mark
-from circuitcheck.picture.labels import Label, Obstacles, Rect
+from circuitcheck.picture.labels import Label, Obstacles, Rect, grown
 from circuitcheck.picture.marks import SQUARE_PX, extent
-from circuitcheck.picture.pipes import Gap, Place, in_px
+from circuitcheck.picture.pipes import LINES, Gap, Place, in_px
 from circuitcheck.picture.symbols import symbol_extent
+from circuitcheck.sheet import depiction
+from circuitcheck.sheet.labelling import SMALL_DRAWING, Labelling
 
 PIPE_HALF_PX = 3.0
+LINE_HALF_PX = 2.0
 
 OpenPort = tuple[Place, tuple[int, int] | None]
 """Where a port that needs a pipe lies, in px, and the step in which its pipe would leave."""
@@ -115,6 +116,22 @@ class Layout:
     def caption(self, pipe: str) -> str:
         """Letter and size of a pipe."""
         return self.labelling.captions.get(pipe, "")
+
+    def box(self, id: str) -> Rect | None:
+        """The box of a part's symbol or a pipe's line, in px; None where it is not placed."""
+        if id in self.boxes:
+            return self.boxes[id]
+        line = self.lines.get(id)
+        return _union_of_line(line) if line else None
+
+    def dot_role(self, tee: Component | Control) -> str:
+        """The colour role of a tee's dot: that of the first of its pipes whose service is known."""
+        for port in tee.kind.ports:
+            pipe = self.drawing.joined.get(Joint(tee.id, port.name))
+            service = self.service.get(pipe, "unknown") if pipe else "unknown"
+            if service != "unknown":
+                return LINES[service].role
+        return "ink"
 
     def bounds(self) -> Rect | None:
         """The box round all symbols, labels and lines; None on an empty sheet."""
@@ -273,6 +290,11 @@ def runs_of(line: tuple[Place, ...], h: float) -> list[Rect]:
         (min(a[0], b[0]) - h, min(a[1], b[1]) - h, max(a[0], b[0]) + h, max(a[1], b[1]) + h)
         for a, b in pairwise(line)
     ]
+
+
+def _union_of_line(line: tuple[Place, ...]) -> Rect:
+    xs, ys = [x for x, _ in line], [y for _, y in line]
+    return grown((min(xs), min(ys), max(xs), max(ys)), LINE_HALF_PX)
 
 
 def _union(a: Rect, b: Rect) -> Rect:

@@ -1,0 +1,87 @@
+"""The dialog of Hand over: which kind of file, and for a PDF on which paper."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
+
+from circuitcheck.editor import plain
+
+ENDINGS = {
+    "pdf": "PDF document",
+    "html": "HTML page",
+    "svg": "SVG drawing",
+    "png": "PNG picture",
+    "csv": "Table",
+}
+KINDS = (
+    ("pdf", "PDF, the whole document to print and file"),
+    ("html", "HTML, the whole document as one page for a browser or a phone"),
+    ("svg", "SVG, the drawing as line work"),
+    ("png", "PNG, the drawing as a picture"),
+    ("csv", "CSV, findings and parts list for a spreadsheet"),
+)
+PAPERS = (("a4", "A4"), ("a3", "A3"))
+LIES = (
+    ("", "Text upright, the drawing as it is larger"),
+    ("portrait", "All pages upright"),
+    ("landscape", "All pages lying"),
+)
+CARE = "Unanswered, not judged and what does not apply are told in it. A drawing without findings is not a certificate."
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """What was chosen: the kind of file by its ending, the paper, and how pages lie; empty as it suits."""
+
+    form: str
+    paper: str = "a4"
+    orientation: str = ""
+
+
+class HandOverDialog(QDialog):
+    """Holds what is chosen; saving comes after it."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Hand over")
+        self.kind, self.paper, self.lies = _choice(KINDS), _choice(PAPERS), _choice(LIES)
+        self.kind.setAccessibleName("Kind of file")
+        self.paper.setAccessibleName("Paper")
+        self.lies.setAccessibleName("Pages")
+        form = QFormLayout()
+        form.addRow("&Kind of file", self.kind)
+        form.addRow("&Paper", self.paper)
+        form.addRow("Pa&ges", self.lies)
+        button = QDialogButtonBox.StandardButton
+        buttons = QDialogButtonBox(button.Save | button.Cancel)
+        buttons.button(button.Save).setText("&Save…")
+        buttons.accepted.connect(self.accept)
+        buttons.rejected.connect(self.reject)
+        self.kind.currentIndexChanged.connect(self._kind_chosen)
+        lines = QVBoxLayout(self)
+        lines.setContentsMargins(16, 16, 16, 16)
+        lines.setSpacing(12)
+        lines.addLayout(form)
+        lines.addWidget(plain.label(CARE, "second", wrap=True))
+        lines.addWidget(buttons)
+
+    @property
+    def wanted(self) -> Wanted:
+        """What stands in it."""
+        return Wanted(
+            str(self.kind.currentData()), str(self.paper.currentData()), str(self.lies.currentData())
+        )
+
+    def _kind_chosen(self) -> None:
+        """Only a PDF has pages."""
+        for each in (self.paper, self.lies):
+            each.setEnabled(self.kind.currentData() == "pdf")
+
+
+def _choice(entries: tuple[tuple[str, str], ...]) -> QComboBox:
+    made = QComboBox()
+    for data, text in entries:
+        made.addItem(text, data)
+    return made

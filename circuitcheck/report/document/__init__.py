@@ -1,0 +1,1 @@
+"""What is handed over: one content of a drawing, and one painter for each format of file."""

@@ -1,0 +1,140 @@
+"""The document as one PDF: selectable text, bookmarks, page numbers, the shipped font embedded, line work."""
+
+from __future__ import annotations
+
+import io
+from dataclasses import dataclass
+from typing import Any
+
+from reportlab.lib.pagesizes import A3, A4
+from reportlab.pdfbase.pdfmetrics import stringWidth
+from reportlab.platypus import BaseDocTemplate, Frame, PageTemplate
+
+from circuitcheck.report.document.content import Content
+from circuitcheck.report.document.paper import Orientation, Paper
+from circuitcheck.report.document.pdf_blocks import DRAWING_PAGE, TEXT_PAGE, PdfBlocks
+from circuitcheck.report.document.pdf_marks import colour, font_name, register_fonts
+from circuitcheck.report.document.pdf_pages import Foot, Pages
+from circuitcheck.report.document.sections import sections
+from circuitcheck.report.plain import plain
+from circuitcheck.sheet.pictures import Picture
+
+SIZES = {Paper.A4: A4, Paper.A3: A3}
+MARGIN, FOOT = 48.0, 46.0
+DRAWING_MARGIN = 30.0
+DRAWING_HEAD = 46.0
+FOOT_MARGIN = 40.0
+CARE = "An aid to competent people. A drawing without findings is not a certificate."
+MOST_TEXT_WIDE = 640.0
+"""Lines of text no longer than this can be read; on a wide page the rest stays free."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Page:
+    """A page's size and where its frame lies."""
+
+    size: tuple[float, float]
+    frame: tuple[float, float, float, float]
+
+
+def as_pdf(content: Content, paper: Paper = Paper.A4, orientation: Orientation | None = None) -> bytes:
+    """The file. Without an orientation text stands upright, and the drawing lies as it is larger."""
+    register_fonts()
+    text = _text_page(_turned(SIZES[paper], orientation or Orientation.PORTRAIT))
+    lies = orientation or _better(content.drawing)
+    drawing = _drawing_page(_turned(SIZES[paper], lies))
+    found = sections(content)
+    blocks = PdfBlocks(found, text.frame[2], (drawing.frame[2], drawing.frame[3] - DRAWING_HEAD))
+    out = io.BytesIO()
+    story = [each for number, one in enumerate(found) for each in blocks.section(one, is_first=number == 0)]
+
+    def pages(*arguments: Any, **named: Any) -> Pages:
+        made = Pages(*arguments, **named)
+        made.foot = _foot(content)
+        made.setDateFormatter(lambda *_: f"D:{content.made_on.replace('-', '')}000000+00'00'")
+        made.showOutline()
+        return made
+
+    _template(out, content, text, drawing).build(story, canvasmaker=pages)
+    return out.getvalue()
+
+
+def _turned(size: tuple[float, float], orientation: Orientation) -> tuple[float, float]:
+    short, long = sorted(size)
+    return (short, long) if orientation is Orientation.PORTRAIT else (long, short)
+
+
+def _better(picture: Picture | None) -> Orientation:
+    if picture is None:
+        return Orientation.PORTRAIT
+    wide, high = picture.size
+    return Orientation.LANDSCAPE if wide > high else Orientation.PORTRAIT
+
+
+def _text_page(size: tuple[float, float]) -> _Page:
+    wide = min(size[0] - 2 * MARGIN, MOST_TEXT_WIDE)
+    return _Page(size, ((size[0] - wide) / 2, FOOT, wide, size[1] - FOOT - MARGIN))
+
+
+def _drawing_page(size: tuple[float, float]) -> _Page:
+    wide, high = size[0] - 2 * DRAWING_MARGIN, size[1] - FOOT - DRAWING_MARGIN
+    return _Page(size, (DRAWING_MARGIN, FOOT, wide, high))
+
+
+def _template(out: io.BytesIO, content: Content, text: _Page, drawing: _Page) -> BaseDocTemplate:
+    """The two kinds of page, and what the file says of itself."""
+    made = BaseDocTemplate(
+        out,
+        pagesize=text.size,
+        title=plain(content.title),
+        author=content.program,
+        subject=plain(f"{content.file}, {content.made_on}"),
+        creator=content.program,
+        lang="en-GB",
+        # The same drawing on the same day gives the same bytes.
+        invariant=1,
+        pageCompression=1,
+    )
+    made.addPageTemplates(
+        [
+            PageTemplate(name, [_frame(page)], pagesize=page.size)
+            for name, page in ((TEXT_PAGE, text), (DRAWING_PAGE, drawing))
+        ]
+    )
+    return made
+
+
+def _foot(content: Content) -> Foot:
+    """What stands at the foot of every page."""
+    said = plain(f"{content.title} · {content.file} · {content.made_on} · {content.program}")
+    face, size = font_name(400), 7.5
+
+    def paint(canvas: Pages, number: int, count: int) -> None:
+        right = canvas.page_wide - FOOT_MARGIN
+        canvas.setStrokeColor(colour("hairline"))
+        canvas.setLineWidth(0.5)
+        canvas.line(FOOT_MARGIN, FOOT - 10, right, FOOT - 10)
+        canvas.setFillColor(colour("ink_2"))
+        canvas.setFont(face, size)
+        pages = f"Page {number} of {count}"
+        canvas.drawRightString(right, FOOT - 20, pages)
+        room = right - FOOT_MARGIN - stringWidth(pages, face, size) - 12
+        canvas.drawString(FOOT_MARGIN, FOOT - 20, _cut(said, face, size, room))
+        canvas.drawString(FOOT_MARGIN, FOOT - 30, CARE)
+
+    return paint
+
+
+def _cut(text: str, face: str, size: float, room: float) -> str:
+    """The text, cut and ended with an ellipsis where it is too wide."""
+    if stringWidth(text, face, size) <= room:
+        return text
+    kept = len(text)
+    while kept and stringWidth(f"{text[:kept]}…", face, size) > room:
+        kept -= 1
+    return f"{text[:kept].rstrip()}…"
+
+
+def _frame(page: _Page) -> Frame:
+    left, low, wide, high = page.frame
+    return Frame(left, low, wide, high, leftPadding=0, rightPadding=0, topPadding=0, bottomPadding=0)

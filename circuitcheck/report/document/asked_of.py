@@ -1,0 +1,92 @@
+"""What the commissioning sheet asks of a drawing: values in words, and which of them are not known."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from circuitcheck.circuit.joining import Placed
+from circuitcheck.figures.figure import Figure, Result
+from circuitcheck.figures.plant import Plant
+from circuitcheck.parts.kind import Role
+from circuitcheck.report.sizes import shown
+from circuitcheck.report.wording import missing_words, upper
+from circuitcheck.report.wording import shown as number_words
+from circuitcheck.rules.book import NoRuleError
+
+NOT_KNOWN = "not known: settle it before this is tested"
+PRACTICE = "common practice, no source"
+
+
+class Asked:
+    """Questions to one drawing. `lacking` gathers in words what it does not tell, each once."""
+
+    def __init__(self, plant: Plant, figures: Sequence[Figure]) -> None:
+        self.plant = plant
+        self.drawing = plant.drawing
+        self.figures = figures
+        self.lacking: dict[str, None] = {}
+
+    def name(self, id: str) -> str:
+        """What to call a part at the beginning of a sentence."""
+        return upper(self.drawing.name(id))
+
+    def places(self, role: Role) -> tuple[Placed, ...]:
+        """The devices of a role, each part once, in the order of the drawing."""
+        return tuple({place.part: place for place in self.plant.circuit.devices(role)}.values())
+
+    def has(self, *roles: Role) -> bool:
+        """Whether there is anything of any of these roles."""
+        return any(self.plant.circuit.devices(role) for role in roles)
+
+    def number(self, id: str, field: str) -> float | None:
+        """A number of a part, or of the design; None is noted as lacking, a part without that field is not."""
+        if id == "design":
+            value = self.plant.design(field)
+        else:
+            own = self.drawing.components[id].kind.own_fields
+            if not any(each.name == field for each in own):
+                return None
+            value = self.plant.value(id, field)
+        if value is None:
+            self.lacking[missing_words(self.drawing, f"{id}.{field}")] = None
+        return None if value is None else float(value)
+
+    def words(self, id: str, field: str, unit: str) -> str:
+        """The same with its unit, or the sentence that it is not known."""
+        value = self.number(id, field)
+        return NOT_KNOWN if value is None else f"{number_words(value)} {unit}"
+
+    def results(self, figure: str, subject: str = "") -> tuple[Result, ...]:
+        """The results of a figure, of one subject where it is given."""
+        return tuple(
+            result
+            for each in self.figures
+            if each.name == figure and (not subject or subject in each.subject)
+            for result in each.results
+        )
+
+    def result(self, figure: str, *words: str, subject: str = "") -> str:
+        """The first result whose name holds all these words, with its unit; empty where there is none."""
+        for result in self.results(figure, subject):
+            if all(word in result.name for word in words):
+                return result_words(result)
+        return ""
+
+    def limit(self, name: str) -> tuple[float, str] | None:
+        """A limit of the rule book and its source; None where the book sets none."""
+        try:
+            found = self.plant.limit(name)
+        except NoRuleError:
+            return None
+        return float(found.value), found.source
+
+
+def result_words(result: Result) -> str:
+    """A result's value, as near as it can be read off, and its unit."""
+    value = result.value if isinstance(result.value, str) else f"{result.value:.3g}"
+    return f"{value} {result.unit}".rstrip() if "e" not in value else " ".join(shown(result))
+
+
+def joined(parts: Iterable[str]) -> str:
+    """Those of the sentences that say anything, one after another."""
+    return " ".join(f"{upper(each.rstrip('.'))}." for each in parts if each)

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
 from itertools import pairwise
 from math import floor
+from typing import TypeVar
 
+from circuitcheck.drawing.cells import most_cells
 from circuitcheck.geometry import Point
 
 Box = tuple[float, float, float, float]
@@ -15,6 +17,8 @@ Run = tuple[bool, float, float, float, str]
 """A straight run of a pipe along the grid: upright, its fixed coordinate, its low and high end, the pipe."""
 
 BUCKET = 16
+COARSER = 4
+"""How many times larger the next size of a bucket is."""
 CLEARANCE = 1.0
 
 # Costs, in squares of extra length. A bend is one of its own; what a reader could take for a
@@ -29,6 +33,7 @@ THROUGH_A_PART = 60.0
 THROUGH_A_SQUARE = 10.0
 
 Cell = tuple[int, int]
+Entry = TypeVar("Entry", bound=Hashable)
 
 
 class Ground:
@@ -40,35 +45,64 @@ class Ground:
     def __init__(self) -> None:
         self._boxes: dict[Cell, tuple[tuple[str, Box], ...]] = {}
         self._runs: dict[Cell, tuple[Run, ...]] = {}
+        self._size = BUCKET
+        self._laid = 0
+        self._entries = 0
 
     def copy(self) -> Ground:
         """Another ground with the same on it."""
         other = Ground()
         other._boxes = dict(self._boxes)
         other._runs = dict(self._runs)
+        other._size, other._laid, other._entries = self._size, self._laid, self._entries
         return other
 
     def add_box(self, part: str, box: Box) -> None:
         """Put a part's box on the ground."""
-        for cell in _cells(*box):
+        for cell in _cells(box, self._size):
             self._boxes[cell] = (*self._boxes.get(cell, ()), (part, box))
 
     def remove_box(self, part: str, box: Box) -> None:
         """Take a part's box away."""
-        for cell in _cells(*box):
+        for cell in _cells(box, self._size):
             self._boxes[cell] = tuple(entry for entry in self._boxes[cell] if entry[0] != part)
 
     def add_line(self, pipe: str, line: Sequence[Point]) -> None:
         """Put the square runs of a pipe's line on the ground; slanted ones are nothing to keep off."""
+        self._laid += 1
         for run in runs(pipe, line):
-            for cell in _run_cells(run):
+            # The buckets of a run grow with its length, which a file may put at millions of squares.
+            while self._entries + (run[3] - run[2]) / self._size > most_cells(self._laid):
+                self._coarsen()
+            for cell in _run_cells(run, self._size):
                 self._runs[cell] = (*self._runs.get(cell, ()), run)
+                self._entries += 1
 
     def remove_line(self, pipe: str, line: Sequence[Point]) -> None:
         """Take a pipe's line away."""
+        self._laid -= 1
         for run in runs(pipe, line):
-            for cell in _run_cells(run):
-                self._runs[cell] = tuple(entry for entry in self._runs[cell] if entry[4] != pipe)
+            for cell in _run_cells(run, self._size):
+                kept = tuple(entry for entry in self._runs[cell] if entry[4] != pipe)
+                self._entries -= len(self._runs[cell]) - len(kept)
+                self._runs[cell] = kept
+
+    def _coarsen(self) -> None:
+        """Take larger buckets for all that is on the ground."""
+        self._size *= COARSER
+        self._boxes = _larger(self._boxes)
+        self._runs = _larger(self._runs)
+        self._entries = sum(len(inside) for inside in self._runs.values())
+
+    def _near(self, region: Box) -> Iterator[Cell]:
+        """The buckets of a region: each of its cells, or where it has more than are filled, those of them."""
+        left, top, right, bottom = (floor(edge / self._size) for edge in region)
+        if (right - left + 1) * (bottom - top + 1) <= most_cells(0):
+            yield from _cells(region, self._size)
+            return
+        for cell in sorted(self._boxes.keys() | self._runs.keys()):
+            if left <= cell[0] <= right and top <= cell[1] <= bottom:
+                yield cell
 
     def around(
         self, region: Box, ends: tuple[Point, Point], pipe: str, own_points: Iterable[str]
@@ -81,7 +115,7 @@ class Ground:
         left, top, right, bottom = region
         boxes: dict[str, Box] = {}
         found: dict[Run, None] = {}
-        for cell in _cells(*region):
+        for cell in self._near(region):
             for part, box in self._boxes.get(cell, ()):
                 outside = box[2] < left or box[0] > right or box[3] < top or box[1] > bottom
                 if not outside and part not in mine:
@@ -212,12 +246,21 @@ def runs(pipe: str, line: Sequence[Point]) -> Iterator[Run]:
             yield (False, a.y, min(a.x, b.x), max(a.x, b.x), pipe)
 
 
-def _run_cells(run: Run) -> Iterator[Cell]:
+def _larger(buckets: Mapping[Cell, tuple[Entry, ...]]) -> dict[Cell, tuple[Entry, ...]]:
+    """What is in these buckets in larger ones, each thing once in each."""
+    merged: dict[Cell, dict[Entry, None]] = {}
+    for (column, row), inside in buckets.items():
+        merged.setdefault((column // COARSER, row // COARSER), {}).update(dict.fromkeys(inside))
+    return {cell: tuple(inside) for cell, inside in merged.items()}
+
+
+def _run_cells(run: Run, size: int) -> Iterator[Cell]:
     upright, across, low, high, _ = run
-    return _cells(across, low, across, high) if upright else _cells(low, across, high, across)
+    return _cells((across, low, across, high) if upright else (low, across, high, across), size)
 
 
-def _cells(left: float, top: float, right: float, bottom: float) -> Iterator[Cell]:
-    for column in range(floor(left / BUCKET), floor(right / BUCKET) + 1):
-        for row in range(floor(top / BUCKET), floor(bottom / BUCKET) + 1):
+def _cells(box: Box, size: int) -> Iterator[Cell]:
+    left, top, right, bottom = box
+    for column in range(floor(left / size), floor(right / size) + 1):
+        for row in range(floor(top / size), floor(bottom / size) + 1):
             yield column, row

@@ -7,10 +7,19 @@ those beside them, are asked again.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from typing import Any, TypeVar
 
-from circuitcheck.drawing.cells import Box, Cell, box_cells, line_cells, place_cells
+from circuitcheck.drawing.cells import (
+    CELL,
+    COARSER,
+    Box,
+    Cell,
+    box_cells,
+    line_cells,
+    most_cells,
+    place_cells,
+)
 from circuitcheck.drawing.difference import changed_items, lies_elsewhere
 from circuitcheck.drawing.meeting import EXACT
 from circuitcheck.drawing.routing import Routes
@@ -35,6 +44,8 @@ class Lying:
         self._part_cells: dict[Cell, dict[str, None]] = {}
         self._pipe_cells: dict[Cell, dict[str, None]] = {}
         self._cells_of: dict[str, tuple[Cell, ...]] = {}
+        self._size = CELL
+        self._entries = 0
         self._line_of: dict[str, tuple[Point, ...]] = {}
         self._bounds_of: dict[str, Box] = {}
         self._labels: dict[str, dict[str, None]] = {}
@@ -105,7 +116,7 @@ class Lying:
     def parts_at(self, point: Point) -> set[str]:
         """The parts that may lie within half a square of a place."""
         found: set[str] = set()
-        for cell in place_cells(point):
+        for cell in place_cells(point, self._size):
             found.update(self._part_cells.get(cell, ()))
         return found
 
@@ -203,7 +214,7 @@ class Lying:
         box = part.box()
         if box is not None:
             self._parts_placed += 1
-            self._put(part.id, box_cells(box), self._part_cells)
+            self._put(part.id, box_cells(box, self._size), self._part_cells)
 
     def _unlabel(self, part: Component) -> None:
         if part.label.strip():
@@ -220,14 +231,37 @@ class Lying:
             self._line_of[pipe.id] = line
             xs, ys = [point[0] for point in line], [point[1] for point in line]
             self._bounds_of[pipe.id] = (min(xs) - EXACT, min(ys) - EXACT, max(xs) + EXACT, max(ys) + EXACT)
-            self._put(pipe.id, line_cells(line), self._pipe_cells)
+            self._put_line(pipe.id, line)
             return
         free = [end for end in pipe.ends if not isinstance(end, Joint)]
         if free:  # it has no line, for its other end is on a part that is not placed
-            self._put(pipe.id, line_cells((free[0], free[0])), self._pipe_cells)
+            self._put_line(pipe.id, (free[0], free[0]))
+
+    def _put_line(self, id: str, line: Sequence[Point]) -> None:
+        """Put a pipe into the buckets of its line, in larger ones where there would be too many."""
+        cells = line_cells(line, self._size, self._room())
+        while cells is None:
+            self._coarsen()
+            cells = line_cells(line, self._size, self._room())
+        self._put(id, cells, self._pipe_cells)
+
+    def _room(self) -> int:
+        """How many more buckets a line may lie in."""
+        return most_cells(len(self._cells_of)) - self._entries
+
+    def _coarsen(self) -> None:
+        """Take larger buckets. Each holds what lay in smaller ones inside it, and so perhaps a little more."""
+        self._size *= COARSER
+        kept, self._entries = self._cells_of, 0
+        self._cells_of, self._part_cells, self._pipe_cells = {}, {}, {}
+        for id, cells in kept.items():
+            buckets = self._part_cells if id in self.drawing.components else self._pipe_cells
+            larger = dict.fromkeys((column // COARSER, row // COARSER) for column, row in cells)
+            self._put(id, tuple(larger), buckets)
 
     def _put(self, id: str, cells: tuple[Cell, ...], buckets: dict[Cell, dict[str, None]]) -> None:
         self._cells_of[id] = cells
+        self._entries += len(cells)
         for cell in cells:
             inside = buckets.get(cell)
             if inside is None:
@@ -236,7 +270,9 @@ class Lying:
                 inside[id] = None
 
     def _take(self, id: str, buckets: dict[Cell, dict[str, None]]) -> None:
-        for cell in self._cells_of.pop(id, ()):
+        cells = self._cells_of.pop(id, ())
+        self._entries -= len(cells)
+        for cell in cells:
             buckets[cell].pop(id, None)
 
 

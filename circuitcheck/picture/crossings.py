@@ -12,8 +12,15 @@ from circuitcheck.geometry import Point
 CELL = 8
 """How many squares of a run share one cell of the index."""
 
+LONG = 4096
+"""Runs longer than this, in squares, are in no cell but in a set of their own: no sheet for the eye has
+one, a file may have, and the cells of it would be without number."""
+
 INSIDE = 0.2
 """How far, in squares, a crossing lies within both runs; at a run's end pipes meet, and do not cross."""
+
+_ANYWHERE = (1 << 40, 0)
+"""The cell of all long runs: it lies beyond every sheet."""
 
 Run = tuple[float, float, float]
 """The fixed coordinate of a run, its least and its greatest along it, in squares."""
@@ -57,8 +64,12 @@ class Crossings:
         found = set()
         for y, left, right in self._level.get(pipe, ()):
             near: set[str] = set()
-            for column in range(floor(left), floor(right) + 1):
-                near |= self._upright_cells.get((column, floor(y / CELL)), set())
+            if right - left > LONG:
+                near |= self._upright.keys()
+            else:
+                for column in range(floor(left), floor(right) + 1):
+                    near |= self._upright_cells.get((column, floor(y / CELL)), set())
+                near |= self._upright_cells.get(_ANYWHERE, set())
             for other in near:
                 for x, top, low in self._upright[other]:
                     if _within(x, left, right) and _within(y, top, low):
@@ -69,8 +80,12 @@ class Crossings:
         """The pipes whose level runs may cross an upright run of this one."""
         near: set[str] = set()
         for x, top, low in self._upright.get(pipe, ()):
-            for row in range(floor(top), floor(low) + 1):
-                near |= self._level_cells.get((row, floor(x / CELL)), set())
+            if low - top > LONG:
+                near |= self._level.keys()
+            else:
+                for row in range(floor(top), floor(low) + 1):
+                    near |= self._level_cells.get((row, floor(x / CELL)), set())
+                near |= self._level_cells.get(_ANYWHERE, set())
         return near - {pipe}
 
 
@@ -87,6 +102,8 @@ def _runs(line: Sequence[Point]) -> tuple[tuple[Run, ...], tuple[Run, ...]]:
 
 def _cells(run: Run) -> Iterable[tuple[int, int]]:
     across, least, most = run
+    if most - least > LONG:
+        return (_ANYWHERE,)
     return ((floor(across), block) for block in range(floor(least / CELL), floor(most / CELL) + 1))
 
 

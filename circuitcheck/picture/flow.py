@@ -17,6 +17,8 @@ WASH_PX, WASH_SHARE = 13.0, 0.2
 ARROW_LONG, ARROW_HALF = 10.0, 5.0
 PITCH_PX = 30.0
 """From arrowhead to arrowhead."""
+MOST_ARROWS = 400
+"""On one run; on a longer one, which only a strange file has, they stand farther apart."""
 CLEAR_PX = 15.0
 """What an arrowhead keeps clear of corners and ends, where the run is long enough."""
 SHORT_PX = ARROW_LONG + 4
@@ -173,9 +175,10 @@ def _along(a: Place, b: Place, clear: float) -> list[tuple[Place, Place]]:
     if room < 0:
         return []
     way = ((b[0] - a[0]) / length, (b[1] - a[1]) / length)
-    count = int(room // PITCH_PX) + 1
-    first = (length - (count - 1) * PITCH_PX) / 2
-    steps = [first + index * PITCH_PX for index in range(count)]
+    count = min(int(room // PITCH_PX) + 1, MOST_ARROWS)
+    pitch = max(PITCH_PX, room / count)
+    first = (length - (count - 1) * pitch) / 2
+    steps = [first + index * pitch for index in range(count)]
     return [((a[0] + way[0] * at, a[1] + way[1] * at), way) for at in steps]
 
 

@@ -19,6 +19,9 @@ CLEAR = 8.0
 HALO = 4.0
 MOST_WIDE = 190.0
 CELL_PX = 64.0
+MOST_CELLS = 4096
+"""A box in more cells than this is in none but in one of its own, which is looked into for every box."""
+_ANYWHERE = (1 << 40, 0)
 
 Rect = tuple[float, float, float, float]
 """Left, top, right, bottom, in px."""
@@ -69,9 +72,9 @@ class Obstacles:
 
     def met(self, box: Rect, but: frozenset[str] = frozenset()) -> set[str]:
         """The owners whose boxes meet this one, some left out of account."""
-        near: set[str] = set()
+        near: set[str] = set(self._cells.get(_ANYWHERE, ()))
         for cell in _cells(box):
-            near |= self._cells.get(cell, set())
+            near |= self._boxes.keys() if cell == _ANYWHERE else self._cells.get(cell, set())
         return {owner for owner in near - but if any(overlap(box, other) > 0 for other in self._boxes[owner])}
 
     def overlap(self, box: Rect, but: frozenset[str] = frozenset()) -> float:
@@ -167,6 +170,10 @@ def _face(index: int, heads: int = 1) -> tuple[float, int]:
 
 
 def _cells(box: Rect) -> Iterator[tuple[int, int]]:
-    for column in range(floor(box[0] / CELL_PX), floor(box[2] / CELL_PX) + 1):
-        for row in range(floor(box[1] / CELL_PX), floor(box[3] / CELL_PX) + 1):
+    left, top, right, low = (floor(edge / CELL_PX) for edge in box)
+    if (right - left + 1) * (low - top + 1) > MOST_CELLS:
+        yield _ANYWHERE
+        return
+    for column in range(left, right + 1):
+        for row in range(top, low + 1):
             yield column, row

@@ -176,7 +176,7 @@ def _along(a: Place, b: Place, clear: float) -> list[tuple[Place, Place]]:
         return []
     way = ((b[0] - a[0]) / length, (b[1] - a[1]) / length)
     count = min(int(room // PITCH_PX) + 1, MOST_ARROWS)
-    pitch = max(PITCH_PX, room / count)
+    pitch = PITCH_PX if count < MOST_ARROWS else room / count
     first = (length - (count - 1) * pitch) / 2
     steps = [first + index * pitch for index in range(count)]
     return [((a[0] + way[0] * at, a[1] + way[1] * at), way) for at in steps]

@@ -19,7 +19,7 @@ def reserve_of(case: Case, water: HeatedWater, volume_l: float) -> Bounds:
     low = reserve_l(volume_l, content.litres)
     most = content.litres if content.known else (inf if content.most_litres is None else content.most_litres)
     high = reserve_l(volume_l, most)
-    return Bounds(low, high, content.missing if low != high else ())
+    return Bounds(low, high, tuple(content.missing) if low != high else ())
 
 
 def fill_for(case: Case, vessel: str, charge_bar: float) -> float | None:

@@ -6,6 +6,7 @@ import itertools
 from collections.abc import Iterable, Sequence
 
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.finding import Names, NameTuple, joined
 
 
 def listed(names: Iterable[str]) -> str:
@@ -55,12 +56,17 @@ def shortened(fields: Sequence[str]) -> str:
     return ", ".join(fields[:SHOWN_AT_MOST]) + (f" and {more} more" if more > 0 else "")
 
 
-def each_once(few: Iterable[str], *lists: Sequence[str]) -> tuple[str, ...]:
+def each_once(few: Iterable[str], *lists: NameTuple) -> NameTuple:
     """These fields and those of the lists, each named once. No list names a field twice by itself: a single
     long one is looked through for those few only."""
     first = dict.fromkeys(few)
-    if len(lists) == 1 and first.keys().isdisjoint(lists[0]):
-        return (*first, *lists[0])
+    if len(lists) == 1:
+        (long,) = lists
+        if isinstance(long, Names):
+            if not any(name in long for name in first):
+                return joined(tuple(first), long)
+        elif first.keys().isdisjoint(long):
+            return (*first, *long)
     return tuple(dict.fromkeys((*first, *itertools.chain.from_iterable(lists))))
 
 

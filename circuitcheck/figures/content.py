@@ -5,9 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import groupby
+from operator import attrgetter
 from typing import TYPE_CHECKING, NamedTuple
 
-from circuitcheck.parts.kind import Role
+from circuitcheck.finding import NameTuple, Piece, joined, names
+from circuitcheck.parts.kind import Kind, Role
 from circuitcheck.sizing.tube import bore_mm, content_l_m
 
 if TYPE_CHECKING:
@@ -49,7 +52,7 @@ class Content:
     """
 
     litres: float
-    missing: tuple[str, ...] = ()
+    missing: NameTuple = ()
     parts: tuple[Share, ...] = ()
     given: bool = False
     most_litres: float | None = None
@@ -72,7 +75,7 @@ class _Pipes(NamedTuple):
     """What pipes hold, and what is missing to say it of all of them."""
 
     shares: list[Share]
-    missing: list[str]
+    missing: NameTuple
 
 
 class Contents:
@@ -189,14 +192,15 @@ class Contents:
         return self._with_parts(self._in_pipes(pipes), holders)
 
     def _in_pipes(self, pipes: Iterable[str]) -> _Pipes:
+        told = self.plant.told_pipes
+        if not told:
+            all_bare = tuple(pipes)
+            self.plant.take_usual(all_bare, "material")
+            return _Pipes([], names((all_bare, (".size_mm", ".length_m"))))
         shares: list[Share] = []
         missing: list[str] = []
         bare: list[str] = []
-        told = self.plant.told_pipes
-        if not told:
-            bare = list(pipes)
-            missing = [f"{id}.{field}" for id in bare for field in ("size_mm", "length_m")]
-        for id in pipes if told else ():
+        for id in pipes:
             if id not in told:
                 # Nothing is said of it.
                 bare.append(id)
@@ -207,20 +211,37 @@ class Contents:
             if litres is not None:
                 shares.append(Share(id, litres))
         self.plant.take_usual(bare, "material")
-        return _Pipes(shares, missing)
+        return _Pipes(shares, tuple(missing))
 
     def _with_parts(self, pipes: _Pipes, holders: Iterable[_Holder]) -> Content:
         shares = list(pipes.shares)
-        missing: dict[str, None] = {}  # a part may hold the same water by two devices
-        for part, _, field in holders:
-            held = self.plant.value(part, field)
-            if held is None:
-                missing[f"{part}.{field}"] = None
-            else:
-                shares.append(Share(part, float(held)))
+        missing: list[Piece] = []
+        met: dict[str, set[str]] = {}  # by field: a part may hold the same water by two devices
+        for field, alike in groupby(holders, key=attrgetter("field")):
+            seen = met.setdefault(field, set())
+            lacking = [part for part in self._holding_unknown(alike, shares) if part not in seen]
+            once = tuple(dict.fromkeys(lacking))
+            seen.update(once)
+            missing.append((once, (f".{field}",)))
         total = sum(share.litres for share in shares)
-        lacking = (*pipes.missing, *missing)
-        return Content(total, lacking, tuple(shares), most_litres=None if lacking else total)
+        lacks = joined(pipes.missing, names(*missing))
+        return Content(total, lacks, tuple(shares), most_litres=None if lacks else total)
+
+    def _holding_unknown(self, holders: Iterable[_Holder], shares: list[Share]) -> Iterator[str]:
+        """The parts of which it is not known what they hold; what the others hold is put to the shares."""
+        parts = self.plant.drawing.components
+        # Of parts of one kind of which nothing is told nothing is known either: asked once for them all.
+        unknown: set[Kind] = set()
+        for part, _, field in holders:
+            component = parts[part]
+            if component.data or component.kind not in unknown:
+                held = self.plant.value(part, field)
+                if held is not None:
+                    shares.append(Share(part, float(held)))
+                    continue
+                if not component.data:
+                    unknown.add(component.kind)
+            yield part
 
     def pipe_litres(self, pipe: str) -> tuple[float | None, tuple[str, ...]]:
         """The water in a pipe, or None and the fields that would have to be known."""

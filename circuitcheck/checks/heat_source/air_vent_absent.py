@@ -28,7 +28,7 @@ from circuitcheck.checks.wording import figure, named, shortened, upper
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Joint
-from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.finding import Finding, Grade, NameTuple, Says, names
 from circuitcheck.parts.kind import Role
 
 NAME = "air-vent-absent"
@@ -223,7 +223,9 @@ class _Water:
         heater = heater_of(self.case, body)
         heights, parts = self.case.heights, dict.fromkeys(unsure)
         # Where no height is told at all there is nothing to look for a shorter way to say it in.
-        missing = heights.missing_for(parts) if heights.is_told else tuple(f"{id}.height_m" for id in parts)
+        missing: NameTuple = (
+            heights.missing_for(parts) if heights.is_told else names((tuple(parts), (".height_m",)))
+        )
         says = Says(
             "Whether air can get out at the high points of {thing}'s water rests on what is not known: {missing}.",
             {"thing": self.case.drawing.name(heater), "missing": shortened(missing)},

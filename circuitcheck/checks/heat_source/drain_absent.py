@@ -16,19 +16,18 @@ Source: taught in trade textbooks (City & Guilds Textbook: Plumbing, Book 1, 201
 from __future__ import annotations
 
 from collections.abc import Iterator
-from functools import cached_property
 from itertools import chain
 from typing import NamedTuple
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.heating_water import heater_of, heating_bodies
-from circuitcheck.checks.stretches import Stretch, bounding_valves, pipe_ids, spurs, stretches
+from circuitcheck.checks.stretches import Stretch, bounding_valves, spurs, stretches
 from circuitcheck.checks.wording import figure, named, shortened
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Joint
-from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.finding import Finding, Grade, Says, names
 from circuitcheck.parts.kind import Role
 
 NAME = "drain-absent"
@@ -61,10 +60,10 @@ def judge(case: Case) -> Verdict:
 
 
 class _Unknown(NamedTuple):
-    """What must be known of a stretch before it can be judged."""
+    """What must be known of a stretch before it can be judged; None: the length of each of its pipes."""
 
     stretch: Stretch
-    missing: tuple[str, ...]
+    missing: tuple[str, ...] | None
 
 
 class _Judging:
@@ -77,12 +76,12 @@ class _Judging:
             place.part for role in (Role.VENTS, Role.FEEDS) for place in case.circuit.devices(role)
         }
 
-    @cached_property
-    def _length_fields(self) -> list[str]:
-        return [f"{id}.length_m" for id in pipe_ids(self.case)]
+        self.is_bare = not case.told_pipes and not self.open_ends
 
     def judged(self, stretch: Stretch) -> Finding | _Unknown | None:
         """Advice, what is missing, or None where nothing is wrong."""
+        if self.is_bare and not stretch.drains:
+            return _Unknown(stretch, None)
         drains = tuple(stretch.drains)
         length, unknown = self._length_m(stretch)
         is_long = length > WORTH_A_DRAIN_M + _ROUNDING_M
@@ -111,8 +110,6 @@ class _Judging:
 
     def _length_m(self, stretch: Stretch) -> tuple[float, tuple[str, ...]]:
         """The length known in all, and the fields of the lengths that are not known."""
-        if not self.case.told_pipes:
-            return 0.0, tuple([self._length_fields[pipe] for pipe in stretch.pipes])
         ids = stretch.ids(self.case)
         known, missing = 0.0, []
         for pipe in ids:
@@ -196,8 +193,18 @@ def _not_at_the_low_point(case: Case, stretch: Stretch, length_m: float, lowest:
     )
 
 
+def _missing(case: Case, unknown: _Unknown) -> tuple[str, ...]:
+    if unknown.missing is not None:
+        return unknown.missing
+    return tuple(f"{pipe}.length_m" for pipe in unknown.stretch.ids(case))
+
+
 def _unanswered(case: Case, body: int, unknown: list[_Unknown]) -> Finding:
-    missing = tuple(dict.fromkeys(chain.from_iterable([each.missing for each in unknown])))
+    pipes = tuple(chain.from_iterable([each.stretch.ids(case) for each in unknown]))
+    if all(each.missing is None for each in unknown):
+        missing = names((pipes, (".length_m",)))  # no pipe is in two stretches
+    else:
+        missing = tuple(dict.fromkeys(chain.from_iterable([_missing(case, each) for each in unknown])))
     heater = heater_of(case, body)
     says = Says(
         "Whether the pipework of {thing} can be drained rests on what is not known: {missing}.",
@@ -208,7 +215,7 @@ def _unanswered(case: Case, body: int, unknown: list[_Unknown]) -> Finding:
         Grade.UNANSWERED,
         says,
         (heater,),
-        pipes=tuple(chain.from_iterable([each.stretch.ids(case) for each in unknown])),
+        pipes=pipes,
         missing=missing,
         would_be=Grade.ADVICE,
     )

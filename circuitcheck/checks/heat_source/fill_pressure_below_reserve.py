@@ -28,7 +28,7 @@ from circuitcheck.checks.wording import each_once, figure, listed, shortened, up
 from circuitcheck.drawing.edits import set_design
 from circuitcheck.figures.expansion import Bounds, expansion_of, vessel_fields
 from circuitcheck.figures.heated_water import HeatedWater, sealed_waters
-from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.finding import Finding, Grade, NameTuple, Says
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.discharge import within
 from circuitcheck.sizing.vessel import least_fill_bar, room_share
@@ -116,7 +116,7 @@ def _finding(
     return Finding(NAME, Grade.ADVICE, says, _parts(water), numbers=numbers)
 
 
-def _unanswered(case: Case, water: HeatedWater, missing: Sequence[str], more: Sequence[str] = ()) -> Finding:
+def _unanswered(case: Case, water: HeatedWater, missing: Sequence[str], more: NameTuple = ()) -> Finding:
     fields = each_once(missing, more)
     says = Says(
         "{thing}: whether its vessel holds a reserve when cold rests on what is not known: {missing}.",

@@ -31,7 +31,7 @@ from circuitcheck.circuit.regions import Region, largest_regions, region_with_sh
 from circuitcheck.drawing.edits import set_field
 from circuitcheck.figures.content import Content
 from circuitcheck.figures.expansion import Expansion, Reckoned, Vessel, expansion_of, vessel_fields
-from circuitcheck.finding import Finding, Grade, Says, Witness
+from circuitcheck.finding import Finding, Grade, NameTuple, Says, Witness
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.vessel import bs_volume_l, next_made_l
 
@@ -255,7 +255,10 @@ def _unanswered(case: Case, water: HeatedWater, expansion: Expansion, unsure: li
         lacks += [
             bounds for each in asked.vessels for bounds in (each.volume_l, each.charge_bar, each.final_bar)
         ]
-    contents = dict.fromkeys(asked.content.missing for asked in unsure)
+    contents: list[NameTuple] = []
+    for asked in unsure:
+        if asked.content.missing not in contents:  # no hash of it, which would make all of the names
+            contents.append(asked.content.missing)
     missing = each_once(missing_of(*lacks), *contents)
     template = "Is {vessels} large enough for {thing}?"
     if missing:

@@ -66,8 +66,8 @@ def _judged(case: Case, water: HeatedWater, cisterns: tuple[str, ...]) -> Findin
         return _finding(case, cisterns, Grade.FAULT, template, numbers)
     if not within(smallest, holds):
         template = "{cisterns} {verb} {holds} l; no feed cistern should hold less than {smallest} l."
-        return _finding(case, cisterns, Grade.ADVICE, template, numbers, content.missing)
-    return None if content.known else _unanswered(case, cisterns, content.missing, numbers)
+        return _finding(case, cisterns, Grade.ADVICE, template, numbers, tuple(content.missing))
+    return None if content.known else _unanswered(case, cisterns, tuple(content.missing), numbers)
 
 
 def _finding(

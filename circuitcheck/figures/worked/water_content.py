@@ -54,7 +54,7 @@ def _one(plant: Plant, water: HeatedWater) -> Figure:
         SOURCE,
         LIMITS,
         refused="" if content.known else WANTING,
-        missing=content.missing,
+        missing=tuple(content.missing),
         moves=content_moves(plant, water.body),
     )
 

@@ -60,7 +60,9 @@ def test_a_store_with_it_is_judged_as_one_with_a_check_valve_before_it(name: str
 
     def answer(drawing: Drawing) -> tuple[str, list[tuple[str, tuple[str, ...], tuple[str, ...]]]]:
         judged = asked(name, drawing)
-        return judged.status, [(each.grade.value, each.components, each.missing) for each in judged.findings]
+        return judged.status, [
+            (each.grade.value, each.components, tuple(each.missing)) for each in judged.findings
+        ]
 
     before = behind(cold="cm.outlet rv.in:out cv.in:out us.cold")
     # A pipe in place of the valve, so that the pipes are called the same.

@@ -1,0 +1,6 @@
+"""The statuses a command ends with."""
+
+from __future__ import annotations
+
+SOUND, FOUND, FAILED = 0, 1, 2
+"""Nothing counts; something does; a file that can't be read or a wrong call."""

@@ -173,7 +173,9 @@ class Pictures:
 
     def _pipes(self) -> Iterable[_Item]:
         layout = self.layout
-        for id, line in layout.lines.items():
+        # The layout's own order is that of sets, which differs from run to run.
+        lines = ((id, layout.lines[id]) for id in self.drawing.pipes if id in layout.lines)
+        for id, line in lines:
             marks: list[Mark] = list(
                 pipe_marks(
                     line,

@@ -63,8 +63,11 @@ class Pages(Canvas):
         """Finish every page and write the file."""
         held, places, contents, page_of = self._held, self._places, self._contents, self._page_of
         foot = self.foot
+        links = self._annotationCount
         for number, state in enumerate(held, start=1):
             self.__dict__.update(state)
+            # Links are numbered through the whole file, those of pages laid out later too.
+            self._annotationCount = links
             for key, title, level, y in places.get(number, ()):
                 self.bookmarkHorizontalAbsolute(key, y)
                 self.addOutlineEntry(title, key, level, closed=level == 0)
@@ -75,5 +78,6 @@ class Pages(Canvas):
                 self.linkRect("", key, (left, y - 3, right, y + SIZE), relative=0, thickness=0)
             if foot is not None:
                 foot(self, number, len(held))
+            links = self._annotationCount
             super().showPage()
         super().save()

@@ -3,19 +3,20 @@
 from __future__ import annotations
 
 import argparse
+import os
 import sys
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from circuitcheck.cli.options import jobs
+from circuitcheck.cli.options import add_day, add_ways, faultless, ways
 from circuitcheck.cli.printing import say, show
 from circuitcheck.cli.status import FAILED, FOUND, SOUND
 from circuitcheck.cli.walking import drawings
-from circuitcheck.cli.working import at_once
 
 if TYPE_CHECKING:
-    from circuitcheck.report.checked import Checked
+    from circuitcheck.folders.checking import Answer
 
 
 def add(parser: argparse.ArgumentParser) -> None:
@@ -31,14 +32,8 @@ def add(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--strict", action="store_true", help="count unanswered findings as what they would be"
     )
-    parser.add_argument(
-        "--on",
-        type=date.fromisoformat,
-        default=None,
-        metavar="DATE",
-        help="the day acceptances are judged on",
-    )
-    parser.add_argument("--jobs", type=jobs, default=1, metavar="N", help="check that many files at a time")
+    add_day(parser, "the day acceptances are judged on")
+    add_ways(parser)
     parser.add_argument(
         "--cures", action="store_true", help="say which edits would put a finding right, each tried first"
     )
@@ -51,63 +46,71 @@ def _run(parsed: argparse.Namespace) -> int:
         say(fault)
     if not files:
         return FAILED
-    checked = _checked(files, parsed.on or date.today(), parsed.jobs, with_cures=parsed.cures)
-    show(_shown(checked, parsed.form))
-    say(_summary(checked))
-    if faults or any(each.error or each.crashed for each in checked):
-        return FAILED
-    return FOUND if _counting(checked, parsed.at_least, strict=parsed.strict) else SOUND
+    return faultless(lambda: _check(parsed, files, is_faulty=bool(faults)))
 
 
-def _checked(files: list[Path], today: date, jobs: int, *, with_cures: bool) -> list[Checked]:
-    from functools import partial
-
-    from circuitcheck.report.checked import check_file
-
-    return at_once(partial(check_file, today=today, with_cures=with_cures), files, jobs)
-
-
-def _shown(checked: list[Checked], form: str) -> str:
-    if form == "json":
-        from circuitcheck.report.as_json import as_json
-
-        return as_json(checked)
-    if form == "csv":
-        from circuitcheck.report.as_csv import as_csv
-
-        return as_csv(checked)
-    if form == "sarif":
-        from circuitcheck.report.as_sarif import as_sarif
-
-        return as_sarif(checked)
-    import os
-
-    from circuitcheck.report.as_text import as_text
-
-    return as_text(checked, colour=sys.stdout.isatty() and "NO_COLOR" not in os.environ)
-
-
-def _summary(checked: list[Checked]) -> str:
-    unread = sum(bool(each.error) for each in checked)
-    not_judged = sum(len(each.not_judged) for each in checked)
-    crashed = sum(len(each.crashed) for each in checked)
-    found = sum(len(each.told) for each in checked)
-    text = f"{len(checked)} drawings, {found} findings, {not_judged} checks not judged"
-    if unread:
-        text += f", {unread} files not read"
-    if crashed:
-        text += f", {crashed} checks failed inside the program"
-    return text
-
-
-def _counting(checked: list[Checked], at_least: str, *, strict: bool) -> bool:
+def _check(parsed: argparse.Namespace, files: Sequence[Path], *, is_faulty: bool) -> int:
     from circuitcheck.finding import Grade
-    from circuitcheck.review.acceptances import weight
+    from circuitcheck.folders.checking import Checking, File, answer_of
+    from circuitcheck.folders.running import Run
 
-    limit = Grade(at_least).rank
-    for each in checked:
-        for told in each.told:
-            grade = weight(told.finding, accepted=told.accepted, strict=strict)
-            if grade is not None and grade.rank <= limit:
-                return True
-    return False
+    is_coloured = parsed.form == "text" and sys.stdout.isatty() and "NO_COLOR" not in os.environ
+    errand = Checking(parsed.form, parsed.on or date.today(), parsed.cures, is_coloured)
+    tasks = [File(file) for file in files]
+    with Run(errand, tasks, ways(parsed, "check", parsed.paths), say) as answers:
+        sums = Sums(Grade(parsed.at_least).rank, is_strict=parsed.strict)
+        for each in answers:
+            sums.add(answer_of(each))
+        for text in _whole(parsed.form, lambda: (answer_of(each).shown for each in answers), sums.books):
+            show(text)
+    say(sums.words)
+    if is_faulty or sums.unread or sums.crashed:
+        return FAILED
+    return FOUND if sums.counts else SOUND
+
+
+def _whole(form: str, parts: Callable[[], Iterator[str]], books: Iterable[str]) -> Iterator[str]:
+    """The output, by parts: never more than one file's in memory."""
+    from circuitcheck.report import as_csv, as_json, as_sarif, as_text
+
+    match form:
+        case "json":
+            return as_json.whole(parts, books)
+        case "csv":
+            return as_csv.whole(parts)
+        case "sarif":
+            return as_sarif.whole(parts)
+        case _:
+            return as_text.whole(parts)
+
+
+class Sums:
+    """What is counted of all files. `counts`: whether a finding of that rank or heavier counts."""
+
+    def __init__(self, least: int, *, is_strict: bool) -> None:
+        self._least, self._is_strict = least, is_strict
+        self.files = self.findings = self.not_judged = self.unread = self.crashed = 0
+        self.counts = False
+        self.books: set[str] = set()
+
+    def add(self, answer: Answer) -> None:
+        """Count one file."""
+        self.files += 1
+        self.findings += answer.findings
+        self.not_judged += answer.not_judged
+        self.unread += answer.is_unread
+        self.crashed += answer.crashed
+        if answer.rule_book:
+            self.books.add(answer.rule_book)
+        heaviest = answer.heaviest[self._is_strict]
+        self.counts |= heaviest is not None and heaviest <= self._least
+
+    @property
+    def words(self) -> str:
+        """The counts in a sentence."""
+        text = f"{self.files} drawings, {self.findings} findings, {self.not_judged} checks not judged"
+        if self.unread:
+            text += f", {self.unread} files not read"
+        if self.crashed:
+            text += f", {self.crashed} checks failed inside the program"
+        return text

@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from circuitcheck.cli.options import jobs
+from circuitcheck.cli.options import add_day, add_ways, faultless, ways
 from circuitcheck.cli.printing import say, show
 from circuitcheck.cli.status import FAILED, SOUND
 from circuitcheck.cli.walking import drawings
-from circuitcheck.cli.working import at_once
+
+if TYPE_CHECKING:
+    from circuitcheck.report.document.many import Task
+    from circuitcheck.report.document.writing import Form
 
 
 def add(parser: argparse.ArgumentParser) -> None:
@@ -35,20 +40,14 @@ def add(parser: argparse.ArgumentParser) -> None:
         choices=("portrait", "landscape"),
         help="how the PDF's pages lie; left out, text stands upright and the drawing lies as it is larger",
     )
-    parser.add_argument(
-        "--on", type=date.fromisoformat, default=None, metavar="DATE", help="the day the document is made on"
-    )
-    parser.add_argument("--jobs", type=jobs, default=1, metavar="N", help="make that many at a time")
+    add_day(parser, "the day the document is made on")
+    add_ways(parser)
     parser.set_defaults(command=_run)
 
 
 def _run(parsed: argparse.Namespace) -> int:
-    from functools import partial
-
     from circuitcheck.report.document import many
-    from circuitcheck.report.document.paper import Orientation, Paper
     from circuitcheck.report.document.writing import Form
-    from circuitcheck.report.plain import plain
 
     files, faults = drawings(parsed.paths)
     for fault in faults:
@@ -60,16 +59,38 @@ def _run(parsed: argparse.Namespace) -> int:
     except many.PlanError as error:
         say(str(error))
         return FAILED
+    return faultless(lambda: _report(parsed, tasks, form, is_faulty=bool(faults)))
+
+
+def _report(parsed: argparse.Namespace, tasks: Sequence[Task], form: Form, *, is_faulty: bool) -> int:
+    from circuitcheck.folders.documents import Documents, entry_of
+    from circuitcheck.folders.listing import write_lists
+    from circuitcheck.folders.running import Run
+    from circuitcheck.report.document.paper import Orientation, Paper
+    from circuitcheck.report.plain import plain
+    from circuitcheck.storage.saver import SaveError
+
     turned = Orientation(parsed.orientation) if parsed.orientation else None
-    orders = many.Orders(form, parsed.on or date.today(), Paper(parsed.paper), turned)
-    outcomes = at_once(partial(many.carry_out, orders=orders), tasks, parsed.jobs)
-    for each in outcomes:
-        for fault in each.faults:
-            say(fault)
-    written = [each for each in outcomes if not each.faults]
-    for each in written:
-        show(f"{plain(str(each.task.target))}\n")
-    found, not_judged = sum(each.findings for each in written), sum(each.not_judged for each in written)
-    documents = "1 document" if len(written) == 1 else f"{len(written)} documents"
+    errand = Documents(form, parsed.on or date.today(), Paper(parsed.paper), turned)
+    written = found = not_judged = 0
+    lists: tuple[Path, ...] = ()
+    with Run(errand, tasks, ways(parsed, "report", [*parsed.paths, parsed.out]), say) as answers:
+        for task, entry in zip(tasks, map(entry_of, answers), strict=True):
+            for fault in entry.faults:
+                say(f"{task.source}: {fault}")
+            if entry.is_written:
+                written += 1
+                found += sum(entry.grades.values())
+                not_judged += len(entry.not_judged)
+                show(f"{plain(str(task.target))}\n")
+        if tasks[0].makes_folder:
+            try:
+                lists = write_lists(answers, parsed.paths, parsed.out, form, errand.today, errand.paper)
+            except SaveError as error:
+                say(str(error))
+                is_faulty = True
+    documents = "1 document" if written == 1 else f"{written} documents"
     say(f"{documents}, {found} findings, {not_judged} checks not judged")
-    return FAILED if faults or len(written) < len(outcomes) else SOUND
+    if lists:
+        say(f"the list of all drawings: {' and '.join(str(each) for each in lists)}")
+    return FAILED if is_faulty or written < len(tasks) else SOUND

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator
 from pathlib import Path
 from typing import Any
 from urllib.parse import quote
@@ -15,7 +15,8 @@ from urllib.parse import quote
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.checks.check import Check
 from circuitcheck.finding import Finding, Grade
-from circuitcheck.report.as_json import escaped
+from circuitcheck.report.as_json import dumped, indented, listed
+from circuitcheck.report.as_text import Parts
 from circuitcheck.report.checked import Checked, Told, record_object
 from circuitcheck.shipped import version
 
@@ -25,30 +26,46 @@ LEVELS = {Grade.DANGER: "error", Grade.FAULT: "warning", Grade.ADVICE: "note", G
 Object = dict[str, Any]
 
 
-def as_sarif(files: Sequence[Checked]) -> str:
+def as_sarif(files: Iterable[Checked]) -> str:
     """One log with one run for all files; the same answers give the same text.
 
     An unanswered finding is of kind `open`; an accepted one carries a suppression. What was not
     judged in a file stands, with the reason, in the properties of the file's artifact.
     """
-    rules = checks()
-    places = {name: place for place, name in enumerate(rules)}
-    run = {
-        "tool": {
-            "driver": {
-                "name": "circuitcheck",
-                "version": version(),
-                "rules": [_rule(check) for check in rules.values()],
-            }
-        },
-        "invocations": [_invocation(files)],
-        "artifacts": [_artifact(each) for each in files],
-        "results": [
-            _result(told, each, number, places) for number, each in enumerate(files) for told in each.told
-        ],
-    }
-    log = {"$schema": SCHEMA, "version": "2.1.0", "runs": [run]}
-    return escaped(json.dumps(log, ensure_ascii=False, indent=1) + "\n")
+    return "".join(whole(lambda: (one(each) for each in files)))
+
+
+def one(checked: Checked) -> str:
+    """The part of one file, as if it were the first: its notifications, artifact and results."""
+    places = {name: place for place, name in enumerate(checks())}
+    told = [_result(each, checked, places) for each in checked.told]
+    return json.dumps([_notifications(checked), _artifact(checked), told])
+
+
+def whole(parts: Parts) -> Iterator[str]:
+    """The log, by parts; each file's results get its place among the artifacts."""
+    rules = [_rule(check) for check in checks().values()]
+    driver = {"name": "circuitcheck", "version": version(), "rules": rules}
+    failed = any(json.loads(part)[0] for part in parts())
+    yield f'{{\n "$schema": {dumped(SCHEMA)},\n "version": "2.1.0",\n "runs": [\n  {{\n   "tool": '
+    yield indented(dumped({"driver": driver}), 3)
+    yield f',\n   "invocations": [\n    {{\n     "executionSuccessful": {dumped(not failed)},\n'
+    yield '     "toolExecutionNotifications": '
+    yield from listed(_placed(parts, 0), 5)
+    yield '\n    }\n   ],\n   "artifacts": '
+    yield from listed((dumped(json.loads(part)[1]) for part in parts()), 3)
+    yield ',\n   "results": '
+    yield from listed(_placed(parts, 2), 3)
+    yield "\n  }\n ]\n}\n"
+
+
+def _placed(parts: Parts, which: int) -> Iterator[str]:
+    """The notifications or the results of all files, each with the place of its file."""
+    for number, part in enumerate(parts()):
+        for each in json.loads(part)[which]:
+            for location in each["locations"]:
+                location["physicalLocation"]["artifactLocation"]["index"] = number
+            yield dumped(each)
 
 
 def _rule(check: Check) -> Object:
@@ -62,18 +79,16 @@ def _rule(check: Check) -> Object:
     }
 
 
-def _invocation(files: Sequence[Checked]) -> Object:
-    """Whether every file was read and every check ran through; what failed is told one by one."""
-    told = [
+def _notifications(each: Checked) -> list[Object]:
+    """What failed in a file, told one by one."""
+    return [
         {
             "level": "error",
             "message": {"text": text},
-            "locations": [{"physicalLocation": {"artifactLocation": _location(each, number)}}],
+            "locations": [{"physicalLocation": {"artifactLocation": _location(each)}}],
         }
-        for number, each in enumerate(files)
         for text in (*each.error, *(f"{name} failed inside the program" for name in each.crashed))
     ]
-    return {"executionSuccessful": not told, "toolExecutionNotifications": told}
 
 
 def _artifact(each: Checked) -> Object:
@@ -93,7 +108,7 @@ def _artifact(each: Checked) -> Object:
     }
 
 
-def _result(told: Told, each: Checked, number: int, places: dict[str, int]) -> Object:
+def _result(told: Told, each: Checked, places: dict[str, int]) -> Object:
     finding = told.finding
     unanswered = finding.grade is Grade.UNANSWERED
     found: Object = {
@@ -104,7 +119,7 @@ def _result(told: Told, each: Checked, number: int, places: dict[str, int]) -> O
         "message": {"text": finding.message},
         "locations": [
             {
-                "physicalLocation": {"artifactLocation": _location(each, number)},
+                "physicalLocation": {"artifactLocation": _location(each)},
                 "logicalLocations": [
                     {"name": id, "kind": kind}
                     for kind, ids in (("component", finding.components), ("pipe", finding.pipes))
@@ -151,8 +166,8 @@ def _fingerprint(finding: Finding) -> str:
     return hashlib.sha256(named.encode()).hexdigest()
 
 
-def _location(each: Checked, number: int) -> Object:
-    return {"uri": _uri(each.file), "index": number}
+def _location(each: Checked) -> Object:
+    return {"uri": _uri(each.file), "index": 0}
 
 
 def _uri(file: str) -> str:

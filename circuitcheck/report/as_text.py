@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import textwrap
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator
 
 from circuitcheck.finding import Grade
 from circuitcheck.report.checked import MOST_LINES, Checked, Told
@@ -14,18 +14,25 @@ MARKS = {Grade.DANGER: "!", Grade.FAULT: "x", Grade.ADVICE: "i", Grade.UNANSWERE
 _COLOURS = {Grade.DANGER: "31;1", Grade.FAULT: "33;1", Grade.ADVICE: "34", Grade.UNANSWERED: "36"}
 WIDTH = 96
 
+Parts = Callable[[], Iterator[str]]
+"""The parts of all files, told anew as often as they are asked for."""
 
-def as_text(files: Sequence[Checked], *, colour: bool = False) -> str:
+
+def as_text(files: Iterable[Checked], *, colour: bool = False) -> str:
     """What was found in each file, and what was judged, not judged and taken for granted."""
-    lines: list[str] = []
-    for each in files:
-        lines += _file(each, colour)
-        lines.append("")
-    lines.append("No check covers workmanship, fuel supply and flues, wiring, or the building's structure. ")
-    lines.append(
-        "A drawing without findings is not a certificate; local codes and makers' instructions come first."
-    )
-    return "\n".join(line.rstrip() for line in lines) + "\n"
+    return "".join(whole(lambda: (one(each, colour=colour) for each in files)))
+
+
+def one(checked: Checked, *, colour: bool = False) -> str:
+    """The part of one file."""
+    return "".join(f"{line.rstrip()}\n" for line in (*_file(checked, colour), ""))
+
+
+def whole(parts: Parts) -> Iterator[str]:
+    """The parts in their order, and what no check covers."""
+    yield from parts()
+    yield "No check covers workmanship, fuel supply and flues, wiring, or the building's structure.\n"
+    yield "A drawing without findings is not a certificate; local codes and makers' instructions come first.\n"
 
 
 def _file(each: Checked, colour: bool) -> Iterator[str]:

@@ -12,7 +12,7 @@ from circuitcheck.analysis import Analysis, analyse
 from circuitcheck.drawing.value import Acceptance
 from circuitcheck.finding import Finding
 from circuitcheck.review.acceptances import Accepted, acceptance_of, standings
-from circuitcheck.storage.reading import DrawingError, read
+from circuitcheck.storage.reading import DrawingError, content, parse
 
 if TYPE_CHECKING:
     from circuitcheck.review.holding import Held
@@ -74,12 +74,19 @@ class Checked:
 def check_file(path: Path, today: date, *, with_cures: bool = False) -> Checked:
     """Read and judge one file, and look for cures if asked. Never raises for what the file holds."""
     try:
-        drawing = read(path)
-    except DrawingError as error:
-        return Checked(str(path), "", tuple(fault.message for fault in error.faults), ())
+        data = content(path)
     except OSError as error:
         return Checked(str(path), "", (f"cannot be read: {error.strerror or error}",), ())
-    return told_of(str(path), analyse(drawing), today, with_cures=with_cures)
+    return check_content(data, str(path), today, with_cures=with_cures)
+
+
+def check_content(data: bytes, file: str, today: date, *, with_cures: bool = False) -> Checked:
+    """`check_file` for what was read of the file of that name."""
+    try:
+        drawing = parse(data, file)
+    except DrawingError as error:
+        return Checked(file, "", tuple(fault.message for fault in error.faults), ())
+    return told_of(file, analyse(drawing), today, with_cures=with_cures)
 
 
 def told_of(file: str, analysis: Analysis, today: date, *, with_cures: bool = False) -> Checked:

@@ -18,7 +18,7 @@ from circuitcheck.storage.limits import MOST_BYTES, MOST_OTHERS, MOST_PARTS, MOS
 from circuitcheck.storage.rules import Rules
 from circuitcheck.storage.versions import VersionError, upgraded
 
-__all__ = ["DrawingError", "Fault", "parse", "read"]
+__all__ = ["DrawingError", "Fault", "content", "parse", "read"]
 
 LARGE: Final = 512 * 1024
 """Bytes from which the quick way pays for what importing it costs."""
@@ -46,9 +46,14 @@ _PREFIXES = {"controls": "c", "notes": "n"}
 
 def read(path: str | os.PathLike[str]) -> Drawing:
     """Read a drawing file. Raises DrawingError with every fault of it, and OSError as `open` does."""
+    return parse(content(path), os.fspath(path))
+
+
+def content(path: str | os.PathLike[str]) -> bytes:
+    """What `parse` takes of a file. Raises OSError as `open` does."""
     with open(path, "rb") as file:
         # One byte more than allowed tells that it is too large without reading all of it.
-        return parse(file.read(MOST_BYTES + 1), os.fspath(path))
+        return file.read(MOST_BYTES + 1)
 
 
 def parse(data: bytes, name: str) -> Drawing:

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
+from urllib.parse import quote
 
 from circuitcheck.finding import Grade
 from circuitcheck.picture.grades import RADIUS, RING, grade_mark
@@ -19,6 +20,7 @@ from circuitcheck.report.document.blocks import (
     GradedHeading,
     Heading,
     Labelled,
+    Link,
     Section,
     Shown,
     Style,
@@ -26,7 +28,7 @@ from circuitcheck.report.document.blocks import (
     Text,
     Together,
 )
-from circuitcheck.report.document.content import Content
+from circuitcheck.report.document.content import Content, Head
 from circuitcheck.report.document.fonts import font_faces
 from circuitcheck.report.document.html_page import POLICY, style
 from circuitcheck.report.document.sections import sections
@@ -45,7 +47,11 @@ _CLASSES = {
 
 def as_html(content: Content) -> bytes:
     """The file."""
-    found = sections(content)
+    return html_of(content, sections(content))
+
+
+def html_of(head: Head, found: Sequence[Section]) -> bytes:
+    """The file of these sections."""
     body = "\n".join(
         line for number, section in enumerate(found) for line in _section(found, section, number == 0)
     )
@@ -53,15 +59,15 @@ def as_html(content: Content) -> bytes:
         '<!DOCTYPE html>\n<html lang="en-GB">\n<head>\n<meta charset="utf-8">\n'
         f'<meta http-equiv="Content-Security-Policy" content="{svg_text(POLICY)}">\n'
         '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
-        f'<meta name="generator" content="{svg_text(content.program)}">\n'
-        f"<title>{svg_text(content.title)}</title>\n<style>\n{style(font_faces(_letters(found, content)))}</style>\n"
-        f"</head>\n<body>\n<main>\n{body}\n<footer>{_foot(content)}</footer>\n</main>\n</body>\n</html>\n"
+        f'<meta name="generator" content="{svg_text(head.program)}">\n'
+        f"<title>{svg_text(head.title)}</title>\n<style>\n{style(font_faces(_letters(found, head)))}</style>\n"
+        f"</head>\n<body>\n<main>\n{body}\n<footer>{_foot(head)}</footer>\n</main>\n</body>\n</html>\n"
     )
     return page.encode("utf-8", errors="xmlcharrefreplace")
 
 
-def _foot(content: Content) -> str:
-    said = f"{content.file} · {content.made_on} · {content.program}"
+def _foot(head: Head) -> str:
+    said = f"{head.file} · {head.made_on} · {head.program}"
     return f"{svg_text(said)}<br>An aid to competent people. A drawing without findings is not a certificate."
 
 
@@ -144,7 +150,13 @@ def _cell(block: Table, column: int, cell: Cell) -> str:
     told = f' data-head="{svg_text(head)}"' if head and column else ""
     if isinstance(cell, Blank):
         return f"<td{told}>{_blank(cell)}</td>"
-    return f"<td{_classes(block, column)}{told}>{_text(cell)}</td>"
+    text = _linked(cell) if isinstance(cell, Link) else _text(cell)
+    return f"<td{_classes(block, column)}{told}>{text}</td>"
+
+
+def _linked(link: Link) -> str:
+    # A path never begins with what could be taken for a scheme.
+    return f'<a href="./{svg_text(quote(link.path, errors="surrogateescape"))}">{_text(link.text)}</a>'
 
 
 def _blank(blank: Blank) -> str:
@@ -174,10 +186,10 @@ def _shown(block: Shown) -> Iterator[str]:
     yield "</svg></div></figure>"
 
 
-def _letters(found: Iterable[Section], content: Content) -> dict[int, list[str]]:
+def _letters(found: Iterable[Section], head: Head) -> dict[int, list[str]]:
     """Every text by the weight it is set in. The pages' words go into both: which is bold is the style's to say."""
     letters: dict[int, list[str]] = defaultdict(list)
-    words = [content.title, content.file, content.program, _SIGNS]
+    words = [head.title, head.file, head.program, _SIGNS]
     for section in found:
         words.append(section.title)
         for block in section.blocks:
@@ -209,10 +221,15 @@ def _words(block: Block) -> Iterator[str]:
             yield from block.items
         case Table():
             yield from block.head
-            yield from (cell for row in block.rows for cell in row if isinstance(cell, str))
+            yield from (cell.text if isinstance(cell, Link) else cell for cell in _told(block))
         case Together():
             for inner in block.blocks:
                 yield from _words(inner)
+
+
+def _told(table: Table) -> Iterator[str | Link]:
+    for row in table.rows:
+        yield from (cell for cell in row if not isinstance(cell, Blank))
 
 
 def _pictures(block: Block) -> Iterator[Picture]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -10,7 +11,8 @@ from reportlab.lib.pagesizes import A3, A4
 from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.platypus import BaseDocTemplate, Frame, PageTemplate
 
-from circuitcheck.report.document.content import Content
+from circuitcheck.report.document.blocks import Section
+from circuitcheck.report.document.content import Content, Head
 from circuitcheck.report.document.paper import Orientation, Paper
 from circuitcheck.report.document.pdf_blocks import DRAWING_PAGE, TEXT_PAGE, PdfBlocks
 from circuitcheck.report.document.pdf_marks import colour, font_name, register_fonts
@@ -39,23 +41,29 @@ class _Page:
 
 def as_pdf(content: Content, paper: Paper = Paper.A4, orientation: Orientation | None = None) -> bytes:
     """The file. Without an orientation text stands upright, and the drawing lies as it is larger."""
-    register_fonts()
-    text = _text_page(_turned(SIZES[paper], orientation or Orientation.PORTRAIT))
     lies = orientation or _better(content.drawing)
+    return pdf_of(content, sections(content), paper, orientation or Orientation.PORTRAIT, lies)
+
+
+def pdf_of(
+    head: Head, found: Sequence[Section], paper: Paper, upright: Orientation, lies: Orientation
+) -> bytes:
+    """The file of these sections: how pages of text lie, and how a page with a whole drawing does."""
+    register_fonts()
+    text = _text_page(_turned(SIZES[paper], upright))
     drawing = _drawing_page(_turned(SIZES[paper], lies))
-    found = sections(content)
     blocks = PdfBlocks(found, text.frame[2], (drawing.frame[2], drawing.frame[3] - DRAWING_HEAD))
     out = io.BytesIO()
     story = [each for number, one in enumerate(found) for each in blocks.section(one, is_first=number == 0)]
 
     def pages(*arguments: Any, **named: Any) -> Pages:
         made = Pages(*arguments, **named)
-        made.foot = _foot(content)
-        made.setDateFormatter(lambda *_: f"D:{content.made_on.replace('-', '')}000000+00'00'")
+        made.foot = _foot(head)
+        made.setDateFormatter(lambda *_: f"D:{head.made_on.replace('-', '')}000000+00'00'")
         made.showOutline()
         return made
 
-    _template(out, content, text, drawing).build(story, canvasmaker=pages)
+    _template(out, head, text, drawing).build(story, canvasmaker=pages)
     return out.getvalue()
 
 
@@ -81,15 +89,15 @@ def _drawing_page(size: tuple[float, float]) -> _Page:
     return _Page(size, (DRAWING_MARGIN, FOOT, wide, high))
 
 
-def _template(out: io.BytesIO, content: Content, text: _Page, drawing: _Page) -> BaseDocTemplate:
+def _template(out: io.BytesIO, head: Head, text: _Page, drawing: _Page) -> BaseDocTemplate:
     """The two kinds of page, and what the file says of itself."""
     made = BaseDocTemplate(
         out,
         pagesize=text.size,
-        title=plain(content.title),
-        author=content.program,
-        subject=plain(f"{content.file}, {content.made_on}"),
-        creator=content.program,
+        title=plain(head.title),
+        author=head.program,
+        subject=plain(f"{head.file}, {head.made_on}"),
+        creator=head.program,
         lang="en-GB",
         # The same drawing on the same day gives the same bytes.
         invariant=1,
@@ -104,9 +112,9 @@ def _template(out: io.BytesIO, content: Content, text: _Page, drawing: _Page) ->
     return made
 
 
-def _foot(content: Content) -> Foot:
+def _foot(head: Head) -> Foot:
     """What stands at the foot of every page."""
-    said = plain(f"{content.title} · {content.file} · {content.made_on} · {content.program}")
+    said = plain(f"{head.title} · {head.file} · {head.made_on} · {head.program}")
     face, size = font_name(400), 7.5
 
     def paint(canvas: Pages, number: int, count: int) -> None:

@@ -81,7 +81,16 @@ class Blank:
 LINE = Blank("line")
 """Room for words instead of a value."""
 
-Cell = str | Blank
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """A text that leads to a file: its path as seen from this document, parted by slashes."""
+
+    text: str
+    path: str
+
+
+Cell = str | Blank | Link
 
 
 @dataclass(frozen=True, slots=True)

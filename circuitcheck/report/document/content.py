@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Protocol
 
 from circuitcheck.finding import Grade
 from circuitcheck.report.parts import Row
@@ -142,6 +143,30 @@ class ReviewTold:
     rows: tuple[tuple[str, str], ...] = ()
     changes: tuple[str, ...] = ()
     bounds: tuple[str, ...] = ()
+
+
+class Head(Protocol):
+    """What a document says of itself on every page."""
+
+    @property
+    def title(self) -> str:
+        """What it is of."""
+        ...
+
+    @property
+    def file(self) -> str:
+        """The name it came from."""
+        ...
+
+    @property
+    def made_on(self) -> str:
+        """The day, as in 2026-11-25."""
+        ...
+
+    @property
+    def program(self) -> str:
+        """What it was made with."""
+        ...
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,18 +1,14 @@
-"""Documents of one drawing or of many: where each is written, and what became of it."""
+"""Documents of one drawing or of many: where each is written, and as what."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import date
 from pathlib import Path
 
-from circuitcheck.report.document.gathering import gather
-from circuitcheck.report.document.paper import Orientation, Paper
-from circuitcheck.report.document.writing import Form, form_of, made
-from circuitcheck.storage.reading import DrawingError, read
-from circuitcheck.storage.saver import SaveError, save_bytes
+from circuitcheck.report.document.writing import Form, form_of
 
+_INDEXES = (Form.HTML, Form.PDF)
 ENDINGS = ", ".join(f".{form}" for form in Form)
 
 
@@ -32,26 +28,6 @@ class Task:
     makes_folder: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Orders:
-    """How documents are made, the same for all of one call."""
-
-    form: Form
-    today: date
-    paper: Paper = Paper.A4
-    orientation: Orientation | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Outcome:
-    """What became of one task. `faults`: why nothing was written; none where it was."""
-
-    task: Task
-    faults: tuple[str, ...] = ()
-    findings: int = 0
-    not_judged: int = 0
-
-
 def plan(
     paths: Sequence[Path], files: Sequence[Path], out: Path, wanted: Form | None
 ) -> tuple[list[Task], Form]:
@@ -69,7 +45,7 @@ def plan(
     if wanted is None:
         raise PlanError("say with --as which kind of file to write into the folder")
     tasks = [Task(file, out / _below(paths, file).with_suffix(f".{wanted}"), True) for file in files]
-    _refuse_doubles(tasks)
+    _refuse_doubles(tasks, index_files(out, wanted))
     return tasks, wanted
 
 
@@ -82,39 +58,22 @@ def _form_for(out: Path, wanted: Form | None) -> Form:
     return found
 
 
+def index_files(out: Path, form: Form) -> tuple[Path, ...]:
+    """The files in a folder of documents that list all of them: always one a browser shows; for paper, a PDF too."""
+    return tuple(out / f"index.{each}" for each in dict.fromkeys((Form.HTML, form)) if each in _INDEXES)
+
+
 def _below(paths: Iterable[Path], file: Path) -> Path:
     """The file as seen from the folder of the call that it was found in; else its name."""
     folder = next((path for path in paths if path.is_dir() and file.is_relative_to(path)), file.parent)
     return file.relative_to(folder)
 
 
-def _refuse_doubles(tasks: Iterable[Task]) -> None:
-    first: dict[str, Path] = {}
+def _refuse_doubles(tasks: Iterable[Task], taken: Iterable[Path]) -> None:
+    first = {str(path).casefold(): Path("the list of all drawings") for path in taken}
     for task in tasks:
         # A disk may not tell small letters from capitals.
         key = str(task.target).casefold()
         if key in first:
             raise PlanError(f"{first[key]} and {task.source} would both be written to {task.target}")
         first[key] = task.source
-
-
-def carry_out(task: Task, orders: Orders) -> Outcome:
-    """Read one drawing and write its document. Never raises for what a file holds or a disk refuses."""
-    try:
-        drawing = read(task.source)
-    except DrawingError as error:
-        return Outcome(task, (str(error),))
-    except OSError as error:
-        return Outcome(task, (f"{task.source}: {error.strerror or error}",))
-    content = gather(drawing, str(task.source), orders.today)
-    data = made(content, orders.form, orders.paper, orders.orientation)
-    try:
-        if task.makes_folder:
-            task.target.parent.mkdir(parents=True, exist_ok=True)
-        save_bytes(task.target, data)
-    except SaveError as error:
-        return Outcome(task, (str(error),))
-    except OSError as error:
-        return Outcome(task, (f"{task.target}: {error.strerror or error}",))
-    judgement = content.judgement
-    return Outcome(task, (), len(content.findings), len(judgement.not_judged))

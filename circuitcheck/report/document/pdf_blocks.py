@@ -32,6 +32,7 @@ from circuitcheck.report.document.blocks import (
     GradedHeading,
     Heading,
     Labelled,
+    Link,
     Section,
     Shown,
     Style,
@@ -236,6 +237,12 @@ class PdfBlocks:
     def _cell(self, block: Table, column: int, cell: Cell, wide: float) -> Any:
         if isinstance(cell, Blank):
             return BoxFlowable(cell)
+        if isinstance(cell, Link):
+            # To another PDF beside this one, which a viewer opens in this one's place.
+            path, colour = escape(cell.path, _IN_QUOTES), printed("select")
+            return Paragraph(
+                f'<a href="pdf:{path}" color="{colour}">{text_of(cell.text)}</a>', self.styles.cell
+            )
         if not cell:
             return ""
         styles, is_bold = self.styles, column in block.bold
@@ -251,6 +258,8 @@ class PdfBlocks:
             return Line(text, style)
         return Paragraph(text_of(cell), style)
 
+
+_IN_QUOTES = {'"': "&quot;"}
 
 _TIGHT = [
     ("LEFTPADDING", (0, 0), (-1, -1), 0),

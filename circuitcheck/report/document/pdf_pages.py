@@ -29,6 +29,7 @@ class Pages(Canvas):
         self._places: dict[int, list[tuple[str, str, int, float]]] = {}
         self._contents: dict[int, list[tuple[str, float, float, float]]] = {}
         self._page_of: dict[str, int] = {}
+        self._annotationCount: int
 
     @property
     def page_wide(self) -> float:

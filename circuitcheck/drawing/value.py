@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields
 from functools import cached_property
 from types import MappingProxyType
 from typing import Any, NamedTuple
@@ -163,6 +163,10 @@ class Review:
     findings: str = ""
     previous: str = ""
     extra: Mapping[str, Any] = field(default_factory=_empty)
+
+
+REVIEW_FIELDS = tuple(each.name for each in fields(Review) if each.name != "extra")
+"""What a review record says of itself, in the order in which a file has it."""
 
 
 @dataclass(frozen=True)

@@ -13,7 +13,17 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
-from circuitcheck.drawing.value import Acceptance, Component, Control, Drawing, Joint, Note, Pipe, Review
+from circuitcheck.drawing.value import (
+    REVIEW_FIELDS,
+    Acceptance,
+    Component,
+    Control,
+    Drawing,
+    Joint,
+    Note,
+    Pipe,
+    Review,
+)
 from circuitcheck.geometry import Point
 from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.review.matching import Matches, carried, matched_controls, matched_parts, matched_pipes
@@ -288,21 +298,6 @@ def _reviews(drawing: Drawing) -> Iterator[tuple[str, str, Any]]:
     for place, each in enumerate(drawing.reviews):
         said = [getattr(each, name) for name in REVIEW_FIELDS]
         yield str(place), review_name(each), [*said, each.extra]
-
-
-REVIEW_FIELDS = (
-    "author",
-    "role",
-    "date",
-    "decision",
-    "remarks",
-    "program",
-    "rule_book",
-    "meaning",
-    "layout",
-    "findings",
-    "previous",
-)
 
 
 def review_name(review: Review) -> str:

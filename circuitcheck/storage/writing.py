@@ -10,6 +10,7 @@ from typing import Any, Final
 from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
 from circuitcheck.drawing.value import (
     FORMAT_VERSION,
+    REVIEW_FIELDS,
     Acceptance,
     Component,
     Control,
@@ -115,20 +116,7 @@ def _acceptance(acceptance: Acceptance) -> str:
 
 
 def _review(review: Review) -> str:
-    names = (
-        "author",
-        "role",
-        "date",
-        "decision",
-        "remarks",
-        "program",
-        "rule_book",
-        "meaning",
-        "layout",
-        "findings",
-        "previous",
-    )
-    return _object(_given(review, names), review.extra)
+    return _object(_given(review, REVIEW_FIELDS), review.extra)
 
 
 def _given(item: object, names: Iterable[str]) -> list[str]:

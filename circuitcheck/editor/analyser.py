@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Callable
-from concurrent.futures import Future, ThreadPoolExecutor
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtCore import QObject, Signal
 
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.report.finding_text import FAILED
 
@@ -26,59 +26,36 @@ class Analyser(QObject):
     """Signals `analysed` with each Analysis that is still of the drawing last asked for."""
 
     analysed = Signal(object)
-    _done = Signal(object)
 
     def __init__(self, analyse: Analyse | None = None, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._analyse = analyse or one_after_another()
-        self._wanted: Drawing | None = None
-        self._running: Future[None] | None = None
-        self._closed = False
-        self._thread = ThreadPoolExecutor(max_workers=1, thread_name_prefix="analysis")
-        self._pause = QTimer(self)
-        self._pause.setSingleShot(True)
-        self._pause.setInterval(PAUSE_MS)
-        self._pause.timeout.connect(self._start)
-        self._done.connect(self._finished)
+        self._out = WorkingOut(self._judge, "analysis", PAUSE_MS, self)
+        self._out.found.connect(self._found)
 
     @property
     def is_busy(self) -> bool:
         """Whether an answer is still to come."""
-        return self._wanted is not None
+        return self._out.is_busy
 
     def ask(self, drawing: Drawing) -> None:
         """Have a drawing analysed; whatever was asked before is no longer wanted."""
-        if not self._closed:
-            self._wanted = drawing
-            self._pause.start()
+        self._out.ask(drawing)
 
     def close(self) -> None:
         """Stop: nothing is signalled any more, and the thread has ended when this returns."""
-        self._closed = True
-        self._pause.stop()
-        self._wanted = None
-        self._thread.shutdown(wait=True, cancel_futures=True)
+        self._out.close()
 
-    def _start(self) -> None:
-        if self._running is None and self._wanted is not None:
-            self._running = self._thread.submit(self._work, self._wanted)
-
-    def _work(self, drawing: Drawing) -> None:
-        """In the other thread: the signal is queued and arrives in the window's."""
+    def _judge(self, drawing: Drawing) -> Analysis:
+        """In the other thread. A failure is an answer too: it is never silent."""
         try:
-            result = self._analyse(drawing)
+            return self._analyse(drawing)
         except Exception as error:
             logging.getLogger(__name__).exception("The analysis failed")
-            result = failed(drawing, error)
-        self._done.emit(result)
+            return failed(drawing, error)
 
-    def _finished(self, result: Analysis) -> None:
-        self._running = None
-        if result.drawing is self._wanted:
-            self._wanted = None
-            self.analysed.emit(result)
-        elif not self._pause.isActive():
-            self._start()
+    def _found(self, drawing: Drawing, result: Analysis) -> None:
+        self.analysed.emit(result)
 
 
 def one_after_another() -> Analyse:

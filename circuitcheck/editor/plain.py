@@ -5,11 +5,12 @@ Qt guesses whether a text is rich and would then load what it names; a text from
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from html import escape
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QLabel, QMessageBox, QWidget
+from PySide6.QtWidgets import QLabel, QMessageBox, QToolButton, QWidget
 
 from circuitcheck.editor.fonts import scaled
 
@@ -40,6 +41,15 @@ def label(text: str = "", role: str = "body", *, wrap: bool = False, selectable:
         made.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
+    return made
+
+
+def link(text: str, does: Callable[[], object]) -> QToolButton:
+    """A button that looks like a link, and shows its text as it is."""
+    made = QToolButton()
+    made.setProperty("link", True)
+    made.setText(action_text(text))
+    made.clicked.connect(does)
     return made
 
 

@@ -92,7 +92,7 @@ class FigureCard(QFrame):
             return
         lines: list[list[QWidget]] = []
         for id in known:
-            link = self._link(upper(self._drawing.name(id)), self._wants_part(id))
+            link = plain.link(upper(self._drawing.name(id)), self._wants_part(id))
             plain.set_tip(link, "Show it on the sheet")
             lines.append([link])
         self._listed(lines)
@@ -108,7 +108,7 @@ class FigureCard(QFrame):
         self._heading("Not kept to")
         for each in found:
             self._text(str(each.says))
-            link = self._link("What puts it right", self._wants_finding(each))
+            link = plain.link("What puts it right", self._wants_finding(each))
             link.setAccessibleDescription(str(each.says))
             self._put(link)
 
@@ -121,7 +121,7 @@ class FigureCard(QFrame):
         self._heading("Missing")
         lines: list[list[QWidget]] = []
         for said, (id, field) in words.missing_places(self._drawing, figure):
-            lines.append([self._link(said, self._wants_field(id, field))])
+            lines.append([plain.link(said, self._wants_field(id, field))])
         self._listed(lines)
 
     def _results(self, figure: Figure) -> None:
@@ -171,12 +171,12 @@ class FigureCard(QFrame):
         column.setSpacing(0)
         column.addWidget(plain.label(found.words, "second", wrap=True))
         if found.field is not None:
-            link = self._link(words.field_words(self._drawing, found.field), self._wants_field(*found.field))
+            link = plain.link(words.field_words(self._drawing, found.field), self._wants_field(*found.field))
             plain.set_tip(link, "Change it where it lives")
             column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
         elif found.figure:
             title = self._titles.get(found.figure, found.figure.replace("-", " "))
-            link = self._link(title, lambda: self.figure_wanted.emit(found.figure))
+            link = plain.link(title, lambda: self.figure_wanted.emit(found.figure))
             plain.set_tip(link, "Open that figure")
             link.setEnabled(found.figure in self._titles)
             column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
@@ -191,7 +191,7 @@ class FigureCard(QFrame):
             line: list[QWidget] = [plain.label(each.words, "second", wrap=True)]
             if each.field is not None:
                 said = words.field_words(self._drawing, each.field)
-                line.append(self._link(said, self._wants_field(*each.field)))
+                line.append(plain.link(said, self._wants_field(*each.field)))
             lines.append(line)
         self._listed(lines)
 
@@ -254,13 +254,6 @@ class FigureCard(QFrame):
         made.setText(text)
         made.setMinimumHeight(32)
         plain.set_tip(made, hint)
-        return made
-
-    def _link(self, text: str, does: Callable[[], None]) -> QToolButton:
-        made = QToolButton()
-        made.setProperty("link", True)
-        made.setText(plain.action_text(text))
-        made.clicked.connect(does)
         return made
 
     def _wants_part(self, id: str) -> Callable[[], None]:

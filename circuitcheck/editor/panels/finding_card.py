@@ -63,14 +63,14 @@ class FindingCard(QFrame):
         """Who accepted it and why, or the way to accept it."""
         holds = acceptance_of(finding, self._drawing, date.today())
         if holds is None:
-            link = self._link("Accept this finding…", self.accept_wanted.emit)
+            link = plain.link("Accept this finding…", self.accept_wanted.emit)
             plain.set_tip(link, "With a reason, a name and until when")
             self._column.addSpacing(6)
             self._column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
             return
         until = f" until {holds.until}" if holds.until else ""
         self._part("Accepted", f"{holds.reason} ({holds.author or 'no name'}, {holds.date}{until})")
-        link = self._link("Take the acceptance back", lambda: self.take_back_wanted.emit(holds))
+        link = plain.link("Take the acceptance back", lambda: self.take_back_wanted.emit(holds))
         self._column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
 
     def show_cures(self, cures: tuple[Cure, ...]) -> None:
@@ -128,7 +128,7 @@ class FindingCard(QFrame):
             kind = self._drawing.components[each.id].kind.name
             mark.setPixmap(witness_icon(kind, self._theme).pixmap(QSize(WITNESS_PX, WITNESS_PX)))
             line.addWidget(mark)
-            name = self._link(each.name, self._wants_part(each.id))
+            name = plain.link(each.name, self._wants_part(each.id))
             line.addWidget(name)
             line.addStretch(1)
             line.addWidget(plain.label(each.how, "second"))
@@ -143,7 +143,7 @@ class FindingCard(QFrame):
         self._heading("Missing")
         for name in finding.missing:
             id, _, field = name.rpartition(".")
-            link = self._link(missing_words(self._drawing, name), self._wants_field(id, field))
+            link = plain.link(missing_words(self._drawing, name), self._wants_field(id, field))
             self._column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
 
     def _part(self, heading: str, text: str, *, small: bool = False) -> None:
@@ -161,13 +161,6 @@ class FindingCard(QFrame):
         # Reached by the mouse alone: the tab key goes from one thing to do to the next.
         made.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self._column.addWidget(made)
-        return made
-
-    def _link(self, text: str, does: Callable[[], None]) -> QToolButton:
-        made = QToolButton()
-        made.setProperty("link", True)
-        made.setText(plain.action_text(text))
-        made.clicked.connect(does)
         return made
 
     def _wants_part(self, id: str) -> Callable[[], None]:

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QMessageBox, QWidget
 
 from circuitcheck.editor import plain
 from circuitcheck.report.care import CARE
+from circuitcheck.report.libraries import libraries
 from circuitcheck.shipped import version
 
 LICENCES = (
@@ -21,4 +22,5 @@ def about_box(parent: QWidget) -> QMessageBox:
         f"circuitcheck {version()}",
         "Draws a heating and hot-water circuit, and proves it safe or shows the valve that makes it unsafe.\n\n"
         f"{CARE}\n\n{LICENCES}",
+        details="\n".join(f"{each.name} {each.version}: {each.licence}" for each in libraries()),
     )

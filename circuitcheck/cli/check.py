@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from circuitcheck.cli.options import add_day, add_ways, faultless, ways
-from circuitcheck.cli.printing import say, show
+from circuitcheck.cli.printing import counted, say, show
 from circuitcheck.cli.status import FAILED, FOUND, SOUND
 from circuitcheck.cli.walking import drawings
 
@@ -108,9 +108,13 @@ class Sums:
     @property
     def words(self) -> str:
         """The counts in a sentence."""
-        text = f"{self.files} drawings, {self.findings} findings, {self.not_judged} checks not judged"
+        told = [
+            counted(self.files, "drawing"),
+            counted(self.findings, "finding"),
+            f"{counted(self.not_judged, 'check')} not judged",
+        ]
         if self.unread:
-            text += f", {self.unread} files not read"
+            told.append(f"{counted(self.unread, 'file')} not read")
         if self.crashed:
-            text += f", {self.crashed} checks failed inside the program"
-        return text
+            told.append(f"{counted(self.crashed, 'check')} failed inside the program")
+        return ", ".join(told)

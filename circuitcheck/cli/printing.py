@@ -21,3 +21,8 @@ def say(text: str) -> None:
     from circuitcheck.report.plain import plain
 
     sys.stderr.write(f"circuitcheck: {plain(text)}\n")
+
+
+def counted(count: int, one: str, many: str = "") -> str:
+    """`1 drawing`, `2 drawings`; `many` where the plural is not the word with an s."""
+    return f"{count} {one}" if count == 1 else f"{count} {many or one + 's'}"

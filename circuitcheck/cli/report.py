@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from circuitcheck.cli.options import add_day, add_ways, faultless, ways
-from circuitcheck.cli.printing import say, show
+from circuitcheck.cli.printing import counted, say, show
 from circuitcheck.cli.status import FAILED, SOUND
 from circuitcheck.cli.walking import drawings
 
@@ -89,8 +89,8 @@ def _report(parsed: argparse.Namespace, tasks: Sequence[Task], form: Form, *, is
             except SaveError as error:
                 say(str(error))
                 is_faulty = True
-    documents = "1 document" if written == 1 else f"{written} documents"
-    say(f"{documents}, {found} findings, {not_judged} checks not judged")
+    findings, unjudged = counted(found, "finding"), counted(not_judged, "check")
+    say(f"{counted(written, 'document')}, {findings}, {unjudged} not judged")
     if lists:
         say(f"the list of all drawings: {' and '.join(str(each) for each in lists)}")
     return FAILED if is_faulty or written < len(tasks) else SOUND

@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from circuitcheck.cli.printing import say, show
+from circuitcheck.cli.printing import counted, say, show
 from circuitcheck.cli.status import FAILED, SOUND
 
 
@@ -25,7 +25,7 @@ def _run(parsed: argparse.Namespace) -> int:
     if found.error:
         say(f"{parsed.file}: cannot be read as a drawing")
         return FAILED
-    text = f"{len(found.figures)} figures, {found.lacking} refused for want of numbers"
+    text = f"{counted(len(found.figures), 'figure')}, {found.lacking} refused for want of numbers"
     if found.refused:
         text += f", {found.refused} for another reason"
     if found.crashed:

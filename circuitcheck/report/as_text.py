@@ -39,7 +39,7 @@ def _file(each: Checked, colour: bool) -> Iterator[str]:
     title = f"  {plain(each.title)}" if each.title else ""
     yield f"{plain(each.file)}{title}"
     if each.error:
-        yield "  This file cannot be read as a drawing:"
+        yield "  This file could not be judged:"
         for error in each.error:
             yield from _wrapped(error, "    ")
         return

@@ -232,7 +232,7 @@ class TestText:
         path = write(tmp_path / "hall.wetcircuit", unanswered())
         for form in ("text", "json", "csv"):
             run(["check", str(path), "--as", form])
-            assert "1 checks not judged" in capsys.readouterr().err
+            assert "1 check not judged" in capsys.readouterr().err
         run(["check", str(path)])
         out = capsys.readouterr().out
         assert "? unanswered, would be danger: discharge-bore-too-small" in out
@@ -388,7 +388,7 @@ def test_a_crashed_check_is_seen_and_ends_with_2(
     status, told = as_json(capsys, path)
     assert (status, told["files"][0]["not_judged"]) == (2, ["open-end"])
     assert run(["check", str(path)]) == 2
-    assert "1 checks failed inside the program" in capsys.readouterr().err
+    assert "1 check failed inside the program" in capsys.readouterr().err
 
 
 @pytest.mark.parametrize(

@@ -93,7 +93,7 @@ def test_text() -> None:
     assert "1 checks judged, 1 do not apply." in text
     assert "Not judged: open-end (not known: p1.size_mm)." in text and "Rule book: england." in text
     assert "sv1.set_pressure_bar = 3" in text
-    assert "cannot be read as a drawing" in text and "The file is no drawing." in text
+    assert "could not be judged" in text and "The file is no drawing." in text
     assert "Nothing found by 2 checks." in text
     assert "not a certificate" in text
     assert all(line == line.rstrip() and len(line) <= 110 for line in text.splitlines())

@@ -7,6 +7,9 @@ import pytest
 
 from circuitcheck.circuit.solver import laws
 from circuitcheck.circuit.solver.solve import solve
+
+pytest.importorskip("epanet", reason="the compiled engine has no build for this Python")
+
 from tests.circuit.solver.engine import (
     BARRED_PA_S_M3,
     M3_S_PER_LPS,

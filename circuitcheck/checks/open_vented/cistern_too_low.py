@@ -1,0 +1,134 @@
+"""Cistern's water stands below what it is to fill.
+
+Flags: An emitter, heat source, coil, store or outlet on the water that a cistern feeds, standing higher
+    than that cistern's water. Where several cisterns feed one water, the highest counts. An outlet that
+    a pump in drinking water can lift water to is left out, as are outlets on water that a main feeds too.
+Why: Water from a cistern rises to the level it stands at there, and no further: what lies above never
+    fills, gives no heat or runs dry, and the air that stays in it can stop the whole circuit. It is the
+    usual end of a new top-floor radiator or a shower in the loft on an old tank-fed system.
+Remedy: Raise the cistern, with its water above all that it feeds; or bring the part down; or make the
+    circuit a sealed one, filled under pressure.
+Source: Hydrostatics: still water that is joined stands at one level. That it is looked for when a drawing is
+    checked is common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from circuitcheck.checks.case import Case
+from circuitcheck.checks.check import Proposal, Verdict
+from circuitcheck.checks.wording import figure, listed, named, shortened, upper
+from circuitcheck.circuit.joining import Placed
+from circuitcheck.drawing.edits import set_field
+from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.parts.kind import Role
+
+NAME = "cistern-too-low"
+LEVEL = "water_level_m"
+
+_FILLED = (Role.EMITS, Role.HEATS, Role.HEATED_BY_COIL, Role.STORES_OPEN)
+_ROUNDING_M = 1e-9
+
+
+def judge(case: Case) -> Verdict:
+    """One fault for each water that stands lower in its cistern than a part on it."""
+    findings: list[Finding] = []
+    sound = 0
+    for body, cisterns in _fed(case).items():
+        parts = _filled(case, body)
+        if not parts:
+            continue
+        finding = _judged(case, tuple(dict.fromkeys(place.part for place in cisterns)), parts)
+        findings += [] if finding is None else [finding]
+        sound += finding is None
+    return Verdict(tuple(findings), sound)
+
+
+def _fed(case: Case) -> dict[int, list[Placed]]:
+    """The cisterns that feed each body of water."""
+    found: dict[int, list[Placed]] = {}
+    for place in case.circuit.devices(Role.FEEDS):
+        found.setdefault(case.bodies.of(place.node), []).append(place)
+    return found
+
+
+def _filled(case: Case, body: int) -> tuple[str, ...]:
+    """The parts on that water which only the cistern's height fills, in the order of their roles."""
+    circuit, of = case.circuit, case.bodies.of
+    found = [
+        place.part for role in _FILLED for place in circuit.devices(role) if _stands_on(case, place, body)
+    ]
+    lifted = any(
+        of(place.node) == body for place in (*circuit.devices(Role.MAIN), *circuit.devices(Role.PUMPS))
+    )
+    if not lifted:
+        found += [place.part for place in circuit.devices(Role.DRAWS) if _stands_on(case, place, body)]
+    return tuple(dict.fromkeys(found))
+
+
+def _stands_on(case: Case, place: Placed, body: int) -> bool:
+    return any(node >= 0 and case.bodies.of(node) == body for node in (place.node, place.other))
+
+
+def _judged(case: Case, cisterns: tuple[str, ...], parts: tuple[str, ...]) -> Finding | None:
+    heights = {part: case.heights.of(part) for part in parts}
+    levels = {cistern: case.value(cistern, LEVEL) for cistern in cisterns}
+    missing = [f"{cistern}.{LEVEL}" for cistern, level in levels.items() if level is None]
+    missing += case.heights.missing_for([part for part, height in heights.items() if height is None])
+    told = [float(level) for level in levels.values() if level is not None]
+    if told and len(told) == len(levels):
+        level = max(told)
+        above = [
+            part for part, height in heights.items() if height is not None and height > level + _ROUNDING_M
+        ]
+        if above:
+            return _fault(
+                case, cisterns, above, level, max(height for height in heights.values() if height is not None)
+            )
+    return _unanswered(case, cisterns, parts, tuple(missing)) if missing else None
+
+
+def _fault(case: Case, cisterns: tuple[str, ...], above: list[str], level: float, highest: float) -> Finding:
+    one = len(above) == 1
+    says = Says(
+        "The water in {cisterns} stands at {level} m. {parts} {verb} up to {by} m higher, and never {fill}.",
+        {
+            "cisterns": named(case.drawing, cisterns),
+            "level": figure(level),
+            "parts": upper(listed([case.drawing.name(part) for part in above])),
+            "verb": "stands" if one else "stand",
+            "by": figure(highest - level),
+            "fill": "fills" if one else "fill",
+        },
+    )
+    numbers = {"water_level_m": level, "highest_m": highest}
+    return Finding(NAME, Grade.FAULT, says, (*cisterns, *above), numbers=numbers)
+
+
+def _unanswered(
+    case: Case, cisterns: tuple[str, ...], parts: tuple[str, ...], missing: tuple[str, ...]
+) -> Finding:
+    says = Says(
+        "Whether the water in {cisterns} stands above all that it feeds is not known: {missing}.",
+        {"cisterns": named(case.drawing, cisterns), "missing": shortened(missing)},
+    )
+    unknown = tuple(part for part in parts if case.heights.of(part) is None)
+    return Finding(NAME, Grade.UNANSWERED, says, (*cisterns, *unknown), missing=missing, would_be=Grade.FAULT)
+
+
+def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
+    """The one cistern raised until its water stands half a metre above the highest part."""
+    cisterns = [part for part in finding.components if _is_cistern(case, part)]
+    if len(cisterns) != 1:
+        return
+    level = round(finding.numbers["highest_m"] + 0.5, 2)
+    says = Says(
+        "Raise {cistern} until its water stands at {level} m.",
+        {"cistern": case.drawing.name(cisterns[0]), "level": figure(level)},
+    )
+    yield Proposal(says, set_field(case.drawing, cisterns[0], LEVEL, level))
+
+
+def _is_cistern(case: Case, part: str) -> bool:
+    return any(device.role is Role.FEEDS for device in case.circuit.plans[part].devices)

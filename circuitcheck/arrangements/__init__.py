@@ -1,0 +1,1 @@
+"""The usual arrangements: sound, complete drawings to begin from, and to put practice's faults into."""

@@ -18,11 +18,11 @@ ENDING = ".wetcircuit"
 
 
 class ArrangementGroup(StrEnum):
-    """How the hot water is made: the headings of the list of arrangements, in its order."""
+    """Where the hot water comes from: the headings of the list of arrangements, in its order."""
 
-    MAINS_FED = "Sealed heating, mains-fed store"
+    MAINS_FED = "Mains-fed store"
     FROM_CISTERN = "Store fed from a cistern"
-    NO_COIL = "Heating and hot water apart"
+    NO_STORE = "No store"
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,25 +64,67 @@ _ALL = (
         "two-zone-valves",
         ArrangementGroup.MAINS_FED,
         "Two zone valves",
-        "Sealed heating with a zone valve for the rooms and one for a mains-fed store, and an automatic bypass.",
+        "Sealed heating with one zone valve for the rooms and one for a mains-fed store, and an automatic bypass.",
+    ),
+    _told(
+        "built-in-devices",
+        ArrangementGroup.MAINS_FED,
+        "Built-in devices",
+        "Pump, vessel, safety valve, bypass and gauge are inside the heat source; a mains-fed store with a zone valve.",
+    ),
+    _told(
+        "secondary-return",
+        ArrangementGroup.MAINS_FED,
+        "Secondary return",
+        "A mains-fed store whose hot water goes round by a pump, so that it is hot at the tap at once.",
     ),
     _told(
         "separator",
         ArrangementGroup.MAINS_FED,
         "Separator with several pumps",
-        "Sealed heating behind a separator: each circuit has its own pump and check valve.",
+        "Behind a separator each circuit has its own pump; a mains-fed store with an inlet group.",
+    ),
+    _told(
+        "two-heat-sources",
+        ArrangementGroup.MAINS_FED,
+        "Two heat sources",
+        "Two heat sources side by side before a separator, several pumped circuits and a secondary return.",
+    ),
+    _told(
+        "store-heated-directly",
+        ArrangementGroup.MAINS_FED,
+        "Store heated directly",
+        "Heating in two zones, and a mains-fed store that an immersion heater heats alone.",
+    ),
+    _told(
+        "three-port-valve",
+        ArrangementGroup.FROM_CISTERN,
+        "Three-port valve, sealed",
+        "Sealed heating with a three-port valve for the rooms and for a store that a cistern feeds.",
+    ),
+    _told(
+        "open-vented",
+        ArrangementGroup.FROM_CISTERN,
+        "Open-vented with cisterns",
+        "Heating under an open vent and a feed cistern, and a store that its own cistern feeds.",
     ),
     _told(
         "combination",
-        ArrangementGroup.NO_COIL,
+        ArrangementGroup.NO_STORE,
         "Combination heat source",
-        "One heat source with everything built in that also heats the water as it is drawn.",
+        "One heat source with all devices built in, which also heats the water as it is drawn.",
     ),
     _told(
         "radiators",
-        ArrangementGroup.NO_COIL,
+        ArrangementGroup.NO_STORE,
         "Radiators drawn one by one",
-        "Sealed heating with every radiator drawn, one of them left open as the way round.",
+        "Sealed heating with each radiator drawn, and a rail without valves as the way round.",
+    ),
+    _told(
+        "no-store",
+        ArrangementGroup.NO_STORE,
+        "No store",
+        "Sealed heating alone, in two zones with an automatic bypass.",
     ),
 )
 _BY_NAME: Mapping[str, Arrangement] = MappingProxyType({each.name: each for each in _ALL})

@@ -7,6 +7,7 @@ from dataclasses import replace
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from circuitcheck.circuit.plan import SHUTTABLE
 from circuitcheck.circuit.situations import BOTH, HEATING_ONLY, HOT_WATER_ONLY, Situation
 from circuitcheck.circuit.solver.chains import Reduced, reduce
 from circuitcheck.circuit.solver.network import Link, Network, State
@@ -35,6 +36,7 @@ class HydraulicBody:
         self.plant, self.number, self.pumps, self.drawn = plant, number, pumps, drawn
         self._resistances = Resistances(plant, defaults)
         self.set_by_flow: dict[int, float] = {}
+        self._is_set = False
         links = self._links()
         self.missing = tuple(self._resistances.missing)
         self.refused = self._resistances.refused
@@ -224,10 +226,44 @@ class HydraulicBody:
         if network is None:
             raise ValueError("numbers are missing")
         states = tuple(self.state(each) for each in situations)
-        if self.set_by_flow:
-            network = replace(network, links=self._set(network, situations, states))
-            self.network = network
-        return solve(network, states)
+        return solve(self._as_set(network, situations, states), states)
+
+    def solve_standing(
+        self, situations: tuple[Situation, ...], shut: frozenset[str], running: frozenset[str]
+    ) -> Solution:
+        """Solve one position of everything that can be shut, by whomever: `shut` as a witness names it
+        (`iv1`, `tv1:a`). Valves that are set to a flow stay as the situations have them set."""
+        from circuitcheck.circuit.solver.solve import solve
+
+        network = self.network
+        if network is None:
+            raise ValueError("numbers are missing")
+        if self.set_by_flow and not self._is_set:
+            network = self._as_set(network, situations, tuple(self.state(each) for each in situations))
+        return solve(network, (self._standing(shut, running),))
+
+    def _as_set(
+        self, network: Network, situations: tuple[Situation, ...], states: tuple[State, ...]
+    ) -> Network:
+        """The network with its valves set to the design flows; that is done once."""
+        if self.set_by_flow and not self._is_set:
+            self.network = network = replace(network, links=self._set(network, situations, states))
+            self._is_set = True
+        return network
+
+    def _standing(self, shut: frozenset[str], running: frozenset[str]) -> State:
+        """The links that are shut, whatever shuts them, and the pumps that stand still."""
+        closed, stopped = set[int](), set[int]()
+        for place, strand in enumerate(self.strands):
+            if strand.passage is None:
+                continue
+            label = f"{strand.id}:{strand.leg}" if strand.leg else strand.id
+            # A zone stands open to water, but a hand can shut it to water and pressure alike.
+            if label in shut and SHUTTABLE & {strand.passage.way, strand.passage.pressure_way}:
+                closed.add(place)
+            if strand.id in self.pumps and strand.id not in running:
+                stopped.add(place)
+        return State(frozenset(closed), frozenset(stopped))
 
     def _set(
         self, network: Network, situations: tuple[Situation, ...], states: tuple[State, ...]

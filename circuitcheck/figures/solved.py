@@ -173,6 +173,11 @@ class SolvedBody:
         """All situations at once."""
         return self.network.solve(self._situations)
 
+    def standing(self, situation: Situation) -> Run | None:
+        """How it runs with everything that can be shut in one position, `situation.shut` naming valves
+        that a hand or a head shuts as well; None where numbers are missing. Raises TooLargeError."""
+        return Run(situation, _Standing(self, situation), 0) if self.is_known else None
+
     def place(self, id: str, leg: str = "") -> int | None:
         """The link that stands for a pipe, a part, or a leg of one.
 
@@ -200,3 +205,21 @@ class SolvedBody:
     def design_missing(self, parts: Iterable[str]) -> tuple[str, ...]:
         """The fields that would have to be known for these parts' design flows."""
         return self.network.design_missing(parts)
+
+
+class _Standing(SolvedBody):
+    """The same body solved for one position of everything in it."""
+
+    def __init__(self, whole: SolvedBody, situation: Situation) -> None:
+        super().__init__(whole.plant, whole.network)
+        self._whole, self._situation = whole, situation
+
+    @cached_property
+    def _situations(self) -> tuple[Situation, ...]:
+        return (self._situation,)
+
+    @cached_property
+    def solution(self) -> Solution:
+        """That one position."""
+        asked = self._situation
+        return self.network.solve_standing(self._whole._situations, asked.shut, asked.running)

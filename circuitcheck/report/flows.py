@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import Enum
 from typing import TYPE_CHECKING
@@ -109,16 +109,24 @@ def _told(drawing: Drawing, bodies: Iterable[SolvedBody], row: int, situation: S
             continue
         run = body.runs[row]
         if run.failure is not None:
-            where = ", ".join(drawing.name(each) for each in run.failed_at[:3])
-            at = f" (at {where})" if where else ""
-            faults[f"Not solved{at}: {run.failure.why.rstrip('.')}."] = None
+            faults[failure_words(drawing, run)] = None
             continue
-        pipes |= _pipes(body, run)
+        pipes |= pipe_flows(body, run)
     running = tuple(id for id in drawing.components if id in situation.running)
     return SituationFlows(situation.name, pipes, situation.shut, running, " ".join(faults))
 
 
-def _pipes(body: SolvedBody, run: Run) -> Iterator[tuple[str, PipeFlow]]:
+def failure_words(drawing: Drawing, run: Run) -> str:
+    """Where and why a run could not be solved, as a sentence; empty where it was."""
+    if run.failure is None:
+        return ""
+    where = ", ".join(drawing.name(each) for each in run.failed_at[:3])
+    at = f" (at {where})" if where else ""
+    return f"Not solved{at}: {run.failure.why.rstrip('.')}."
+
+
+def pipe_flows(body: SolvedBody, run: Run) -> Iterator[tuple[str, PipeFlow]]:
+    """What flows in each pipe of a body in one run, by the pipe's id; nothing of those not to be told."""
     on_loops = frozenset(body.pipes)
     for strand in body.network.strands:
         if strand.passage is not None:
@@ -135,16 +143,23 @@ def _pipes(body: SolvedBody, run: Run) -> Iterator[tuple[str, PipeFlow]]:
 
 
 def _apart(drawing: Drawing, told: list[SituationFlows]) -> Iterator[SituationFlows]:
-    """Situations of one name, told apart by how their valves stand."""
-    names = [each.name for each in told]
-    for each in told:
-        alike = [other.shut for other in told if other.name == each.name]
-        if names.count(each.name) > 1:
-            moving = frozenset.union(*alike) - frozenset.intersection(*alike)
-            stands = "; ".join(_stand(drawing, label, label in each.shut) for label in sorted(moving))
-            yield SituationFlows(f"{each.name}: {stands}", each.pipes, each.shut, each.running, each.fault)
-        else:
-            yield each
+    names = apart(drawing, [(each.name, each.shut) for each in told])
+    for name, each in zip(names, told, strict=True):
+        yield SituationFlows(name, each.pipes, each.shut, each.running, each.fault)
+
+
+def apart(drawing: Drawing, told: Sequence[tuple[str, frozenset[str]]]) -> Iterator[str]:
+    """Names of situations, each with what is shut in it; those of one name told apart by how their
+    valves stand."""
+    names = [name for name, _ in told]
+    for name, shut in told:
+        if names.count(name) < 2:
+            yield name
+            continue
+        alike = [other for each, other in told if each == name]
+        moving = frozenset.union(*alike) - frozenset.intersection(*alike)
+        stands = "; ".join(_stand(drawing, label, label in shut) for label in sorted(moving))
+        yield f"{name}: {stands}"
 
 
 def _stand(drawing: Drawing, label: str, shut: bool) -> str:

@@ -38,7 +38,7 @@ class FlowBar(QFrame):
         for box in (self.situation, self.by):
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.situation.setMaximumWidth(MOST_SITUATION_PX)
-        self._said = _Elided()
+        self._said = Elided()
         self.fill_in = QToolButton()
         self.fill_in.setText("Fill in")
         self.fill_in.setProperty("link", True)
@@ -114,7 +114,7 @@ class FlowBar(QFrame):
         self.setAccessibleDescription(sentence)
 
 
-class _Elided(QLabel):
+class Elided(QLabel):
     """One line, cut where there is no room; whole as a tip and when it is read out."""
 
     def __init__(self) -> None:

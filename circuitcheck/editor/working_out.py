@@ -1,21 +1,21 @@
-"""Works something out of the drawing beside the window; an answer to an older drawing is dropped."""
+"""Works something out of the drawing beside the window; an answer to an older question is dropped."""
 
 from __future__ import annotations
 
 import logging
 from collections.abc import Callable
 from concurrent.futures import Future, ThreadPoolExecutor
+from typing import Any
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
-from circuitcheck.drawing.value import Drawing
-
-Work = Callable[[Drawing], object]
+Work = Callable[[Any], object]
 
 
 class WorkingOut(QObject):
     """Signals `found` with the drawing last asked for and what was worked out of it; None where that
-    failed inside the program.
+    failed inside the program. In place of a drawing any question will do: one is told from another by
+    identity.
 
     While nothing is wanted no thread runs: it starts with the first drawing asked for.
     """
@@ -26,7 +26,7 @@ class WorkingOut(QObject):
     def __init__(self, work: Work, name: str, pause_ms: int, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._work_out = work
-        self._wanted: Drawing | None = None
+        self._wanted: object | None = None
         self._running: Future[None] | None = None
         self._closed = False
         self._thread = ThreadPoolExecutor(max_workers=1, thread_name_prefix=name)
@@ -41,7 +41,7 @@ class WorkingOut(QObject):
         """Whether an answer is still to come."""
         return self._wanted is not None
 
-    def ask(self, drawing: Drawing) -> None:
+    def ask(self, drawing: object) -> None:
         """Work this drawing out; whatever was asked before is no longer wanted."""
         if not self._closed:
             self._wanted = drawing
@@ -62,7 +62,7 @@ class WorkingOut(QObject):
         if self._running is None and self._wanted is not None:
             self._running = self._thread.submit(self._work, self._wanted)
 
-    def _work(self, drawing: Drawing) -> None:
+    def _work(self, drawing: object) -> None:
         """In the other thread: the signal is queued and arrives in the window's."""
         try:
             result = self._work_out(drawing)
@@ -71,7 +71,7 @@ class WorkingOut(QObject):
             result = None
         self._done.emit(drawing, result)
 
-    def _finished(self, drawing: Drawing, result: object) -> None:
+    def _finished(self, drawing: object, result: object) -> None:
         self._running = None
         if drawing is self._wanted:
             self._wanted = None

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.plan import SHUTTABLE
+from circuitcheck.circuit.situations import BOTH, HEATING_ONLY, HOT_WATER_ONLY, RUN_ON
 from circuitcheck.figures.plant import Plant
 from circuitcheck.parts.kind import Role, Way
 from circuitcheck.report.flows import apart
@@ -159,3 +160,17 @@ def _next_stand(plant: Plant, positions: Positions, part: str, ways: tuple[Turna
     now = positions.shut & set(labels)
     place = stands.index(now) + 1 if now in stands else 0
     return positions.by_hand(shut=(positions.shut - set(labels)) | stands[place % len(stands)])
+
+
+def proving(offered: Iterable[Positions], circuit: Circuit, shut: Iterable[str]) -> Positions:
+    """The positions that a witness names: these passages shut and everything else open.
+
+    What controls alone can shut they shut when nothing calls: the pump runs on and nothing heats. Where a
+    hand is needed, heat is called, so that it is seen what becomes of it.
+    """
+    known, labels = tuple(offered), frozenset(shut)
+    ways = {each.label: each.way for part in circuit.plans for each in turnables_of(circuit, part)}
+    by_controls = all(ways.get(label) in (Way.MOTOR, Way.THERMOSTAT) for label in labels)
+    names = (RUN_ON, BOTH, HEATING_ONLY, HOT_WATER_ONLY) if by_controls else (BOTH, HEATING_ONLY, HOT_WATER_ONLY)
+    base = next((found for name in names if (found := named(known, name)) is not None), known[0])
+    return base.by_hand(shut=labels)

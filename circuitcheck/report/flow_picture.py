@@ -9,7 +9,7 @@ from itertools import pairwise
 from circuitcheck.picture import flow
 from circuitcheck.picture.labels import Rect, overlap
 from circuitcheck.picture.marks import Mark
-from circuitcheck.report.flows import By, PipeFlow, SituationFlows, captions
+from circuitcheck.report.flows import By, Caption, PipeFlow, SituationFlows, captions
 from circuitcheck.sheet.concern import LEG_STATES
 from circuitcheck.sheet.layout import Layout
 
@@ -21,6 +21,8 @@ class FlowPicture:
     marks: tuple[Mark, ...]
     figures: Mapping[str, str]
     left_out: int = 0
+    taken: tuple[Rect, ...] = ()
+    """The boxes that figures, words and what was to be avoided stand in."""
 
 
 class Flowing:
@@ -38,9 +40,13 @@ class Flowing:
         avoid: Iterable[Rect] = (),
         figures: bool = True,
         tints: bool = True,
+        arrows: bool = True,
+        texts: Mapping[str, str] | None = None,
     ) -> FlowPicture:
-        """All marks of a situation. `avoid`: boxes to keep clear of; without `figures`, arrows alone."""
-        lines = self._layout.lines
+        """All marks of a situation. `avoid`: boxes to keep clear of; without `figures`, arrows alone, and
+        without `arrows` none. `texts`, by pipe, are written in place of what `by` says."""
+        layout = self._layout
+        lines = layout.lines
         pipes = {id: pipe for id, pipe in situation.pipes.items() if id in lines}
         taken, boxed = list(avoid), list[flow.Figure]()
         written: dict[str, str] = {}
@@ -49,7 +55,8 @@ class Flowing:
             # What is out of focus keeps its arrows, but is not read.
             read = {id: each for id, each in pipes.items() if not self._is_quiet(id)}
             boxed = self._shut_words(situation.shut, taken)
-            for text, at in self._place(read, by, taken):
+            asked = captions(layout.drawing, read, by, layout.service, layout.labelling.decimal, texts)
+            for text, at in self._place(asked, taken):
                 if at is None:
                     left_out += 1
                     continue
@@ -58,17 +65,22 @@ class Flowing:
         marks: list[Mark] = []
         for id, pipe in pipes.items():
             if not pipe.is_still:
-                marks += self._moving(id, pipe, taken, tints=tints)
+                marks += self._moving(id, pipe, taken, tints=tints, arrows=arrows)
         for figure in boxed:
             marks += flow.boxed(figure)
-        return FlowPicture(tuple(marks), written, left_out)
+        return FlowPicture(tuple(marks), written, left_out, tuple(taken))
 
-    def _moving(self, id: str, pipe: PipeFlow, taken: Sequence[Rect], *, tints: bool) -> list[Mark]:
+    def _moving(
+        self, id: str, pipe: PipeFlow, taken: Sequence[Rect], *, tints: bool, arrows: bool
+    ) -> list[Mark]:
         """The wash and the arrowheads of a pipe in which water moves."""
         layout = self._layout
         line, hops = layout.lines[id], layout.hops.get(id, ())
         service = layout.service.get(id, "unknown")
         quiet = self._is_quiet(id)
+        wash = [flow.wash(line, service, hops)] if tints and not quiet else []
+        if not arrows:
+            return list[Mark](wash)
         heads = flow.arrows(
             line,
             service,
@@ -78,10 +90,10 @@ class Flowing:
             taken=taken,
             role="quiet" if quiet else "",
         )
-        return [flow.wash(line, service, hops), *heads] if tints and not quiet else heads
+        return [*wash, *heads]
 
     def _place(
-        self, pipes: Mapping[str, PipeFlow], by: By, taken: list[Rect]
+        self, captions: Iterable[Caption], taken: list[Rect]
     ) -> Iterable[tuple[str, tuple[str, flow.Figure] | None]]:
         """The boxed figures, those with the least choice first; their boxes are taken then."""
         layout = self._layout
@@ -90,7 +102,7 @@ class Flowing:
                 caption.text,
                 sorted(((id, layout.lines[id]) for id in caption.pipes), key=lambda e: -_length(e[1])),
             )
-            for caption in captions(layout.drawing, pipes, by, layout.service, layout.labelling.decimal)
+            for caption in captions
         ]
         asked.sort(key=lambda each: sum(_length(line) for _, line in each[1]))
         for text, lines in asked:

@@ -212,11 +212,16 @@ def captions(
     by: By,
     service: Mapping[str, str],
     decimal: str = ".",
+    texts: Mapping[str, str] | None = None,
 ) -> tuple[Caption, ...]:
     """What is to be written on the sheet. Flow and velocity are written once along pipes that follow
-    one another with nothing branching off that moves; a loss belongs to its one pipe."""
-    said = {id: words for id, pipe in pipes.items() if (words := text(pipe, by, decimal))}
-    if by is By.LOSS:
+    one another with nothing branching off that moves; a loss belongs to its one pipe. `texts`, by pipe,
+    stand in place of what `by` says, and are written once where neighbours agree."""
+    if texts is not None:
+        said = {id: texts[id] for id in pipes if texts.get(id)}
+    else:
+        said = {id: words for id, pipe in pipes.items() if (words := text(pipe, by, decimal))}
+    if by is By.LOSS and texts is None:
         return tuple(Caption(words, (id,)) for id, words in said.items())
     stretches = _Stretches(said)
     for first, second in _in_series(drawing, said):

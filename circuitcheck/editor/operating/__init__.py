@@ -1,0 +1,1 @@
+"""Operating a drawing: its valves turned, its flow seen to move, pressure and temperature in time."""

@@ -1,0 +1,180 @@
+"""Situations, and everything that can be turned, as two lists beside the sheet in operation."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QButtonGroup,
+    QFrame,
+    QHeaderView,
+    QRadioButton,
+    QScrollArea,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from circuitcheck.circuit.joining import Circuit
+from circuitcheck.editor import plain
+from circuitcheck.editor.icons import kind_icon
+from circuitcheck.editor.operating.words import Row, rows, situation_name, stands
+from circuitcheck.editor.theme import Theme, light
+from circuitcheck.editor.translating import tr
+from circuitcheck.operating.positions import Positions
+
+PLACE = Qt.ItemDataRole.UserRole
+ICON_PX = 24
+WIDE_PX = 236
+
+
+class OperatingSide(QWidget):
+    """Signals `situation_wanted` with a situation's name, `turn_wanted` with a `Row` to turn."""
+
+    situation_wanted = Signal(str)
+    turn_wanted = Signal(object)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("panel")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._theme = light()
+        self._rows: tuple[Row, ...] = ()
+        self._names: list[str] = []
+        self._kinds: dict[str, str] = {}
+        self.situations = QWidget()
+        self.situations.setAccessibleName(tr("Situations"))
+        self._radios = QVBoxLayout(self.situations)
+        self._radios.setContentsMargins(12, 0, 12, 4)
+        self._radios.setSpacing(2)
+        self._group = QButtonGroup(self)
+        self._group.idClicked.connect(self._chosen)
+        self.valves = _Valves()
+        self.valves.turned.connect(self._turned)
+        area = QScrollArea()
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setWidgetResizable(True)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setWidget(self.situations)
+        self._area = area
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 8, 0, 0)
+        column.setSpacing(0)
+        for text, body, stretch in ((tr("Situations"), area, 0), (tr("Valves and drives"), self.valves, 1)):
+            head = plain.label(text, "heading")
+            head.setContentsMargins(16, 8, 16, 6)
+            column.addWidget(head)
+            column.addWidget(body, stretch)
+        self.setFixedWidth(WIDE_PX)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Paint the symbols in a theme."""
+        self._theme = theme
+        self._fill()
+
+    def show_positions(self, circuit: Circuit, offered: Sequence[Positions], now: Positions) -> None:
+        """Offer these situations, and show how everything stands."""
+        names = [each.name for each in offered]
+        if names != self._names:
+            self._names = names
+            self._offer([(each.name, stands(circuit, each)) for each in offered])
+        with QSignalBlocker(self._group):
+            chosen = len(names) if now.is_own else names.index(now.name) if now.name in names else -1
+            button = self._group.button(chosen)
+            if button is not None:
+                button.setChecked(True)
+        self._kinds = {id: part.kind.name for id, part in circuit.drawing.components.items()}
+        self._rows = rows(circuit, now)
+        self._fill()
+
+    def _offer(self, said: Sequence[tuple[str, str]]) -> None:
+        while (item := self._radios.takeAt(0)) is not None:
+            widget = item.widget()
+            if widget is not None:
+                if isinstance(widget, QRadioButton):
+                    self._group.removeButton(widget)
+                widget.hide()
+                widget.deleteLater()
+        lines = [(situation_name(name), how) for name, how in said]
+        lines.append((tr("Your own"), tr("as the valves were turned")))
+        for place, (name, how) in enumerate(lines):
+            radio = QRadioButton(plain.action_text(name))
+            radio.setMinimumHeight(26)
+            radio.setAccessibleDescription(how)
+            plain.set_tip(radio, how)
+            radio.setEnabled(place < len(said))
+            self._group.addButton(radio, place)
+            second = plain.label(how, "second", wrap=True)
+            second.setContentsMargins(26, 0, 0, 4)
+            self._radios.addWidget(radio)
+            self._radios.addWidget(second)
+        self._radios.addStretch(1)
+        self.situations.adjustSize()
+        self._area.setMinimumHeight(min(340, self._radios.totalHeightForWidth(WIDE_PX - 4) + 8))
+        self._area.setMaximumHeight(400)
+
+    def _chosen(self, place: int) -> None:
+        if place < len(self._names):
+            self.situation_wanted.emit(self._names[place])
+
+    def _fill(self) -> None:
+        tree = self.valves
+        with QSignalBlocker(tree):
+            if tree.topLevelItemCount() != len(self._rows):
+                tree.clear()
+                tree.addTopLevelItems([QTreeWidgetItem() for _ in self._rows])
+            for place, row in enumerate(self._rows):
+                item = tree.topLevelItem(place)
+                if item is None:
+                    continue
+                item.setText(0, row.name)
+                item.setText(1, row.state)
+                item.setIcon(0, kind_icon(self._kinds[row.part], self._theme))
+                item.setData(0, PLACE, place)
+                item.setData(0, Qt.ItemDataRole.AccessibleTextRole, f"{row.name}, {row.state}")
+                item.setToolTip(0, plain.tip_text(row.name))
+                font = tree.font()
+                font.setBold(row.is_set)
+                item.setFont(1, font)
+
+    def _turned(self, place: int) -> None:
+        if 0 <= place < len(self._rows):
+            self.turn_wanted.emit(self._rows[place])
+
+
+class _Valves(QTreeWidget):
+    """The rows; a click, Space or Enter turns one. Signals `turned` with its place."""
+
+    turned = Signal(int)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName(tr("Valves and drives"))
+        self.setColumnCount(2)
+        self.setHeaderHidden(True)
+        self.setRootIsDecorated(False)
+        self.setUniformRowHeights(True)
+        self.setIndentation(0)
+        self.setIconSize(QSize(ICON_PX, ICON_PX))
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        header = self.header()
+        header.setStretchLastSection(False)
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        header.setSectionResizeMode(1, QHeaderView.ResizeMode.ResizeToContents)
+        self.itemClicked.connect(lambda item, column: self.turned.emit(item.data(0, PLACE)))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Space and Enter turn the row at hand."""
+        if event.key() in (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            item = self.currentItem()
+            if item is not None and not event.isAutoRepeat():
+                self.turned.emit(item.data(0, PLACE))
+        else:
+            super().keyPressEvent(event)

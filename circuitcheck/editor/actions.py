@@ -128,6 +128,7 @@ class Actions:
         counted: QAction,
         figures: QAction,
         flows: QMenu,
+        operate: QAction,
         windows: QMenu,
         hand_over: Sequence[QAction],
     ) -> None:
@@ -157,6 +158,7 @@ class Actions:
         view.addSeparator()
         view.addActions([parts_list, counted, figures])
         view.addMenu(flows)
+        view.addAction(operate)
         view.addMenu(self._appearance_menu(bar))
         arrange = bar.addMenu("&Arrange")
         arrange.addActions([self.place, self.place_again, self.keep_placing, self.shelf, self.pipe])

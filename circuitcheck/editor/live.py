@@ -267,16 +267,7 @@ class Live(QObject):
         bar.say(" ".join(each for each in sentences if each), asks=bool(flows.missing))
 
     def _fill_in(self) -> None:
-        """Open the table on the first of the numbers that the flows lack."""
-        if self._tables.dock.isHidden():
-            self._tables.fill_in_action.trigger()
-        table = self._tables.fill_in
-        wanted = self._flows.missing if self._flows else ()
-        rows = (table.model.row_of(name) for name in wanted)
-        row = next((each for each in rows if each is not None), None)
-        table.focus_table()
-        if row is not None:
-            table.table.go_to(row)
+        self._tables.fill_in_first(self._flows.missing if self._flows else ())
 
 
 def missing_sentence(flows: Flows) -> str:

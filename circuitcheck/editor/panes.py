@@ -45,6 +45,7 @@ class Panes:
         self.findings.note_changed.connect(self.findings_section.set_note)
         self._side = QSplitter(Qt.Orientation.Vertical)
         self._across = QSplitter(Qt.Orientation.Horizontal)
+        self._middle = QVBoxLayout()
         self._split()
         self.dock = QDockWidget("Parts list", window)
         self.dock.setObjectName("parts list")
@@ -92,6 +93,14 @@ class Panes:
         left, right = STRIP_PX if strip else SHELF_PX, sizes[2]
         self._across.setSizes([left, sum(sizes) - left - right, right])
 
+    def operate(self, view: QWidget, *, on: bool) -> None:
+        """Put a drawing at work in the place of the sheet, the parts and the details, or those back."""
+        if view.parentWidget() is None:
+            self._middle.addWidget(view, 1)
+        view.setVisible(on)
+        for widget in (self.sheet, self.shelf, self.details_section):
+            widget.setVisible(not on)
+
     def fit_to(self, width: int) -> None:
         """Fold the parts in a narrow window, unfold them in a wide one."""
         self.fold_shelf(strip=width < FOLD_BELOW_PX)
@@ -124,7 +133,7 @@ class Panes:
         self._side.setSizes([DETAILS_PX, FINDINGS_PX, HEAD_PX])
         self._side.setMinimumWidth(LEAST_SIDE_PX)
         middle = QWidget()
-        column = QVBoxLayout(middle)
+        column = self._middle = QVBoxLayout(middle)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.flow_bar)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt
@@ -56,6 +57,16 @@ class Tables(QObject):
         self.counted.chosen.connect(self._choose)
         self.fill_in_action.triggered.connect(self._focus_fill_in)
         self.counted_action.triggered.connect(self._show_counted)
+
+    def fill_in_first(self, names: Iterable[str]) -> None:
+        """Open the table to fill in on the first of these numbers, named as `id.field`."""
+        if self.dock.isHidden():
+            self.fill_in_action.trigger()
+        rows = (self.fill_in.model.row_of(name) for name in names)
+        row = next((each for each in rows if each is not None), None)
+        self.fill_in.focus_table()
+        if row is not None:
+            self.fill_in.table.go_to(row)
 
     def set_theme(self, theme: Theme) -> None:
         """Paint the marks anew."""

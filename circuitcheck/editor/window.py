@@ -22,6 +22,7 @@ from circuitcheck.editor.files import Files, dropped_files
 from circuitcheck.editor.handing_over import HandOver
 from circuitcheck.editor.history import new_ids
 from circuitcheck.editor.live import Live
+from circuitcheck.editor.operating.mode import Operate
 from circuitcheck.editor.panels.subjects import in_order
 from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.reviewing import Reviewing
@@ -67,6 +68,7 @@ class MainWindow(QMainWindow):
         self._lay_out()
         self.tables = Tables(self, document, self.sheet)
         self.live = Live(self, document, self._panes, self.tables)
+        self.operate = Operate(self, document, self._panes, self.tables, self.live, self.actions_)
         self.handing_over = HandOver(self, document, self.status.show_hint)
         self._fill_menus()
         self.reviewing = Reviewing(self, document, self._panes, settings)
@@ -103,6 +105,7 @@ class MainWindow(QMainWindow):
             counted=self.tables.counted_action,
             figures=self.live.figures_action,
             flows=self.live.menu,
+            operate=self.operate.action,
             windows=self._window_menu.menu,
             hand_over=(self.handing_over.action, self.handing_over.print_action),
         )
@@ -119,6 +122,8 @@ class MainWindow(QMainWindow):
         self.sheet.selection_changed.connect(self._selected_on_sheet)
         self.sheet.hint.connect(self.status.show_hint)
         self.sheet.zoom_changed.connect(self.status.show_zoom)
+        self.operate.hint.connect(self.status.show_hint)
+        self.operate.zoom_changed.connect(self.status.show_zoom)
         self.sheet.pointer_at.connect(self.status.show_place)
         self.sheet.place_heat_source.connect(self._place_first)
         self.sheet.open_drawing.connect(self.files.open)
@@ -154,10 +159,10 @@ class MainWindow(QMainWindow):
         actions.turn.triggered.connect(self.sheet.turn_selection)
         actions.mirror.triggered.connect(self.sheet.mirror_selection)
         actions.shelf.triggered.connect(self._find_on_shelf)
-        actions.zoom_in.triggered.connect(self.sheet.zoom_in)
-        actions.zoom_out.triggered.connect(self.sheet.zoom_out)
-        actions.zoom_reset.triggered.connect(self.sheet.zoom_reset)
-        actions.fit.triggered.connect(self.sheet.fit)
+        actions.zoom_in.triggered.connect(lambda: self.operate.shown_sheet.zoom_in())
+        actions.zoom_out.triggered.connect(lambda: self.operate.shown_sheet.zoom_out())
+        actions.zoom_reset.triggered.connect(lambda: self.operate.shown_sheet.zoom_reset())
+        actions.fit.triggered.connect(lambda: self.operate.shown_sheet.fit())
         actions.next_finding.triggered.connect(self.findings.choose_next)
         actions.previous_finding.triggered.connect(self.findings.choose_previous)
         actions.leave_finding.triggered.connect(self.findings.leave)
@@ -299,6 +304,7 @@ class MainWindow(QMainWindow):
         self._panes.set_theme(theme)
         self.tables.set_theme(theme)
         self.live.set_theme(theme)
+        self.operate.set_theme(theme)
         self.editing.set_theme(theme)
         self.bar.set_theme(theme)
 
@@ -365,6 +371,7 @@ class MainWindow(QMainWindow):
         self.document.analysed.disconnect(self._show_analysis)
         self.editing.close()
         self.live.close()
+        self.operate.close()
         self.reviewing.close()
         self.handing_over.close()
         self.document.close()

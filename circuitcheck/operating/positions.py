@@ -61,7 +61,9 @@ def situations(plant: Plant) -> tuple[Positions, ...]:
     except TooLargeError:
         told = ()
     heats = [place.part for place in plant.circuit.devices(Role.HEATS)]
-    always = frozenset(each for each in heats if plant.drawing.components[each].value("heat") == "uncontrolled")
+    always = frozenset(
+        each for each in heats if plant.drawing.components[each].value("heat") == "uncontrolled"
+    )
     if not told:
         return (Positions(AS_DRAWN, firing=always),)
     names = apart(plant.drawing, [(each.name, each.shut) for each in told])
@@ -171,6 +173,8 @@ def proving(offered: Iterable[Positions], circuit: Circuit, shut: Iterable[str])
     known, labels = tuple(offered), frozenset(shut)
     ways = {each.label: each.way for part in circuit.plans for each in turnables_of(circuit, part)}
     by_controls = all(ways.get(label) in (Way.MOTOR, Way.THERMOSTAT) for label in labels)
-    names = (RUN_ON, BOTH, HEATING_ONLY, HOT_WATER_ONLY) if by_controls else (BOTH, HEATING_ONLY, HOT_WATER_ONLY)
+    names = (
+        (RUN_ON, BOTH, HEATING_ONLY, HOT_WATER_ONLY) if by_controls else (BOTH, HEATING_ONLY, HOT_WATER_ONLY)
+    )
     base = next((found for name in names if (found := named(known, name)) is not None), known[0])
     return base.by_hand(shut=labels)

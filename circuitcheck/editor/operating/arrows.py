@@ -90,7 +90,9 @@ def _of_pipe(line: Sequence[Place], kept: Sequence[Rect], role: str, speed: floa
         begins += long
 
 
-def _free(a: Place, way: Place, low: float, high: float, kept: Sequence[Rect]) -> Iterator[tuple[float, float]]:
+def _free(
+    a: Place, way: Place, low: float, high: float, kept: Sequence[Rect]
+) -> Iterator[tuple[float, float]]:
     """The stretches of a run, from `low` to `high`, that no box lies on."""
     if not kept:
         if high > low:
@@ -152,7 +154,9 @@ class Arrows:
         while sum(run.long for run in runs) / self._pitch > MOST_HEADS:
             self._pitch *= 2
 
-    def paint(self, painter: QPainter, place: QTransform, seen: QRectF, travelled_s: float, ratio: float) -> None:
+    def paint(
+        self, painter: QPainter, place: QTransform, seen: QRectF, travelled_s: float, ratio: float
+    ) -> None:
         """Paint them on a view: `place` takes the sheet to the view, `seen` is the view's box."""
         zoom, dx, dy = place.m11(), place.dx(), place.dy()
         if (zoom, ratio) != self._scale:

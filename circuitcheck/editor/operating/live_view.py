@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
-from PySide6.QtCore import QLocale, QSize, Qt, Signal
+from PySide6.QtCore import QLocale, QSize, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.operating.bar import OperatingBar, Shown
 from circuitcheck.editor.operating.sheet import OperatedSheet
 from circuitcheck.editor.operating.side import OperatingSide
-from circuitcheck.editor.operating.worker import Answer, Question, Worker
 from circuitcheck.editor.operating.words import Row, cut_off_words, missing_words, stands
+from circuitcheck.editor.operating.worker import Answer, Question, Worker
 from circuitcheck.editor.theme import Theme, light
 from circuitcheck.editor.translating import tr
 from circuitcheck.editor.working_out import WorkingOut
@@ -69,6 +69,7 @@ class LiveView(QWidget):
     def _connect(self) -> None:
         self.side.situation_wanted.connect(self.choose)
         self.side.turn_wanted.connect(self._turn_row)
+        self.side.own_wanted.connect(self._own)
         self.bar.situation_wanted.connect(self.choose)
         self.bar.shown_changed.connect(self._show_standing)
         self.bar.moving_changed.connect(self.sheet.set_moving)
@@ -182,6 +183,11 @@ class LiveView(QWidget):
         if self._operated is None or self._positions is None:
             return False
         return pressed(self._operated.plant, self._positions, part) is not None
+
+    def _own(self) -> None:
+        """One's own begins with everything as it stands."""
+        if self._positions is not None:
+            self.stand(self._positions.by_hand())
 
     def _turn_row(self, row: Row) -> None:
         if self._positions is None:

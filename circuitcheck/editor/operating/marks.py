@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from itertools import pairwise
 
 from PySide6.QtCore import QRectF
 from PySide6.QtWidgets import QGraphicsScene
@@ -98,20 +99,26 @@ class OperatingMarks:
             taken.append(placed)
             left, top, right, _ = placed
             above += [
-                TextMark(text, (left + right) / 2, top + 11 + place * WORDS_PITCH, "danger", 13, 600, "middle", 4)
+                TextMark(
+                    text, (left + right) / 2, top + 11 + place * WORDS_PITCH, "danger", 13, 600, "middle", 4
+                )
                 for place, text in enumerate(said)
             ]
         return below, above, taken
 
     def _beside(
-        self, boxes: list[Rect], lines: list[tuple[tuple[float, float], ...]], said: tuple[str, ...], taken: list[Rect]
+        self,
+        boxes: list[Rect],
+        lines: list[tuple[tuple[float, float], ...]],
+        said: tuple[str, ...],
+        taken: list[Rect],
     ) -> Rect:
         """Where the words cover least."""
         wide, high = max(width(text, 13, 600) for text in said), WORDS_PITCH * len(said)
         boxes = boxes + [
             (min(a[0], b[0]), min(a[1], b[1]), max(a[0], b[0]), max(a[1], b[1]))
             for line in lines
-            for a, b in zip(line, line[1:], strict=False)
+            for a, b in pairwise(line)
         ]
         tried = [place for box in boxes for place in _round(box, wide, high)]
         return min(tried, key=lambda box: self._covered(grown(box, 4), taken))

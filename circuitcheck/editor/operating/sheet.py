@@ -178,9 +178,7 @@ class OperatedSheet(Canvas):
             self._picture = self._still_picture(ratio)
         painter = QPainter(view)
         painter.drawPixmap(0, 0, self._picture)
-        self._arrows.paint(
-            painter, self.viewportTransform(), QRectF(view.rect()), self._travelled_s, ratio
-        )
+        self._arrows.paint(painter, self.viewportTransform(), QRectF(view.rect()), self._travelled_s, ratio)
         painter.end()
         self.frames = [*self.frames[-99:], perf_counter() - begun]
 
@@ -260,9 +258,7 @@ class OperatedSheet(Canvas):
         hit = self._hit(event.position())
         turns = isinstance(hit, OnPart) and self._turns(hit.id)
         self._overlay.show_hover(hit.id if hit is not None and (turns or isinstance(hit, OnPipe)) else None)
-        self.viewport().setCursor(
-            Qt.CursorShape.PointingHandCursor if turns else Qt.CursorShape.ArrowCursor
-        )
+        self.viewport().setCursor(Qt.CursorShape.PointingHandCursor if turns else Qt.CursorShape.ArrowCursor)
         event.accept()
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import (
     QAbstractItemView,
     QButtonGroup,
     QFrame,
+    QHBoxLayout,
     QHeaderView,
     QRadioButton,
     QScrollArea,
@@ -21,22 +22,27 @@ from PySide6.QtWidgets import (
 
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.editor import plain
+from circuitcheck.editor.flow_bar import Elided
 from circuitcheck.editor.icons import kind_icon
 from circuitcheck.editor.operating.words import Row, rows, situation_name, stands
+from circuitcheck.editor.panels.edged import EdgedRadioButton
 from circuitcheck.editor.theme import Theme, light
 from circuitcheck.editor.translating import tr
 from circuitcheck.operating.positions import Positions
 
 PLACE = Qt.ItemDataRole.UserRole
 ICON_PX = 24
-WIDE_PX = 236
+WIDE_PX = 240
+MOST_HIGH_PX = 360
 
 
 class OperatingSide(QWidget):
-    """Signals `situation_wanted` with a situation's name, `turn_wanted` with a `Row` to turn."""
+    """Signals `situation_wanted` with a situation's name, `own_wanted` for one's own, `turn_wanted`
+    with a `Row` to turn."""
 
     situation_wanted = Signal(str)
     turn_wanted = Signal(object)
+    own_wanted = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -69,7 +75,10 @@ class OperatingSide(QWidget):
             head = plain.label(text, "heading")
             head.setContentsMargins(16, 8, 16, 6)
             column.addWidget(head)
-            column.addWidget(body, stretch)
+            inset = QHBoxLayout()
+            inset.setContentsMargins(12 if body is self.valves else 0, 0, 12, 0)
+            inset.addWidget(body)
+            column.addLayout(inset, stretch)
         self.setFixedWidth(WIDE_PX)
 
     def set_theme(self, theme: Theme) -> None:
@@ -93,34 +102,41 @@ class OperatingSide(QWidget):
         self._fill()
 
     def _offer(self, said: Sequence[tuple[str, str]]) -> None:
-        while (item := self._radios.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None:
-                if isinstance(widget, QRadioButton):
-                    self._group.removeButton(widget)
-                widget.hide()
-                widget.deleteLater()
+        while self._radios.takeAt(0) is not None:
+            pass
+        for widget in self.situations.findChildren(QWidget):
+            if isinstance(widget, QRadioButton):
+                self._group.removeButton(widget)
+            widget.hide()
+            widget.deleteLater()
         lines = [(situation_name(name), how) for name, how in said]
         lines.append((tr("Your own"), tr("as the valves were turned")))
+        high = 0
         for place, (name, how) in enumerate(lines):
-            radio = QRadioButton(plain.action_text(name))
+            radio = EdgedRadioButton(plain.action_text(name))
             radio.setMinimumHeight(26)
             radio.setAccessibleDescription(how)
             plain.set_tip(radio, how)
-            radio.setEnabled(place < len(said))
             self._group.addButton(radio, place)
-            second = plain.label(how, "second", wrap=True)
-            second.setContentsMargins(26, 0, 0, 4)
+            second = Elided()
+            second.show_text(how)
+            inset = QHBoxLayout()
+            inset.setContentsMargins(26, 0, 0, 4)
+            inset.addWidget(second)
             self._radios.addWidget(radio)
-            self._radios.addWidget(second)
+            self._radios.addLayout(inset)
+            for widget in (radio, second):
+                widget.show()
+                high += widget.sizeHint().height() + self._radios.spacing()
+            high += 4
         self._radios.addStretch(1)
-        self.situations.adjustSize()
-        self._area.setMinimumHeight(min(340, self._radios.totalHeightForWidth(WIDE_PX - 4) + 8))
-        self._area.setMaximumHeight(400)
+        self._area.setFixedHeight(min(MOST_HIGH_PX, high + 8))
 
     def _chosen(self, place: int) -> None:
         if place < len(self._names):
             self.situation_wanted.emit(self._names[place])
+        else:
+            self.own_wanted.emit()
 
     def _fill(self) -> None:
         tree = self.valves

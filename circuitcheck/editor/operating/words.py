@@ -94,8 +94,14 @@ def stands(circuit: Circuit, positions: Positions) -> str:
         said.append(tr("{valves} shut", valves=", ".join(shut)))
     elif motors:
         said.append(tr("all motor valves open"))
-    running = [drawing.name(id) for id in drawing.components if id in positions.running]
-    said.append(tr("{pumps} runs", pumps=", ".join(running)) if running else tr("no pump runs"))
+    running = [
+        tr("the pump of {part}", part=drawing.name(place.part))
+        if place.device.built_in
+        else drawing.name(place.part)
+        for place in circuit.devices(Role.PUMPS)
+        if place.part in positions.running
+    ]
+    said += [tr("{pump} runs", pump=each) for each in running] or [tr("no pump runs")]
     said.append(tr("heat on") if positions.firing else tr("heat off"))
     return ", ".join(said)
 

@@ -40,6 +40,7 @@ class Worker:
         self._operated: Operated | None = None
 
     def __call__(self, asked: Question) -> Answer:
+        """The answer to one question."""
         # Here and not at the top: the window shows before the solver is read.
         from circuitcheck.operating.standing import Operated
 

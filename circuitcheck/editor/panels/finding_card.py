@@ -14,6 +14,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.icons import GRADE_PX, WITNESS_PX, grade_icon, witness_icon
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import tr
 from circuitcheck.finding import Finding
 from circuitcheck.report.finding_text import alone, grade_words, lesson, message, title, witness
 from circuitcheck.report.wording import missing_words
@@ -25,8 +26,8 @@ if TYPE_CHECKING:
 
 class FindingCard(QFrame):
     """Signals `left` when it is closed, `part_wanted` for a part, `field_wanted` for a missing number,
-    `cure_wanted` for an edit that puts it right, `accept_wanted` to accept it and `take_back_wanted` with
-    the acceptance that holds."""
+    `cure_wanted` for an edit that puts it right, `accept_wanted` to accept it, `take_back_wanted` with the
+    acceptance that holds and `operate_wanted` to see it at work."""
 
     left = Signal()
     part_wanted = Signal(str)
@@ -34,6 +35,7 @@ class FindingCard(QFrame):
     cure_wanted = Signal(object)
     accept_wanted = Signal()
     take_back_wanted = Signal(object)
+    operate_wanted = Signal()
 
     def __init__(self, drawing: Drawing, finding: Finding, theme: Theme) -> None:
         super().__init__()
@@ -133,6 +135,9 @@ class FindingCard(QFrame):
             line.addStretch(1)
             line.addWidget(plain.label(each.how, "second"))
             self._column.addLayout(line)
+        link = plain.link(tr("Operate this"), self.operate_wanted.emit)
+        plain.set_tip(link, tr("See the drawing at work with these valves shut (F7)"))
+        self._column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
         # Many messages say it themselves.
         if "alone" not in finding.message and (said := alone(self._drawing, finding)):
             self._column.addWidget(plain.label(said, "second", wrap=True))

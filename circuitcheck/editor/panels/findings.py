@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QListView, QWidget
 
 from circuitcheck.editor.panels.finding_card import FindingCard, height_at
@@ -29,7 +29,8 @@ def key(finding: Finding) -> Key:
 class FindingsPanel(QListView):
     """Signals `chosen` with a finding or None. A new analysis keeps the chosen one if it is still there.
     `cures_wanted` asks for the cures of the opened one, `cure_wanted` for one of them to be made;
-    `accept_wanted` carries the finding to accept, `take_back_wanted` an acceptance.
+    `accept_wanted` carries the finding to accept, `take_back_wanted` an acceptance, `operate_wanted` the
+    finding whose valves are to be set.
 
     Nothing here takes the focus by itself.
     """
@@ -41,6 +42,7 @@ class FindingsPanel(QListView):
     cures_wanted = Signal(object)
     accept_wanted = Signal(object)
     take_back_wanted = Signal(object)
+    operate_wanted = Signal(object)
     note_changed = Signal(str)
 
     def __init__(self) -> None:
@@ -146,6 +148,7 @@ class FindingsPanel(QListView):
             self._card.field_wanted.connect(self.field_wanted)
             self._card.cure_wanted.connect(self.cure_wanted)
             self._card.accept_wanted.connect(self._accept)
+            self._card.operate_wanted.connect(self._operate)
             self._card.take_back_wanted.connect(self.take_back_wanted)
             self.setIndexWidget(self._rows.index(self.findings.index(self._chosen)), self._card)
         self._verdict = Verdict(self._analysis, self._theme, is_open=is_open)
@@ -160,6 +163,18 @@ class FindingsPanel(QListView):
         if self._card is not None and finding is self._chosen and cures:
             self._card.show_cures(cures)
             self._measure()
+
+    def _operate(self) -> None:
+        self.operate_wanted.emit(self._chosen)
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        """A finding that valves prove is put to work."""
+        finding = self.indexAt(event.position().toPoint()).data(FINDING)
+        if isinstance(finding, Finding) and finding.witness is not None and finding.witness.shut:
+            self.choose(finding)
+            self.operate_wanted.emit(finding)
+        else:
+            super().mouseDoubleClickEvent(event)
 
     def _accept(self) -> None:
         self.accept_wanted.emit(self._chosen)

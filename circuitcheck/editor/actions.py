@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QMenu, QMenuBar, QWidget
 from circuitcheck.drawing.aligning import Side
 from circuitcheck.editor import plain
 from circuitcheck.editor.appearance import Appearance
+from circuitcheck.editor.translating import tr
 
 Key = QKeySequence.StandardKey | str | None
 _Std = QKeySequence.StandardKey
@@ -129,12 +130,14 @@ class Actions:
         figures: QAction,
         flows: QMenu,
         operate: QAction,
+        start: QAction,
+        tour: QAction,
         windows: QMenu,
         hand_over: Sequence[QAction],
     ) -> None:
         """Put the menus into the menu bar."""
         file = bar.addMenu("&File")
-        file.addActions([self.new, self.new_window, self.open])
+        file.addActions([self.new, start, self.new_window, self.open])
         file.addMenu(recent)
         file.addMenu(samples)
         file.addSeparator()
@@ -166,7 +169,7 @@ class Actions:
         arrange.addActions([self.turn, self.mirror, self.route])
         arrange.addMenu(self.align_menu(arrange))
         bar.addMenu(windows)
-        bar.addMenu("&Help").addAction(self.about)
+        bar.addMenu("&Help").addActions([tour, self.about])
 
     def show_steps(self, undo: str, redo: str) -> None:
         """Name the steps that undo and redo would take."""
@@ -206,7 +209,7 @@ class Actions:
         group = QActionGroup(self._owner)
         made = {}
         for appearance in Appearance:
-            action = self._made(appearance.value, None, "")
+            action = self._made(tr(appearance.value), None, tr("The colours of the window and the sheet"))
             action.setCheckable(True)
             group.addAction(action)
             made[appearance] = action

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QObject, QPoint
+from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu, QWidget
 
@@ -27,10 +27,6 @@ class FileMenus(QObject):
         files.recent_changed.connect(self._fill_recent)
         refill(self.samples, files.samples(), "No samples are installed")
         self._fill_recent()
-
-    def offer_samples(self, at: QPoint) -> None:
-        """Show the samples as a menu at a place of the screen."""
-        self.samples.popup(at)
 
     def _fill_recent(self) -> None:
         recent = self._files.recent()

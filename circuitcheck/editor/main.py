@@ -46,6 +46,8 @@ def run(argv: list[str]) -> int:
             if argv:
                 window.files.read(Path(argv[0]))
             windows.offer_recovered()
+            if len(windows.open) == 1:
+                window.starting.show_if_empty()
 
         # Once the window stands, so that what is told is told before it.
         QTimer.singleShot(0, window, begin)

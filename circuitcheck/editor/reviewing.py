@@ -57,6 +57,7 @@ class Reviewing(QObject):
     def _make_menu(self) -> None:
         shown = self.dock.toggleViewAction()
         shown.setText("&Review panel")
+        shown.setStatusTip("Notes, comparing, acceptances and the review record")
         shown.setShortcut(QKeySequence("Ctrl+Shift+R"))
         self.note_action = self._action("Pin a &note…", "Ctrl+Shift+M", "A note on what is selected")
         self.compare_action = self._action(

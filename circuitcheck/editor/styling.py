@@ -118,6 +118,9 @@ QTreeView::item:focus { border: 2px solid %(select)s; }
 #find { background: %(body)s; border: %(line)s solid %(edge)s; border-radius: 8px; }
 #find QTreeView { background: %(body)s; }
 #find QTreeView::item { border-radius: 0; }
+#start { background: %(panel)s; }
+#start QTreeView { show-decoration-selected: 0; }
+#start QTreeView::branch, #start QTreeView::branch:selected { background: %(panel)s; }
 #rule { background: %(hairline)s; }
 #card { background: %(body)s; border: none; border-left: 5px solid %(quiet)s; }
 #card[grade="danger"] { border-left-color: %(danger)s; }

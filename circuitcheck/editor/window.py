@@ -26,9 +26,11 @@ from circuitcheck.editor.operating.mode import Operate
 from circuitcheck.editor.panels.subjects import in_order
 from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.reviewing import Reviewing
+from circuitcheck.editor.start.starting import Starting
 from circuitcheck.editor.status import StatusLine
 from circuitcheck.editor.tables import Tables
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import tr
 from circuitcheck.editor.window_menu import WindowMenu, main_windows
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.parts.catalogue import kinds
@@ -70,6 +72,7 @@ class MainWindow(QMainWindow):
         self.live = Live(self, document, self._panes, self.tables)
         self.operate = Operate(self, document, self._panes, self.tables, self.live, self.actions_)
         self.handing_over = HandOver(self, document, self.status.show_hint)
+        self.starting = Starting(self)
         self._fill_menus()
         self.reviewing = Reviewing(self, document, self._panes, settings)
         self.editing = Editing(self, document, self._panes, self.actions_, self.status, appearances.theme)
@@ -96,6 +99,7 @@ class MainWindow(QMainWindow):
         parts_list = self._panes.dock.toggleViewAction()
         parts_list.setText("Parts &list")
         parts_list.setShortcut("Ctrl+L")
+        parts_list.setStatusTip(tr("Every part and pipe by its name"))
         self.actions_.fill(
             self.menuBar(),
             recent=self._menus.recent,
@@ -106,6 +110,8 @@ class MainWindow(QMainWindow):
             figures=self.live.figures_action,
             flows=self.live.menu,
             operate=self.operate.action,
+            start=self.starting.action,
+            tour=self.starting.tour_action,
             windows=self._window_menu.menu,
             hand_over=(self.handing_over.action, self.handing_over.print_action),
         )
@@ -127,7 +133,8 @@ class MainWindow(QMainWindow):
         self.sheet.pointer_at.connect(self.status.show_place)
         self.sheet.place_heat_source.connect(self._place_first)
         self.sheet.open_drawing.connect(self.files.open)
-        self.sheet.open_sample.connect(self._offer_samples)
+        self.sheet.arrangement_wanted.connect(self.starting.show_page)
+        self.sheet.tour_wanted.connect(self.starting.begin_tour)
         self.shelf.placing.connect(self.sheet.begin_placing)
         self.details.edited.connect(self.document.do)
         self.tables.fill_in.field_wanted.connect(self._show_field)
@@ -173,6 +180,11 @@ class MainWindow(QMainWindow):
         for appearance, action in actions.appearances.items():
             action.setChecked(appearance is self._appearances.choice)
             action.triggered.connect(self._choose_appearance)
+
+    @property
+    def theme(self) -> Theme:
+        """The colours the window is painted in."""
+        return self._appearances.theme
 
     # The document.
 
@@ -274,9 +286,6 @@ class MainWindow(QMainWindow):
 
     # The rest.
 
-    def _offer_samples(self) -> None:
-        self._menus.offer_samples(self.sheet.mapToGlobal(self.sheet.rect().center()))
-
     def _place_first(self) -> None:
         self.sheet.begin_placing(kinds()[FIRST_PART])
 
@@ -307,6 +316,7 @@ class MainWindow(QMainWindow):
         self.operate.set_theme(theme)
         self.editing.set_theme(theme)
         self.bar.set_theme(theme)
+        self.starting.set_theme(theme)
 
     def show_not_kept(self, reason: str) -> None:
         """Unsaved work cannot be kept safe for `reason`; empty: it is again."""
@@ -374,6 +384,7 @@ class MainWindow(QMainWindow):
         self.operate.close()
         self.reviewing.close()
         self.handing_over.close()
+        self.starting.close()
         self.document.close()
         event.accept()
         self.left.emit()

@@ -32,9 +32,7 @@ class EdgedRadioButton(QRadioButton):
         super().paintEvent(event)
         option = QStyleOptionButton()
         self.initStyleOption(option)
-        square = QRectF(
-            self.style().subElementRect(QStyle.SubElement.SE_RadioButtonIndicator, option, self)
-        )
+        square = QRectF(self.style().subElementRect(QStyle.SubElement.SE_RadioButtonIndicator, option, self))
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         colours = self.palette()

@@ -1,4 +1,4 @@
-"""What an empty sheet says: how to begin, in three buttons, and the care words."""
+"""What an empty sheet says: how to begin, in four buttons, and the care words."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ CARE = (
     "where the law asks. Local codes and the makers' instructions come first. Scalding, stored pressure and "
     "electricity can injure or kill. A drawing without findings is not a certificate."
 )
-WIDE_PX = 560
+WIDE_PX = 640
 
 
 class Invitation(QWidget):
@@ -21,7 +21,8 @@ class Invitation(QWidget):
 
     place_heat_source = Signal()
     open_drawing = Signal()
-    open_sample = Signal()
+    arrangement_wanted = Signal()
+    tour_wanted = Signal()
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
@@ -36,8 +37,9 @@ class Invitation(QWidget):
         row.setSpacing(8)
         for text, signal in (
             ("Place heat source", self.place_heat_source),
+            ("Start from an arrangement", self.arrangement_wanted),
             ("Open a drawing", self.open_drawing),
-            ("Open a sample", self.open_sample),
+            ("Take the tour", self.tour_wanted),
         ):
             button = QPushButton(text)
             button.setMinimumHeight(32)

@@ -1,4 +1,4 @@
-"""A drawing as a picture for other programs: the sheet's own marks in light colours, without the window."""
+"""A drawing as a picture, for other programs in light colours: the sheet's own marks, without the sheet."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet.content import Content
 from circuitcheck.editor.sheet.painting import paint
 from circuitcheck.editor.sheet.services import service_names
-from circuitcheck.editor.theme import light
+from circuitcheck.editor.theme import Theme, light
 from circuitcheck.picture.labels import marks_of
 from circuitcheck.picture.marks import moved
 from circuitcheck.picture.pipes import pipe_marks
@@ -21,9 +21,9 @@ MARGIN_PX = 16.0
 class Picture:
     """Lays a drawing out once, to be painted as often as wanted; symbols as strokes, not as pixels."""
 
-    def __init__(self, drawing: Drawing, whole: Drawing) -> None:
+    def __init__(self, drawing: Drawing, whole: Drawing, theme: Theme | None = None) -> None:
         """`whole` is the drawing it was taken from, by which its pipes tell what they carry."""
-        theme = light()
+        theme = theme or light()
         self._content = Content(lambda _: service_names(whole), theme, QLocale().decimalPoint())
         self._content.show(drawing)
         box = QRectF()

@@ -41,7 +41,8 @@ class WorkedCanvas(Canvas):
     pointer_at = Signal(object)
     place_heat_source = Signal()
     open_drawing = Signal()
-    open_sample = Signal()
+    arrangement_wanted = Signal()
+    tour_wanted = Signal()
     undo_wanted = Signal()
     menu_wanted = Signal(object)
 
@@ -73,7 +74,8 @@ class WorkedCanvas(Canvas):
         self._invitation = Invitation(self.viewport())
         self._invitation.place_heat_source.connect(self.place_heat_source)
         self._invitation.open_drawing.connect(self.open_drawing)
-        self._invitation.open_sample.connect(self.open_sample)
+        self._invitation.arrangement_wanted.connect(self.arrangement_wanted)
+        self._invitation.tour_wanted.connect(self.tour_wanted)
         self._show_invitation()
 
     def _show_cursor(self, shape: Qt.CursorShape) -> None:

@@ -172,7 +172,7 @@ class TestScrolling:
 
 
 class TestEmptySheet:
-    def test_it_invites_with_three_real_buttons_and_the_care_words(self, hand: Hand) -> None:
+    def test_it_invites_with_real_buttons_and_the_care_words(self, hand: Hand) -> None:
         invitation = hand.view._invitation
         assert invitation.isVisible()
         texts = [label.text() for label in invitation.findChildren(QLabel)]
@@ -181,10 +181,11 @@ class TestEmptySheet:
         said: list[str] = []
         hand.view.place_heat_source.connect(lambda: said.append("place"))
         hand.view.open_drawing.connect(lambda: said.append("open"))
-        hand.view.open_sample.connect(lambda: said.append("sample"))
+        hand.view.arrangement_wanted.connect(lambda: said.append("arrangement"))
+        hand.view.tour_wanted.connect(lambda: said.append("tour"))
         for button in invitation.findChildren(QPushButton):
             button.click()
-        assert said == ["place", "open", "sample"]
+        assert said == ["place", "arrangement", "open", "tour"]
 
     def test_enter_places_the_heat_source(self, hand: Hand) -> None:
         said: list[bool] = []

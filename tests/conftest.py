@@ -17,6 +17,11 @@ settings.register_profile("thorough", max_examples=5_000, deadline=None)
 settings.load_profile("ci")
 
 
+def pytest_addoption(parser: pytest.Parser) -> None:
+    """`--pictures FOLDER`: keep a picture of each step of the scripted users, to be looked at."""
+    parser.addoption("--pictures", default="", help="keep pictures of the scripted users' steps there")
+
+
 class WidgetsTogether(LoadScopeScheduling):  # type: ignore[misc]  # xdist is untyped
     """Deal core tests out one by one, and all the editor's to one and the same process."""
 

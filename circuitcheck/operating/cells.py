@@ -137,12 +137,8 @@ def _as_stated(plant: Plant, known: list[Cell], litres: float) -> tuple[list[Cel
     more, held = litres - told, sum(each.litres for each in there)
     if more <= 1e-9:
         return known, ""
-    share_of = {
-        each.id: more * (each.litres / held if held > 0 else 1 / len(there)) for each in there
-    }
-    spread = [
-        _holding(each, each.litres + share_of[each.id]) if each in there else each for each in known
-    ]
+    share_of = {each.id: more * (each.litres / held if held > 0 else 1 / len(there)) for each in there}
+    spread = [_holding(each, each.litres + share_of[each.id]) if each in there else each for each in known]
     return spread, f"{more:.3g}"
 
 

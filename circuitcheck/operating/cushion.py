@@ -95,7 +95,8 @@ def holding(plant: Plant, bodies: frozenset[int]) -> Holding:
         missing["design.static_height_m" if open_ends else "design.fill_pressure_bar"] = None
     cushions = [*_vessels(plant, bodies, missing)]
     cushions += [
-        Cushion(place.part, plant.circuit.water(place.node), 0.0, 0.0, float(fill or 0.0)) for place in open_ends
+        Cushion(place.part, plant.circuit.water(place.node), 0.0, 0.0, float(fill or 0.0))
+        for place in open_ends
     ]
     reliefs = tuple(_reliefs(plant, bodies, missing))
     return Holding(tuple(cushions), reliefs, float(fill or 0.0), tuple(missing))
@@ -110,9 +111,7 @@ def _vessels(plant: Plant, bodies: frozenset[int], missing: dict[str, None]) -> 
         for value, field in ((volume, volume_field), (charge, charge_field)):
             if value is None:
                 missing[f"{place.part}.{field}"] = None
-        yield Cushion(
-            place.part, plant.circuit.water(place.node), float(volume or 1.0), float(charge or 0.0)
-        )
+        yield Cushion(place.part, plant.circuit.water(place.node), float(volume or 1.0), float(charge or 0.0))
 
 
 def _reliefs(plant: Plant, bodies: frozenset[int], missing: dict[str, None]) -> Iterator[Relief]:
@@ -210,4 +209,3 @@ class Balance:
 def give_per_bar(compressibility: float) -> float:
     """What a litre of water and the tube around it give for each bar."""
     return compressibility + STRETCH_PER_BAR
-

@@ -116,7 +116,8 @@ class _Gathered:
         }
         self._pipe = {each.id: number for number, each in enumerate(cells) if each.side is None}
         cold, flow, back = (
-            self._design(name) for name in ("fill_temperature_c", "flow_temperature_c", "return_temperature_c")
+            self._design(name)
+            for name in ("fill_temperature_c", "flow_temperature_c", "return_temperature_c")
         )
         sources = tuple(self._each(Role.HEATS, lambda place: self._source(place, flow)))
         power = sum(each.watts for each in sources)

@@ -166,9 +166,7 @@ class Run:
         model = self._model
         found = model.streams(flows)
         self._stepper = Stepper(model.heat, found, self._positions.firing, self._step_s)
-        links = [
-            (int(a), int(b)) for a, b in zip(found.start.tolist(), found.end.tolist(), strict=True)
-        ]
+        links = [(int(a), int(b)) for a, b in zip(found.start.tolist(), found.end.tolist(), strict=True)]
         first = {int(group): cell for cell, group in enumerate(found.group.tolist())}
         together = [(first[a], first[b]) for a, b in links]
         alike: dict[int, list[int]] = {}

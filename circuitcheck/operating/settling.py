@@ -41,7 +41,12 @@ class Settling:
     vessel counts as warm as the circuit on the whole, as its size is reckoned."""
 
     def __init__(
-        self, cells: tuple[Cell, ...], held: Holding, waters: tuple[Joined, ...], stepper: Stepper, cold_c: float
+        self,
+        cells: tuple[Cell, ...],
+        held: Holding,
+        waters: tuple[Joined, ...],
+        stepper: Stepper,
+        cold_c: float,
     ) -> None:
         import numpy as np
 
@@ -132,7 +137,9 @@ class Settling:
             if not water.is_open:
                 balance = self._balance(water, state)
                 water.bar = balance.bar(water.bar)
-                opens = min((each for each in water.reliefs if not each.is_plugged), key=_set_bar, default=None)
+                opens = min(
+                    (each for each in water.reliefs if not each.is_plugged), key=_set_bar, default=None
+                )
                 if opens is not None and water.bar > opens.set_bar:
                     lifted.add(opens.part)
                     water.bar = opens.set_bar

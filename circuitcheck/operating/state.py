@@ -63,9 +63,7 @@ class State:
     @property
     def water_kg(self) -> float:
         """All water there is, and what has gone, less what came: it never changes."""
-        return (
-            float(self.kg.sum() + self.fill_kg.sum() + self.in_kg.sum()) + self.out_kg - self.filled_kg
-        )
+        return float(self.kg.sum() + self.fill_kg.sum() + self.in_kg.sum()) + self.out_kg - self.filled_kg
 
     @property
     def heat_j(self) -> float:

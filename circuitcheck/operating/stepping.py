@@ -128,7 +128,9 @@ class Stepper:
     def step(self, seconds: float, tripped: frozenset[str]) -> None:
         """Carry on by so many seconds."""
         np = self._np
-        on = np.array([each.id in self._firing and each.id not in tripped for each in self.heat.sources], bool)
+        on = np.array(
+            [each.id in self._firing and each.id not in tripped for each in self.heat.sources], bool
+        )
         y, dt = self.y, seconds
         k1 = self._change(y, on)
         k2 = self._change(y + dt / 2 * k1, on)
@@ -189,7 +191,9 @@ class Stepper:
     def powers_kw(self, tripped: frozenset[str]) -> tuple[float, float]:
         """What burns and what emitters give, at this moment."""
         np = self._np
-        on = np.array([each.id in self._firing and each.id not in tripped for each in self.heat.sources], bool)
+        on = np.array(
+            [each.id in self._firing and each.id not in tripped for each in self.heat.sources], bool
+        )
         celsius, count = self.celsius, self.streams.count
         fired = 0.0
         if len(self._sources):

@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 
 from PySide6.QtCore import QLocale, QSize, Signal
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.operating.bar import OperatingBar, Shown
+from circuitcheck.editor.operating.in_time import InTime
+from circuitcheck.editor.operating.player import Player
 from circuitcheck.editor.operating.sheet import OperatedSheet
 from circuitcheck.editor.operating.side import OperatingSide
 from circuitcheck.editor.operating.words import Row, cut_off_words, missing_words, stands
@@ -17,8 +19,11 @@ from circuitcheck.editor.theme import Theme, light
 from circuitcheck.editor.translating import tr
 from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.operating.positions import Positions, named, pressed, shut_by_hand, turned
+from circuitcheck.operating.readings import stopped
 from circuitcheck.operating.standing import Operated, Standing
 from circuitcheck.report.flows import pipe_words
+
+CHART_PX, COMPACT_CHART_PX = 252, 210
 
 
 class LiveView(QWidget):
@@ -37,7 +42,12 @@ class LiveView(QWidget):
     fill_in_wanted = Signal(object)
 
     def __init__(
-        self, parent: QWidget | None = None, *, compact: bool = False, closable: bool = False
+        self,
+        parent: QWidget | None = None,
+        *,
+        compact: bool = False,
+        closable: bool = False,
+        chart: bool = True,
     ) -> None:
         super().__init__(parent)
         self._theme = light()
@@ -48,6 +58,7 @@ class LiveView(QWidget):
         self._standing: Standing | None = None
         self._work = WorkingOut(Worker(), "operating", 0, self)
         self._work.found.connect(self._found)
+        self._timed = InTime(self) if chart else None
         self.bar = OperatingBar(compact=compact, closable=closable)
         self.side = OperatingSide()
         self.sheet = OperatedSheet()
@@ -57,6 +68,13 @@ class LiveView(QWidget):
         self._middle.setSpacing(0)
         self._middle.addWidget(self.bar)
         self._middle.addWidget(self.sheet, 1)
+        if self._timed is not None:
+            rule = QFrame()
+            rule.setObjectName("rule")
+            rule.setFixedHeight(1)
+            self._middle.addWidget(rule)
+            self._timed.player.setFixedHeight(COMPACT_CHART_PX if compact else CHART_PX)
+            self._middle.addWidget(self._timed.player)
         line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(0)
@@ -78,6 +96,9 @@ class LiveView(QWidget):
         self.sheet.pressed.connect(self.press)
         self.sheet.chosen.connect(self._say)
         self.sheet.left.connect(self.left)
+        if self._timed is not None:
+            self._timed.changed.connect(self._show_standing)
+            self._timed.fill_in_wanted.connect(self.fill_in_wanted)
 
     # What others may ask.
 
@@ -97,6 +118,8 @@ class LiveView(QWidget):
         self.sheet.set_drawing(drawing)
         self.sheet.show_standing(None, self.bar.chosen_shown.by)
         self.bar.say("")
+        if self._timed is not None:
+            self._timed.forget()
         self._work.ask(Question(drawing, positions, situation or "", tuple(shut)))
 
     def follow(self, drawing: Drawing) -> None:
@@ -126,7 +149,7 @@ class LiveView(QWidget):
     @property
     def is_busy(self) -> bool:
         """Whether an answer is still to come."""
-        return self._work.is_busy
+        return self._work.is_busy or (self._timed is not None and self._timed.is_busy)
 
     def choose(self, situation: str) -> None:
         """Take a situation by its name."""
@@ -166,11 +189,15 @@ class LiveView(QWidget):
         self._theme = theme
         self.sheet.set_theme(theme)
         self.side.set_theme(theme)
+        if self._timed is not None:
+            self._timed.player.set_theme(theme)
         self._show_standing()
 
     def close_down(self) -> None:
         """Stop; the thread has ended when this returns."""
         self.sheet.set_moving(False)
+        if self._timed is not None:
+            self._timed.close()
         self._work.close()
 
     def sizeHint(self) -> QSize:
@@ -206,6 +233,8 @@ class LiveView(QWidget):
         self._operated, self._offered = answer.operated, answer.situations
         is_first = self._positions is None
         self._standing = answer.standing
+        if self._timed is not None:
+            self._timed.stand(answer.standing)
         self._positions = answer.standing.positions
         self._show_positions()
         self._show_standing()
@@ -221,18 +250,31 @@ class LiveView(QWidget):
         self.bar.show_positions(self._offered, self._positions)
 
     def _show_standing(self) -> None:
-        shown = self.bar.chosen_shown
-        self.sheet.show_standing(self._standing, shown.by, self._texts(shown), self._words())
+        shown, timed, standing = self.bar.chosen_shown, self._timed, self._standing
+        if timed is not None and standing is not None and timed.has_stopped:
+            standing = stopped(standing)
+        texts: Mapping[str, str] | None = None
+        if shown in (Shown.PRESSURE, Shown.TEMPERATURE):
+            texts = {} if timed is None or self._operated is None else timed.texts(shown)
+        self.sheet.show_standing(standing, shown.by, texts, self._words())
         self._say()
 
-    def _texts(self, shown: Shown) -> Mapping[str, str] | None:
-        return None
-
     def _words(self) -> dict[str, str]:
-        """What stands at parts."""
-        if self._positions is None:
-            return {}
-        return {part: tr("no gas") for part in sorted(self._positions.flooded)}
+        """What stands at parts: what gauges read, how warm stores are, a vessel without its gas."""
+        found = {} if self._timed is None else self._timed.words()
+        if self._positions is not None:
+            found |= {part: tr("no gas") for part in sorted(self._positions.flooded)}
+        return found
+
+    @property
+    def player(self) -> Player | None:
+        """Computed time; None where no chart was asked for."""
+        return None if self._timed is None else self._timed.player
+
+    @property
+    def timed(self) -> InTime | None:
+        """What the chart shows and what is read of it."""
+        return self._timed
 
     def _say(self, *_: object) -> None:
         """One line: what is cut off or missing or failed, else the pipe that is chosen, else how it stands."""

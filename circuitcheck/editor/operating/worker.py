@@ -9,8 +9,11 @@ from typing import TYPE_CHECKING
 from circuitcheck.drawing.value import Drawing
 
 if TYPE_CHECKING:
+    from circuitcheck.operating.course import Course
     from circuitcheck.operating.positions import Positions
+    from circuitcheck.operating.running import Model
     from circuitcheck.operating.standing import Operated, Standing
+    from circuitcheck.operating.state import State
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -49,6 +52,45 @@ class Worker:
         operated = self._operated
         positions = asked.positions or first_positions(operated, asked.situation, asked.shut)
         return Answer(operated, operated.situations, operated.standing(positions))
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class CourseQuestion:
+    """A standing, and the state that time goes on from; None: from the beginning. `goes_on`: the same
+    standing a little further, its course to be joined to the one before."""
+
+    standing: Standing
+    state: State | None = None
+    goes_on: bool = False
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class CourseAnswer:
+    """The course, and the model that it is of; None where numbers are missing or it is refused."""
+
+    model: Model
+    course: Course | None
+
+
+class CourseWorker:
+    """Works courses out in a thread of its own; the drawing last asked about is kept."""
+
+    def __init__(self) -> None:
+        self._model: Model | None = None
+
+    def __call__(self, asked: CourseQuestion) -> CourseAnswer:
+        """The answer to one question."""
+        from circuitcheck.figures.plant import Plant
+        from circuitcheck.operating.course import course
+        from circuitcheck.operating.running import Model
+
+        standing = asked.standing
+        if self._model is None or self._model.plant.drawing is not standing.drawing:
+            self._model = Model(Plant(standing.drawing))
+        model = self._model
+        if not model.can_run:
+            return CourseAnswer(model, None)
+        return CourseAnswer(model, course(model, standing.positions, standing.flows.pipes, asked.state))
 
 
 def first_positions(operated: Operated, situation: str, shut: Iterable[str]) -> Positions:

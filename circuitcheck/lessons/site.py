@@ -7,15 +7,18 @@ from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager, suppress
 from dataclasses import replace
 from functools import cached_property
+from itertools import chain, count
+from types import MappingProxyType
 from typing import Any, TypeVar
 
 from circuitcheck.checks.case import Case
 from circuitcheck.circuit.joining import Placed
-from circuitcheck.drawing.changing import EditError, changed, with_items
+from circuitcheck.drawing.changing import EditError, changed, with_items, without_items
+from circuitcheck.drawing.edits import change_control
 from circuitcheck.drawing.filling_in import set_design, set_field
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.removing import remove
-from circuitcheck.drawing.value import EMPTY, Component, Drawing, Joint
+from circuitcheck.drawing.value import EMPTY, Component, Drawing, End, Joint, Pipe
 from circuitcheck.finding import Says
 from circuitcheck.parts.catalogue import component_kinds
 from circuitcheck.parts.kind import Role
@@ -29,6 +32,12 @@ class Site:
     def __init__(self, drawing: Drawing, chance: random.Random) -> None:
         self.drawing = drawing
         self.chance = chance
+
+    def _unused(self, label: str) -> str:
+        """A label, with a number where it is there already: two of a name are a finding of their own."""
+        taken = {part.label for part in self.drawing.components.values()}
+        numbered = (f"{label} {number}" for number in count(2))
+        return next(each for each in chain((label,), numbered) if each not in taken)
 
     @cached_property
     def case(self) -> Case:
@@ -89,22 +98,33 @@ class Site:
         """The drawing with another value in a data field of a part, pipe or control."""
         return set_field(self.drawing, id, field, value)
 
+    def with_values(self, values: Mapping[tuple[str, str], Any]) -> Drawing:
+        """The drawing with other values, by id and field."""
+        drawing = self.drawing
+        for (id, field), value in values.items():
+            drawing = set_field(drawing, id, field, value)
+        return drawing
+
     def with_design(self, field: str, value: Any) -> Drawing:
         """The drawing with another value in a field of the design."""
         return set_design(self.drawing, field, value)
 
     def without(self, *parts: str) -> Drawing:
-        """The drawing without parts and the pipes on them that would be left hanging; tees heal."""
-        gone = list(parts)
-        for part in parts:
-            pipes = self.drawing.pipes_of(part)
-            if len(pipes) == 1:
-                gone += pipes
-        return remove(self.drawing, gone)
+        """The drawing without parts and all pipes on them; tees heal."""
+        pipes = [pipe for part in parts for pipe in self.drawing.pipes_of(part)]
+        return remove(self.drawing, (*parts, *pipes))
 
     def without_controls(self, *controls: str) -> Drawing:
         """The drawing without controls."""
         return remove(self.drawing, controls)
+
+    def without_acting_on(self, controls: Iterable[str], part: str) -> Drawing:
+        """The drawing with controls that no longer act on a part."""
+        drawing = self.drawing
+        for control in controls:
+            left = [each for each in drawing.controls[control].acts_on if each != part]
+            drawing = change_control(drawing, control, acts_on=left)
+        return drawing
 
     def with_part_instead(self, part: str, kind: str, data: Mapping[str, Any] = EMPTY) -> Drawing:
         """The drawing with a part of another kind in a part's place, port for port in their order: its
@@ -112,7 +132,7 @@ class Site:
         old, new = self.drawing.components[part], component_kinds()[kind]
         ports = {a.name: b.name for a, b in zip(old.kind.ports, new.ports, strict=False)}
         height = {"height_m": old.data["height_m"]} if "height_m" in old.data else {}
-        stands = replace(old, kind=new, label=new.title, data={**height, **data})
+        stands = replace(old, kind=new, label=self._unused(new.title), data={**height, **data})
         pipes = {}
         for id in self.drawing.pipes_of(part):
             pipe = self.drawing.pipes[id]
@@ -127,6 +147,42 @@ class Site:
             pipes=with_items(self.drawing.pipes, pipes),
         )
 
+    def with_water_through(self, part: str, entered: str, left: str) -> Drawing:
+        """The drawing without a part that stands between two pipes, which become one: what is known of
+        their courses is added up. Raises EditError where a pipe is missing."""
+        first, second = Joint(part, entered), Joint(part, left)
+        work = self.fitting()
+        going, staying = (self.drawing.pipes[work.pipe_at(joint)] for joint in (first, second))
+        start, finish = (_other(pipe, joint) for pipe, joint in ((going, first), (staying, second)))
+        corners = None
+        if going.via is not None or staying.via is not None:
+            before = going.via or () if going.ends[1] == first else (going.via or ())[::-1]
+            after = staying.via or () if staying.ends[0] == second else (staying.via or ())[::-1]
+            corners = (*before, *after)
+        data = MappingProxyType({**going.data, **_added(going, first, staying, second)})
+        one = replace(going, ends=(start, finish), via=corners, data=data)
+        return changed(
+            self.drawing,
+            components=without_items(self.drawing.components, (part,)),
+            pipes=with_items(without_items(self.drawing.pipes, (staying.id,)), {going.id: one}),
+        )
+
+    def rejoined(self, pipe: str, part: str, by: Joint) -> tuple[Drawing, str]:
+        """The drawing with a pipe's end, now on a part, in the pipe on another port, right at that port,
+        as if it had always been run there: as long, and up or down to there. Also the new tee."""
+        known = self.drawing.pipes[pipe]
+        work = self.fitting()
+        tee = work.move_end(pipe, part, by)
+        far = next(end for end in known.joints if end.part != part)
+        here, there = self.case.heights.of(far.part), self.case.heights.of(by.part)
+        if here is not None and there is not None:
+            up = there - here if known.ends[0] == far else here - there
+            long = max(known.data.get("length_m") or 0.0, abs(up) + 0.1)
+            for field, value in (("rise_m", round(up, 3)), ("length_m", round(long, 3))):
+                work.set(pipe, field, value)
+        work.set(pipe, "bends", known.data.get("bends", 2))
+        return work.drawing, tee
+
     def turned_round(self, part: str) -> Drawing:
         """The drawing with an inline part the wrong way round."""
         work = self.fitting()
@@ -140,8 +196,26 @@ class Site:
         work = self.fitting()
         height = self.case.heights.of(by.part)
         data = {} if height is None else {"height_m": height}
-        part = work.cut_in(kind, by, port=port, data=data, label=label)
+        part = work.cut_in(kind, by, port=port, data=data, label=self._unused(label))
         return work.drawing, part
+
+
+def _other(pipe: Pipe, joint: Joint) -> End:
+    return pipe.ends[1] if pipe.ends[0] == joint else pipe.ends[0]
+
+
+def _added(first: Pipe, first_end: Joint, second: Pipe, second_start: Joint) -> dict[str, float]:
+    """What is known of two pipes' courses, as one pipe's."""
+    found = {}
+    for field in ("length_m", "bends", "rise_m"):
+        one, two = first.data.get(field), second.data.get(field)
+        if one is None or two is None:
+            continue
+        if field == "rise_m":
+            one = one if first.ends[1] == first_end else -one
+            two = two if second.ends[0] == second_start else -two
+        found[field] = round(one + two, 4)
+    return found
 
 
 def _is_in(drawing: Drawing, id: str) -> bool:

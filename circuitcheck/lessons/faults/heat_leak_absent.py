@@ -1,0 +1,23 @@
+"""A solid-fuel fire takes the place of a heat source that could be switched off, and the pumped pipework
+stays as it was."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from circuitcheck.lessons.fault import Planted
+from circuitcheck.lessons.heating import sources
+from circuitcheck.lessons.site import Site
+
+BRINGS = frozenset({"uncontrolled-heat-into-store", "hot-supply-too-hot", "open-vent-too-small"})
+
+
+def plant(site: Site) -> Iterator[Planted]:
+    """A heat source that cannot be switched off, and no loop that always takes its heat."""
+    for source in sources(site):
+        drawing = site.with_value(source.part, "heat", "uncontrolled")
+        says = site.says(
+            "{source} cannot be switched off, and nothing takes its heat when the pump stops.",
+            source=source.part,
+        )
+        yield Planted(drawing, says, (source.part,), brings=BRINGS)

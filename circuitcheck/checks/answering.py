@@ -10,7 +10,8 @@ from __future__ import annotations
 import itertools
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from typing import Any
+from functools import cached_property
+from typing import TYPE_CHECKING, Any
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Check, Verdict
@@ -20,7 +21,12 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.rules.book import NoRuleError
 
+if TYPE_CHECKING:
+    from circuitcheck.drawing.routing import Routes
+
 VARIANT_BOUND = 256
+KEPT_PARTS = 40_000
+"""So many parts are kept in cases of one drawing, each with one value of its unknown switches."""
 MOST_NAMED = 6
 
 
@@ -92,13 +98,13 @@ def _over_unknowns(check: Check, case: Case) -> Verdict:
     if not unknown:
         return check.judge(case)
     usual = check.judge(case)
-    variants = list(itertools.islice(_variants(case.drawing, unknown), VARIANT_BOUND + 1))
-    if len(variants) > VARIANT_BOUND:
+    variants = case.kept("each unknown way", lambda: _variant_cases(case, unknown))
+    if variants is None:
         # Too many to try them all: nothing is sure, so nothing is approved.
         if not usual.findings and not usual.sound:
             return usual
         return Verdict((_unanswered(check, (), tuple(unknown), Grade.DANGER),))
-    verdicts = [(values, check.judge(Case(variant))) for values, variant in variants]
+    verdicts = [(values, check.judge(variant)) for values, variant in variants]
     return _merged(check, verdicts, tuple(unknown))
 
 
@@ -115,6 +121,42 @@ def unknown_ways(drawing: Drawing, told: Iterable[str] | None = None) -> dict[st
 
 
 Values = tuple[Any, ...]
+
+
+class _Variant(Case):
+    """A case with an unknown switch set. It lies on the sheet as the drawing does, so that its pipes are
+    not routed anew."""
+
+    def __init__(self, drawing: Drawing, of: Case) -> None:
+        super().__init__(drawing)
+        self._of = of
+
+    @cached_property
+    def lines(self) -> Routes:
+        """The lines of the drawing it is a variant of."""
+        return self._of.lines
+
+
+def _variant_cases(case: Case, unknown: dict[str, tuple[Any, ...]]) -> Iterable[tuple[Values, Case]] | None:
+    """A case for every value of all unknown switches; None where they are too many. Each is made once for
+    all checks, unless all of them together would fill the memory: then anew for each check."""
+    variants = list(itertools.islice(_variants(case.drawing, unknown), VARIANT_BOUND + 1))
+    if len(variants) > VARIANT_BOUND:
+        return None
+    if len(variants) * len(case.drawing.components) > KEPT_PARTS:
+        return _Each(variants, case)
+    return tuple((values, _Variant(variant, case)) for values, variant in variants)
+
+
+@dataclass(frozen=True)
+class _Each:
+    """The cases of these variants, made as they are asked for."""
+
+    variants: list[tuple[Values, Drawing]]
+    case: Case
+
+    def __iter__(self) -> Iterator[tuple[Values, Case]]:
+        return ((values, _Variant(variant, self.case)) for values, variant in self.variants)
 
 
 def _variants(drawing: Drawing, unknown: dict[str, tuple[Any, ...]]) -> Iterator[tuple[Values, Drawing]]:

@@ -219,16 +219,18 @@ def test_a_large_file_with_a_fault_has_it_named() -> None:
 
 
 def test_reading_leaves_the_garbage_collector_as_it_was() -> None:
+    # Some Pythons keep a few objects of their own out of the collector from the start.
+    before = gc.get_freeze_count()
     for data in (encoded(cottage()), b"{}"):
         assert gc.isenabled()
-        assert gc.get_freeze_count() == 0
+        assert gc.get_freeze_count() == before
         patient(data)
         try:
             parse(data, "x")
         except DrawingError:
             assert data == b"{}"
         assert gc.isenabled()
-        assert gc.get_freeze_count() == 0
+        assert gc.get_freeze_count() == before
     gc.disable()
     try:
         parse(encoded(cottage()), "x")

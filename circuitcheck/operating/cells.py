@@ -73,7 +73,7 @@ class Sides:
             if not passage.gap:
                 group[head(passage.b)] = head(passage.a)
         numbers: dict[str, int] = {}
-        found = {}
+        found: dict[str, int] = {}
         for port in (*(each.name for each in kind.ports), *plan.slots):
             found.setdefault(port, numbers.setdefault(head(port), len(numbers)))
         return found

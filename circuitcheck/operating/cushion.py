@@ -146,31 +146,44 @@ def joined(
 ) -> tuple[Joined, ...]:
     """The waters that stay joined with these passages shut. `flowing`: cells that one stream goes through,
     whatever stands between them."""
-    head: dict[int, int] = {}
+    waters = _Waters(plant, shut)
+    for together in flowing:
+        for place in together[1:]:
+            waters.join(cells[together[0]].water, cells[place].water)
+    groups: dict[int, tuple[list[int], list[int], list[int]]] = {}
+    for number, cell in enumerate(cells):
+        groups.setdefault(waters.of(cell.water), ([], [], []))[0].append(number)
+    for which, on in (
+        (1, [each.water for each in held.cushions]),
+        (2, [each.water for each in held.reliefs]),
+    ):
+        for number, water in enumerate(on):
+            found = groups.get(waters.of(water))
+            if found is not None:
+                found[which].append(number)
+    return tuple(Joined(tuple(a), tuple(b), tuple(c)) for a, b, c in groups.values())
 
-    def find(water: int) -> int:
-        while (up := head.get(water, water)) != water:
+
+class _Waters:
+    """Waters of the circuit, joined where nothing stands shut between them."""
+
+    def __init__(self, plant: Plant, shut: frozenset[str]) -> None:
+        self._head: dict[int, int] = {}
+        for edge in plant.circuit.edges:
+            if edge.label not in shut:
+                self.join(edge.a, edge.b)
+
+    def of(self, water: int) -> int:
+        """The water that stands for it and all joined to it."""
+        while (up := self._head.get(water, water)) != water:
             water = up
         return water
 
-    for edge in plant.circuit.edges:
-        if edge.label not in shut:
-            head[find(edge.b)] = find(edge.a)
-    for together in flowing:
-        for cell in together[1:]:
-            one, other = find(cells[together[0]].water), find(cells[cell].water)
-            if one != other:
-                head[other] = one
-    groups: dict[int, tuple[list[int], list[int], list[int]]] = {}
-    for number, cell in enumerate(cells):
-        groups.setdefault(find(cell.water), ([], [], []))[0].append(number)
-    for number, cushion in enumerate(held.cushions):
-        if find(cushion.water) in groups:
-            groups[find(cushion.water)][1].append(number)
-    for number, relief in enumerate(held.reliefs):
-        if find(relief.water) in groups:
-            groups[find(relief.water)][2].append(number)
-    return tuple(Joined(tuple(a), tuple(b), tuple(c)) for a, b, c in groups.values())
+    def join(self, one: int, other: int) -> None:
+        """These two are one."""
+        a, b = self.of(one), self.of(other)
+        if a != b:
+            self._head[max(a, b)] = min(a, b)
 
 
 @dataclass(frozen=True, slots=True)

@@ -38,9 +38,24 @@ class Positions:
     is_own: bool = False
     """Whether a hand has turned anything since."""
 
-    def by_hand(self, **changes: frozenset[str]) -> Positions:
+    def by_hand(
+        self,
+        *,
+        shut: frozenset[str] | None = None,
+        running: frozenset[str] | None = None,
+        firing: frozenset[str] | None = None,
+        flooded: frozenset[str] | None = None,
+    ) -> Positions:
         """The same with something turned by hand: how it stands is then known, whatever is missing."""
-        return replace(self, is_own=True, missing=(), **changes)
+        return replace(
+            self,
+            is_own=True,
+            missing=(),
+            shut=self.shut if shut is None else shut,
+            running=self.running if running is None else running,
+            firing=self.firing if firing is None else firing,
+            flooded=self.flooded if flooded is None else flooded,
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,9 +155,19 @@ def pressed(plant: Plant, positions: Positions, part: str) -> Positions | None:
         return _next_stand(plant, positions, part, ways)
     if ways:
         return positions.by_hand(shut=positions.shut ^ {ways[0].label})
-    if Role.HOLDS_EXPANSION in roles:
+    if part in vessels(plant):
         return positions.by_hand(flooded=positions.flooded ^ {part})
     return None
+
+
+def vessels(plant: Plant) -> tuple[str, ...]:
+    """The vessels of heating water that stand by themselves: what can lose its gas here."""
+    heating = {each.body for each in plant.bodies.heated} - plant.bodies.drinking
+    return tuple(
+        place.part
+        for place in plant.circuit.devices(Role.HOLDS_EXPANSION)
+        if not place.device.built_in and plant.bodies.of(place.node) in heating
+    )
 
 
 def turned(plant: Plant, positions: Positions, label: str) -> Positions:

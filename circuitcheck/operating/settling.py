@@ -62,7 +62,7 @@ class Settling:
         for each in waters:
             places = np.array(each.cells, dtype=np.intp)
             groups = np.unique(group[places])
-            room = np.bincount(group[places], weights=litres[places], minlength=stepper.streams.count)
+            room: Floats = np.bincount(group[places], weights=litres[places], minlength=stepper.streams.count)
             reliefs = tuple(held.reliefs[place] for place in each.reliefs)
             is_open = any(held.cushions[place].is_open for place in each.cushions)
             self._waters.append(_Water(groups, room[groups], places, each.cushions, is_open, reliefs))
@@ -214,15 +214,16 @@ class Settling:
     def _wanted(self, water: _Water, state: State, mean: float) -> Floats:
         """What has swelled into each vessel at the pressure that it has."""
         np = self._np
-        found = []
+        found: list[float] = []
         for place in water.cushions:
             cushion = self._held.cushions[place]
             if cushion.is_open:
-                found.append(state.in_kg[place])
+                found.append(float(state.in_kg[place]))
                 continue
             held = cushion.litres if cushion.part in state.flooded else cushion.holds_l(water.bar)
-            found.append((held - state.fill_kg[place] * self._cold_l_kg) / mean)
-        return np.array(found)
+            found.append((held - float(state.fill_kg[place]) * self._cold_l_kg) / mean)
+        wanted: Floats = np.array(found)
+        return wanted
 
     def set_flooded(self, state: State, flooded: frozenset[str]) -> None:
         """Let vessels lose their gas, or have it back: filled up from the main, or let down, so that the

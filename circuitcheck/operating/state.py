@@ -16,8 +16,8 @@ if TYPE_CHECKING:
 class State:
     """Everything at one moment. By cell: `kg` and `joules` (above 0 °C) of its water, `bar` (gauge).
 
-    By cushion: its pressure, `fill_kg` of water that it held when filled, `in_kg` and `in_j` that swelled into it since.
-    By heat source and store: the heat of its metal, and of its water. `tripped`: sources whose cut-out has.
+    By cushion: its pressure, `fill_kg` of water that it held when filled, `in_kg` and `in_j` that swelled into
+    it since. By heat source and store: the heat of its metal, and of its water. `tripped`: sources whose cut-out has.
     Accounts since the start: heat fired, given to rooms and let out in joules; water let out (as litres
     and kilograms) and filled in. `overrun_s`: how long pumps have run on.
     """

@@ -69,7 +69,8 @@ class Stepper:
             for group, share in streams.inlet.get(cell, ((int(streams.group[cell]), 1.0),)):
                 row[group] += share
             rows.append(row)
-        return np.array(rows).reshape(len(rows), count)
+        found: Floats = np.array(rows).reshape(len(rows), count)
+        return found
 
     def begin(self, state: State) -> None:
         """Take the water of a state into groups."""
@@ -145,7 +146,7 @@ class Stepper:
         j_kg = y[:count] / self.kg
         celsius = celsius_of(j_kg)
         carried = streams.kg_s * j_kg[streams.start]
-        change = np.zeros_like(y)
+        change: Floats = np.zeros_like(y)
         change[:count] = np.bincount(streams.end, weights=carried, minlength=count) - np.bincount(
             streams.start, weights=carried, minlength=count
         )

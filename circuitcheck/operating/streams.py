@@ -12,7 +12,7 @@ from circuitcheck.report.flows import PipeFlow
 
 if TYPE_CHECKING:
     import numpy as np
-    from np.typing import NDArray
+    from numpy.typing import NDArray
 
     Floats = NDArray[np.float64]
     Places = NDArray[np.intp]

@@ -49,7 +49,7 @@ def heat_at(celsius: Floats | float) -> Floats:
     import numpy as np
 
     known = tables()
-    found: Floats = np.interp(celsius, known.c, known.j_kg)
+    found: Floats = np.interp(np.asarray(celsius), known.c, known.j_kg)
     return found
 
 
@@ -67,7 +67,7 @@ def litres_at(celsius: Floats | float) -> Floats:
     import numpy as np
 
     known = tables()
-    found: Floats = np.interp(celsius, known.c, known.l_kg)
+    found: Floats = np.interp(np.asarray(celsius), known.c, known.l_kg)
     return found
 
 
@@ -76,5 +76,5 @@ def compressed_at(celsius: Floats | float) -> Floats:
     import numpy as np
 
     known = tables()
-    found: Floats = np.interp(celsius, known.c, known.per_bar)
+    found: Floats = np.interp(np.asarray(celsius), known.c, known.per_bar)
     return found

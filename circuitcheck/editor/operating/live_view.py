@@ -245,8 +245,7 @@ class LiveView(QWidget):
     def _show_positions(self) -> None:
         if self._operated is None or self._positions is None:
             return
-        circuit = self._operated.plant.circuit
-        self.side.show_positions(circuit, self._offered, self._positions)
+        self.side.show_positions(self._operated.plant, self._offered, self._positions)
         self.bar.show_positions(self._offered, self._positions)
 
     def _show_standing(self) -> None:

@@ -20,7 +20,6 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from circuitcheck.circuit.joining import Circuit
 from circuitcheck.editor import plain
 from circuitcheck.editor.flow_bar import Elided
 from circuitcheck.editor.icons import kind_icon
@@ -28,6 +27,7 @@ from circuitcheck.editor.operating.words import Row, rows, situation_name, stand
 from circuitcheck.editor.panels.edged import EdgedRadioButton
 from circuitcheck.editor.theme import Theme, light
 from circuitcheck.editor.translating import tr
+from circuitcheck.figures.plant import Plant
 from circuitcheck.operating.positions import Positions
 
 PLACE = Qt.ItemDataRole.UserRole
@@ -86,8 +86,9 @@ class OperatingSide(QWidget):
         self._theme = theme
         self._fill()
 
-    def show_positions(self, circuit: Circuit, offered: Sequence[Positions], now: Positions) -> None:
+    def show_positions(self, plant: Plant, offered: Sequence[Positions], now: Positions) -> None:
         """Offer these situations, and show how everything stands."""
+        circuit = plant.circuit
         names = [each.name for each in offered]
         if names != self._names:
             self._names = names
@@ -98,7 +99,7 @@ class OperatingSide(QWidget):
             if button is not None:
                 button.setChecked(True)
         self._kinds = {id: part.kind.name for id, part in circuit.drawing.components.items()}
-        self._rows = rows(circuit, now)
+        self._rows = rows(plant, now)
         self._fill()
 
     def _offer(self, said: Sequence[tuple[str, str]]) -> None:

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.editor.translating import tr, tr_n
-from circuitcheck.operating.positions import Positions, turnables
+from circuitcheck.figures.plant import Plant
+from circuitcheck.operating.positions import Positions, turnables, vessels
 from circuitcheck.operating.standing import Standing
 from circuitcheck.parts.kind import Role, Way
 
@@ -40,8 +41,9 @@ def situation_name(name: str) -> str:
     return f"{known.get(begun, begun)}{colon}{rest}"
 
 
-def rows(circuit: Circuit, positions: Positions) -> tuple[Row, ...]:
+def rows(plant: Plant, positions: Positions) -> tuple[Row, ...]:
     """Everything that can be turned: what drives first, then valves by motor, by hand, and vessels."""
+    circuit = plant.circuit
     found = [*_drives(circuit, positions)]
     ways = turnables(circuit)
     for by_motor in (True, False):
@@ -55,11 +57,10 @@ def rows(circuit: Circuit, positions: Positions) -> tuple[Row, ...]:
                 name = tr("{part}: its valves", part=name)
             shut = each.label in positions.shut
             found.append(Row(each.part, each.label, name, tr("shut") if shut else tr("open"), shut))
-    for place in circuit.devices(Role.HOLDS_EXPANSION):
-        if not place.device.built_in:
-            flooded = place.part in positions.flooded
-            state = tr("no gas") if flooded else tr("with gas")
-            found.append(Row(place.part, "", circuit.drawing.name(place.part), state, flooded))
+    for part in vessels(plant):
+        flooded = part in positions.flooded
+        state = tr("no gas") if flooded else tr("with gas")
+        found.append(Row(part, "", circuit.drawing.name(part), state, flooded))
     return tuple(found)
 
 

@@ -87,9 +87,8 @@ def cells(plant: Plant, sides: Sides) -> Cells:
     for water in heating_bodies(plant):
         known = list(_of_body(plant, sides, water.body))
         content = plant.contents.of(water.body)
-        if not content.known:
-            missing += content.missing
-            continue
+        # What stands where is told all the same, so that all else that is missing can be named with it.
+        missing += content.missing
         if content.given:
             known, spread = _as_stated(plant, known, content.litres)
             said += [spread] if spread else []

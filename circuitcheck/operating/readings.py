@@ -43,27 +43,27 @@ class Readings:
 
     def at(self, joint: Joint, fixed_bar: float) -> float | None:
         """The pressure at a port, told the one at the fixed point of its water; None where heights are told
-        and not this one's, or where nothing decides it."""
+        and not this one's."""
         plant = self._plant
         fixed = self._fixed.get(plant.circuit.water(plant.circuit.node(joint.part, joint.port)))
         if fixed is None:
             return None
-        above = self._above_m(fixed, joint)
-        driven = self._driven_bar(fixed, joint)
-        return None if above is None or driven is None else fixed_bar - static_bar(above) + driven
+        above, driven = self._above_m(fixed, joint), self._driven_bar(fixed, joint)
+        return None if above is None else fixed_bar - static_bar(above) + driven
 
     def _above_m(self, fixed: Joint, joint: Joint) -> float | None:
         heights = self._plant.heights
         found = heights.difference(fixed.part, joint.part)
         return found if found is not None or heights.is_told else 0.0
 
-    def _driven_bar(self, fixed: Joint, joint: Joint) -> float | None:
+    def _driven_bar(self, fixed: Joint, joint: Joint) -> float:
         one, other = (self._nodes.get((each.part, each.port)) for each in (joint, fixed))
         if one is None or other is None or one[0] != other[0]:
             return 0.0
         run = self._standing.runs[one[0]]
         found = run.body.solution.between_pa(run.row, one[1], other[1])
-        return None if found is None else found / PASCALS_A_BAR
+        # Shut in with nothing to drive it, water stands still: the solver has nothing to say of it.
+        return 0.0 if found is None else found / PASCALS_A_BAR
 
     def by_pipe(self, fixed_bar: Mapping[str, float]) -> dict[str, float]:
         """The pressure in each pipe, midway between its ends; told, by pipe, that of its water's fixed point."""

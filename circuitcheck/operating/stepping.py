@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
     Floats = NDArray[np.float64]
 
-STEP_S = 1.0
+STEP_S = 2.0
 STABLE = 0.9
 """The longest step, as a share of the shortest stay of water in a group."""
 

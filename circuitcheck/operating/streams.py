@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     Floats = NDArray[np.float64]
     Places = NDArray[np.intp]
 
-LEAST_STAY_S = 2.0
+LEAST_STAY_S = 4.0
 """Water stays in a cell so long at the least: smaller cells that flow are taken as one with the next."""
 
 

@@ -23,7 +23,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from circuitcheck.editor.fonts import scaled
 from circuitcheck.editor.theme import Theme, light
 
-LEFT_PX, RIGHT_PX, TOP_PX, LOW_PX, BETWEEN_PX = 46.0, 176.0, 8.0, 22.0, 12.0
+LEFT_PX, RIGHT_PX, TOP_PX, LOW_PX, BETWEEN_PX = 62.0, 190.0, 14.0, 22.0, 14.0
 LABEL_PX = 16.0
 PRESSURE_SHARE = 0.5
 MOST_BAR_SHOWN = 10.0
@@ -77,9 +77,10 @@ class Pictured:
 
 
 class Chart(QWidget):
-    """Shows a `Pictured`; signals `moved` with the time that was chosen on it."""
+    """Shows a `Pictured`; signals `moved` with the time that was chosen on it, `play_wanted` for Space."""
 
     moved = Signal(float)
+    play_wanted = Signal()
 
     def __init__(self, decimal: str) -> None:
         super().__init__()
@@ -133,7 +134,11 @@ class Chart(QWidget):
             self._choose(event.position().x())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Arrows move the time by a step, Home and End to its ends."""
+        """Arrows move the time by a step, Home and End to its ends; Space lets it run or stand."""
+        if event.key() == Qt.Key.Key_Space and self._shown.ends_s:
+            if not event.isAutoRepeat():
+                self.play_wanted.emit()
+            return
         step = self._shown.ends_s / 100
         ways = {
             Qt.Key.Key_Left: self._at_s - step,
@@ -196,7 +201,7 @@ class Chart(QWidget):
         return box.left() + box.width() * seconds / self._shown.ends_s
 
     def _times(self, painter: QPainter, plot: QRectF) -> None:
-        """The clock below, a mark where something happens."""
+        """The clock below, a mark above where something happens."""
         ends = self._shown.ends_s
         fits = max(1.0, plot.width() / TICK_APART_PX)
         step = next((each for each in STEPS_S if ends / each <= fits), 3600 * ceil(ends / 3600 / fits))
@@ -212,9 +217,9 @@ class Chart(QWidget):
             at += step
         for seconds in self._shown.marks:
             x = self._x(seconds, plot)
-            head = QPainterPath(QPointF(x, plot.bottom() + 1))
-            head.lineTo(x - 5, plot.bottom() + 9)
-            head.lineTo(x + 5, plot.bottom() + 9)
+            head = QPainterPath(QPointF(x, plot.top() - 2))
+            head.lineTo(x - 5, plot.top() - 10)
+            head.lineTo(x + 5, plot.top() - 10)
             head.closeSubpath()
             painter.fillPath(head, self._theme["danger"])
 
@@ -222,8 +227,6 @@ class Chart(QWidget):
         self, painter: QPainter, box: QRectF, lines: Sequence[Line], levels: Sequence[Level], unit: str
     ) -> None:
         low, high, step = scale(lines, levels, unit)
-        painter.setPen(self._theme["ink_2"])
-        painter.drawText(QRectF(0, box.top() - 6, LEFT_PX - 26, 16), Qt.AlignmentFlag.AlignRight, unit)
 
         def y(value: float) -> float:
             return box.bottom() - box.height() * (min(value, high) - low) / (high - low)
@@ -236,7 +239,7 @@ class Chart(QWidget):
             painter.drawText(
                 QRectF(0, y(at) - 8, LEFT_PX - 6, 16),
                 Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter,
-                f"{at:g}".replace(".", self._decimal),
+                f"{at:g} {unit if at + step > high + 1e-9 else ''}".strip().replace(".", self._decimal),
             )
             at += step
         labels: list[tuple[float, str, str, QColor, bool]] = []

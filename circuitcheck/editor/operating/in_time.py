@@ -183,14 +183,14 @@ class InTime(QObject):
         opens = [each for each in model.held.reliefs if not each.is_plugged]
         plugged = [each for each in model.held.reliefs if each.is_plugged]
         for each in (opens or plugged)[:1]:
-            bar = said_value(each.set_bar, "bar", decimal)
+            bar = f"{each.set_bar:g} bar".replace(".", decimal)
             name = tr("safety valve {bar}", bar=bar)
             if each.is_plugged:
-                name = tr("safety valve {bar}, plugged", bar=bar)
+                name = tr("plugged safety valve {bar}", bar=bar)
             found.append(Level(name, each.set_bar, "danger", (5, 3)))
         heating = [each for each in model.held.cushions if not each.is_open]
         for vessel in heating[:1]:
-            bar = said_value(vessel.charge_bar, "bar", decimal)
+            bar = f"{vessel.charge_bar:g} bar".replace(".", decimal)
             found.append(Level(tr("vessel’s charge {bar}", bar=bar), vessel.charge_bar, "advice", (2, 3)))
         return found
 

@@ -42,7 +42,13 @@ class OperatingMarks:
         """How many figures found no place clear of symbols and labels."""
         self.runs: tuple[Run, ...] = ()
         """Where arrowheads move."""
+        self._is_cut = False
         self.adopt(content.scene)
+
+    @property
+    def below_is_shown(self) -> bool:
+        """Whether water is shown to be cut off."""
+        return self._is_cut
 
     def adopt(self, scene: QGraphicsScene) -> None:
         """Lie on another scene."""
@@ -72,6 +78,7 @@ class OperatingMarks:
         )
         self.figures, self.left_out = dict(found.figures), found.left_out
         self.runs = runs(told.pipes, layout.lines, layout.service, layout.gaps, layout.hops, found.taken)
+        self._is_cut = bool(below)
         self._below.show_marks(below, content.palette)
         self._along.show_marks([*found.marks, *at_parts], content.palette)
         self._above.show_marks(above, content.palette)

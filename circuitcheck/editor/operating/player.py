@@ -96,6 +96,7 @@ class Player(QWidget):
         self.reset.clicked.connect(self._reset)
         self.source.activated.connect(self._choose_source)
         self.chart.moved.connect(self._go)
+        self.chart.play_wanted.connect(self.play.toggle)
         self._paint_icons()
 
     def _button(self, name: str, tip: str) -> QToolButton:
@@ -254,7 +255,7 @@ class Player(QWidget):
         said = [event_words(event, self._name)] if event is not None else []
         if row.let_out_l > 0.0005:
             litres = f"{row.let_out_l:.2f}".replace(".", self._decimal)
-            said.append(tr("let out so far: {litres} l", litres=litres))
+            said.append(tr("Let out so far: {litres} l", litres=litres))
         self._said.show_text(". ".join(said))
         self.chart.setAccessibleDescription(self._reading(row))
 

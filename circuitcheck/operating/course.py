@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from enum import Enum
 from typing import TYPE_CHECKING
@@ -88,17 +88,18 @@ def course(
     flows: Mapping[str, PipeFlow],
     state: State | None = None,
     long_s: float = LONG_S,
+    is_wanted: Callable[[], bool] = lambda: True,
 ) -> Course:
     """From a state on (None: cold where heat is called, else as hot as it then is), with the water flowing so.
 
-    Needs a model that can run.
+    Needs a model that can run. It ends where it stands as soon as it is no longer wanted.
     """
     begun = state if state is not None else model.cold() if positions.firing else model.hot(positions)
     run = Run(model, positions, flows, begun)
     every_state = max(1, round(len(model.cells.cells) * long_s / EVERY_S / MOST_KEPT))
     rows, states, events = [run.row()], [run.state()], list[Event]()
     end = begun.seconds + long_s
-    while rows[-1].seconds < end - 1e-9 and not run.why_over:
+    while rows[-1].seconds < end - 1e-9 and not run.why_over and is_wanted():
         run.carry_on(min(_ahead(run, rows), end - rows[-1].seconds))
         rows.append(run.row())
         events += _events(model, rows[-2], rows[-1])

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from math import inf
 from typing import TYPE_CHECKING
 
 from circuitcheck.circuit.situations import RUN_ON
@@ -208,13 +209,13 @@ class Run:
     @property
     def is_driven(self) -> bool:
         """Whether the pumps that run in this standing still do: a run-on ends by itself."""
-        return self._state.overrun_s < self._overrun_s
+        return self._overrun_s == inf or self._state.overrun_s < self._overrun_s
 
     @property
     def _overrun_s(self) -> float:
         runs_on = self._positions.name.partition(":")[0] == RUN_ON and not self._positions.firing
         if not runs_on:
-            return float("inf")
+            return inf
         return max((each.overrun_s for each in self._model.heat.sources), default=0.0)
 
     def carry_on(self, seconds: float) -> None:
@@ -227,13 +228,14 @@ class Run:
         """One step, of so many seconds at most; how long it was."""
         state, was_driven = self._state, self.is_driven
         step = min(self._stepper.step_s, most)
-        if was_driven:
+        if was_driven and self._overrun_s < inf:
             step = min(step, max(1e-6, self._overrun_s - state.overrun_s))
         self._stepper.step(step, state.tripped)
         self._settling.settle(state)
         state.tripped = trips(self._model.heat, self._stepper.outlets_c, state.tripped)
         state.seconds += step
-        state.overrun_s += step
+        # It counts from when the heat was called off, whatever valves are turned meanwhile.
+        state.overrun_s = 0.0 if self._overrun_s == inf else state.overrun_s + step
         if was_driven and not self.is_driven:
             self._stand_still()
         return step

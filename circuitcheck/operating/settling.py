@@ -62,7 +62,8 @@ class Settling:
         for each in waters:
             places = np.array(each.cells, dtype=np.intp)
             groups = np.unique(group[places])
-            room: Floats = np.bincount(group[places], weights=litres[places], minlength=stepper.streams.count)
+            room: Floats = np.zeros(stepper.streams.count)
+            np.add.at(room, group[places], litres[places])
             reliefs = tuple(held.reliefs[place] for place in each.reliefs)
             is_open = any(held.cushions[place].is_open for place in each.cushions)
             self._waters.append(_Water(groups, room[groups], places, each.cushions, is_open, reliefs))

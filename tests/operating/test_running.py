@@ -228,6 +228,22 @@ def test_the_run_on_ends_and_needs_a_way_round() -> None:
         assert found.rows[0].is_driven and not found.rows[-1].is_driven
 
 
+def test_the_run_on_counts_from_when_the_heat_was_called_off() -> None:
+    at_work = operated("terrace-as-proposed")
+    model = Model(at_work.plant)
+    both, on = situation(at_work, BOTH), situation(at_work, RUN_ON)
+    heated = course(model, both, at_work.standing(both).flows.pipes, long_s=600)
+    after = course(model, on, at_work.standing(on).flows.pipes, heated.states[-1], long_s=600)
+    (stops,) = [each for each in after.events if each.what is Happens.STOPS]
+    overrun = model.heat.sources[0].overrun_s
+    assert overrun < stops.seconds - after.begins_s <= overrun + 6
+    # A course that goes on from the middle of it does not begin to count anew.
+    middle = after.state_at(after.begins_s + overrun / 2)
+    rest = course(model, on, at_work.standing(on).flows.pipes, middle, long_s=600)
+    (again,) = [each for each in rest.events if each.what is Happens.STOPS]
+    assert again.seconds == pytest.approx(stops.seconds, abs=6)
+
+
 def test_the_cut_out_trips_and_stays() -> None:
     drawing = ring(source={"output_kw": 30, "water_content_l": 1}, design={"flow_temperature_c": 90})
     at_work = Operated(drawing)
@@ -286,7 +302,7 @@ def test_an_open_vent_keeps_the_pressure() -> None:
 
 def test_what_is_missing_is_named_and_glycol_refused() -> None:
     for part, field in (("source", "output_kw"), ("source", "water_content_l"), ("vessel", "volume_l")):
-        model = Model(Plant(ring(**{part: {field: None}})))  # type: ignore[arg-type]
+        model = Model(Plant(ring(**{part: {field: None}})))
         assert not model.can_run
         assert model.missing == (f"{'hs' if part == 'source' else part}.{field}",)
     no_fill = Model(Plant(ring(design={"fill_pressure_bar": None})))

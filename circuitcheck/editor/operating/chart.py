@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from bisect import bisect_right
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from math import ceil
 
@@ -44,15 +45,13 @@ class Line:
 
     def at(self, seconds: float) -> float | None:
         """Its value at a time: straight between points."""
-        before = None
-        for x, y in self.points:
-            if x > seconds:
-                if before is None:
-                    return y
-                share = (seconds - before[0]) / (x - before[0]) if x > before[0] else 0.0
-                return before[1] + share * (y - before[1])
-            before = (x, y)
-        return None if before is None else before[1]
+        if not self.points:
+            return None
+        place = bisect_right(self.points, seconds, key=lambda point: point[0])
+        if place in (0, len(self.points)):
+            return self.points[min(place, len(self.points) - 1)][1]
+        (x0, y0), (x1, y1) = self.points[place - 1], self.points[place]
+        return y0 + (seconds - x0) / (x1 - x0) * (y1 - y0) if x1 > x0 else y1
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,6 +88,7 @@ class Chart(QWidget):
         self._shown = Pictured()
         self._at_s = 0.0
         self._instead = ""
+        self._paths: dict[tuple[int, float, float], QPainterPath] = {}
         self.setMinimumHeight(150)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -105,6 +105,7 @@ class Chart(QWidget):
     def show_picture(self, pictured: Pictured, at_s: float) -> None:
         """Show these curves, the time at hand at `at_s`."""
         self._shown, self._at_s, self._instead = pictured, at_s, ""
+        self._paths = {}
         self.update()
 
     def show_instead(self, text: str) -> None:
@@ -256,29 +257,34 @@ class Chart(QWidget):
                 labels.append((y(value), line.name, said, self._theme[line.role], True))
         self._labels(painter, box, labels)
 
-    def _curve(self, painter: QPainter, box: QRectF, line: Line, y: object) -> None:
-        """What has run solid, what comes dotted."""
-        past, future = QPainterPath(), QPainterPath()
+    def _curve(self, painter: QPainter, box: QRectF, line: Line, y: Callable[[float], float]) -> None:
+        """What has run solid, what comes dotted: one path, of which each has its side of the time at hand."""
         now = line.at(self._at_s)
-        if now is None or not callable(y):
+        if now is None:
             return
         here = QPointF(self._x(self._at_s, box), y(now))
-        begun = False
-        future.moveTo(here)
-        for seconds, value in line.points:
-            place = QPointF(self._x(seconds, box), y(value))
-            if seconds <= self._at_s:
-                past.lineTo(place) if begun else past.moveTo(place)
-                begun = True
-            else:
-                future.lineTo(place)
-        if begun:
-            past.lineTo(here)
+        path = self._paths.get((id(line), box.width(), box.height()))
+        if path is None:
+            path = QPainterPath()
+            for place, (seconds, value) in enumerate(line.points):
+                at = QPointF(self._x(seconds, box), y(value))
+                path.lineTo(at) if place else path.moveTo(at)
+            self._paths[id(line), box.width(), box.height()] = path
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.setPen(self._pen(line.role, (1.2, 3.2), 1.6))
-        painter.drawPath(future)
-        painter.setPen(self._pen(line.role, line.dash, 2.2))
-        painter.drawPath(past)
+        sides = (
+            (QRectF(here.x(), box.top() - 3, box.right() - here.x(), box.height() + 6), (1.2, 3.2), 1.6),
+            (
+                QRectF(box.left() - 2, box.top() - 3, here.x() - box.left() + 2, box.height() + 6),
+                line.dash,
+                2.2,
+            ),
+        )
+        for side, dash, width in sides:
+            painter.save()
+            painter.setClipRect(side)
+            painter.setPen(self._pen(line.role, dash, width))
+            painter.drawPath(path)
+            painter.restore()
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(self._theme[line.role])
         painter.drawEllipse(here, 3.5, 3.5)
@@ -294,7 +300,7 @@ class Chart(QWidget):
         for y, *_ in rows:
             least = max(y, least + LABEL_PX - 1)
             places.append(least)
-        over = places[-1] - (box.bottom() + 6) if places else 0
+        over = places[-1] - (box.bottom() - 4) if places else 0
         if over > 0:
             places = [place - over for place in places]
         for place, (_, name, value, colour, strong) in zip(places, rows, strict=True):

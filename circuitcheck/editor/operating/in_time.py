@@ -28,10 +28,11 @@ LONGEST_S = 12 * 3600.0
 
 
 class InTime(QObject):
-    """Joins a player to the courses. Signals `changed` when what is read has changed, `fill_in_wanted` with
-    the fields without which there is no course."""
+    """Joins a player to the courses. Signals `changed` when another course stands or its pumps stop, `moved`
+    when only time has, `fill_in_wanted` with the fields without which there is no course."""
 
     changed = Signal()
+    moved = Signal()
     fill_in_wanted = Signal(object)
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -43,7 +44,8 @@ class InTime(QObject):
         self._track = Track()
         self._told = 0.0
         self._had_stopped = False
-        self._work = WorkingOut(CourseWorker(), "course", 0, self)
+        self._worker = CourseWorker()
+        self._work = WorkingOut(self._worker, "course", 0, self)
         self._work.found.connect(self._found)
         self.player.moved.connect(self._moved)
         self.player.reset_wanted.connect(self._begin_anew)
@@ -69,9 +71,14 @@ class InTime(QObject):
 
     def forget(self) -> None:
         """Another drawing comes: begin at its beginning."""
+        self._worker.wanted = None
         self._work.forget()
         self._standing, self._readings, self._track = None, None, Track()
         self.player.begin()
+
+    def expect(self) -> None:
+        """Everything is about to stand otherwise: what is being worked out is no longer wanted."""
+        self._worker.wanted = None
 
     def stand(self, standing: Standing) -> None:
         """Everything stands so from the time at hand on."""
@@ -80,10 +87,15 @@ class InTime(QObject):
         self._standing, self._readings = standing, None
         if state is None:
             self._track = Track()
-        self._work.ask(CourseQuestion(standing, state))
+        self._ask(CourseQuestion(standing, state))
+
+    def _ask(self, question: CourseQuestion) -> None:
+        self._worker.wanted = question
+        self._work.ask(question)
 
     def close(self) -> None:
         """Stop; the thread has ended when this returns."""
+        self._worker.wanted = None
         self.player.pause()
         self._work.close()
 
@@ -175,6 +187,8 @@ class InTime(QObject):
         names = [drawing.name(each.id) for each in model.heat.sources]
         stores = [drawing.name(each.id) for each in model.heat.coils]
         self.player.show_track(self._track, self._levels(model), names, stores, limits(model))
+        if self._standing is not None and self._standing.cut_off:
+            self.player.choose_source(self._standing.cut_off[0].part)
 
     def _levels(self, model: Model) -> list[Level]:
         """The safety valve's setting and the vessel's charge, to hold the pressure against."""
@@ -197,20 +211,23 @@ class InTime(QObject):
     def _moved(self, seconds: float) -> None:
         now = perf_counter()
         has_stopped = self.has_stopped
-        if now - self._told >= READ_EVERY_S or not self.player.is_playing or has_stopped != self._had_stopped:
+        if has_stopped != self._had_stopped:
             self._told, self._had_stopped = now, has_stopped
             self.changed.emit()
+        elif now - self._told >= READ_EVERY_S or not self.player.is_playing:
+            self._told = now
+            self.moved.emit()
 
     def _begin_anew(self) -> None:
         self._track = Track()
         if self._standing is not None:
-            self._work.ask(CourseQuestion(self._standing))
+            self._ask(CourseQuestion(self._standing))
         self.changed.emit()
 
     def _go_on(self) -> None:
         if self._standing is None or self._track.is_empty or self._track.ends_s >= LONGEST_S:
             return
-        self._work.ask(CourseQuestion(self._standing, self._track.state_at(self._track.ends_s), goes_on=True))
+        self._ask(CourseQuestion(self._standing, self._track.state_at(self._track.ends_s), goes_on=True))
 
     def _fill_in(self) -> None:
         self.fill_in_wanted.emit(() if self._model is None else self._model.missing)

@@ -98,6 +98,7 @@ class LiveView(QWidget):
         self.sheet.left.connect(self.left)
         if self._timed is not None:
             self._timed.changed.connect(self._show_standing)
+            self._timed.moved.connect(self._show_time)
             self._timed.fill_in_wanted.connect(self.fill_in_wanted)
 
     # What others may ask.
@@ -181,6 +182,8 @@ class LiveView(QWidget):
             return
         self._positions = positions
         self._show_positions()
+        if self._timed is not None:
+            self._timed.expect()
         self._work.ask(Question(self._drawing, positions))
         self.positions_changed.emit(positions)
 
@@ -257,6 +260,13 @@ class LiveView(QWidget):
             texts = {} if timed is None or self._operated is None else timed.texts(shown)
         self.sheet.show_standing(standing, shown.by, texts, self._words())
         self._say()
+
+    def _show_time(self) -> None:
+        """Time has moved: only what is read of it changes, where nothing of it stands by the pipes."""
+        if self.bar.chosen_shown in (Shown.PRESSURE, Shown.TEMPERATURE):
+            self._show_standing()
+        else:
+            self.sheet.show_words(self._words())
 
     def _words(self) -> dict[str, str]:
         """What stands at parts: what gauges read, how warm stores are, a vessel without its gas."""

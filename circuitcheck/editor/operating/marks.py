@@ -42,6 +42,10 @@ class OperatingMarks:
         """How many figures found no place clear of symbols and labels."""
         self.runs: tuple[Run, ...] = ()
         """Where arrowheads move."""
+        self.floating: tuple[Mark, ...] = ()
+        """What is read at parts, in boxes: it changes while everything else stands."""
+        self._boxes: dict[str, Rect] = {}
+        self._taken: list[Rect] = []
         self._is_cut = False
         self.adopt(content.scene)
 
@@ -66,12 +70,13 @@ class OperatingMarks:
         content.show_running(still(content.drawing, told.pipes), _states(standing))
         # The water that is cut off is told by one band for each source, whatever it lacks.
         below, above, taken = self._cut_off(() if standing is None else standing.cut_off)
-        said, at_parts = self._words(words, taken)
+        self._boxes, self._taken = {}, taken
+        self.show_words(words)
         layout = content.layout
         found = Flowing(layout, content.is_quiet).picture(
             told,
             by,
-            avoid=[*taken, *said],
+            avoid=[*taken, *self._boxes.values()],
             tints=not content.theme.high_contrast,
             arrows=False,
             texts=texts,
@@ -80,7 +85,8 @@ class OperatingMarks:
         self.runs = runs(told.pipes, layout.lines, layout.service, layout.gaps, layout.hops, found.taken)
         self._is_cut = bool(below)
         self._below.show_marks(below, content.palette)
-        self._along.show_marks([*found.marks, *at_parts], content.palette)
+        self._taken = list(found.taken)
+        self._along.show_marks(found.marks, content.palette)
         self._above.show_marks(above, content.palette)
 
     def _cut_off(self, cut: Iterable[CutOff]) -> tuple[list[Mark], list[Mark], list[Rect]]:
@@ -133,28 +139,34 @@ class OperatingMarks:
     def _covered(self, box: Rect, taken: list[Rect]) -> float:
         return self._content.layout.obstacles.overlap(box) + sum(overlap(box, each) for each in taken)
 
-    def _words(self, words: Mapping[str, str], taken: list[Rect]) -> tuple[list[Rect], list[Mark]]:
-        """A boxed word at each of these parts, where it covers least."""
-        boxes: list[Rect] = []
+    def show_words(self, words: Mapping[str, str]) -> None:
+        """A boxed word at each of these parts: where it stood, else where it covers least."""
         marks: list[Mark] = []
+        boxes: dict[str, Rect] = {}
         for id, text in words.items():
             box = self._content.layout.boxes.get(id)
             if box is None or not text:
                 continue
-            left, top, right, low = box
-            x, y = (left + right) / 2, (top + low) / 2
-            half = word_box(text, 0, 0)[2]
-            places = [(right + 6 + half, y), (left - 6 - half, y), (x, top - 13), (x, low + 13)]
-            places += [(right + 6 + half, top), (right + 6 + half, low), (left - 6 - half, top)]
-            label = self._content.layout.labels.get(id)
-            if label is not None:
-                a, b, c, d = label.box
-                places += [((a + c) / 2, d + 11), ((a + c) / 2, b - 11), (c + 4 + half, (b + d) / 2)]
-            tried = [word_box(text, *place) for place in places]
-            chosen = min(tried, key=lambda each: self._covered(each, [*taken, *boxes]))
-            boxes.append(chosen)
-            marks += boxed(Figure(text, chosen))
-        return boxes, marks
+            known = self._boxes.get(id)
+            if known is not None:
+                boxes[id] = word_box(text, (known[0] + known[2]) / 2, (known[1] + known[3]) / 2)
+            else:
+                boxes[id] = self._placed(id, box, text, [*self._taken, *boxes.values()])
+            marks += boxed(Figure(text, boxes[id]))
+        self._boxes, self.floating = boxes, tuple(marks)
+
+    def _placed(self, id: str, box: Rect, text: str, taken: list[Rect]) -> Rect:
+        left, top, right, low = box
+        x, y = (left + right) / 2, (top + low) / 2
+        half = word_box(text, 0, 0)[2]
+        places = [(right + 6 + half, y), (left - 6 - half, y), (x, top - 13), (x, low + 13)]
+        places += [(right + 6 + half, top), (right + 6 + half, low), (left - 6 - half, top)]
+        label = self._content.layout.labels.get(id)
+        if label is not None:
+            a, b, c, d = label.box
+            places += [((a + c) / 2, d + 11), ((a + c) / 2, b - 11), (c + 4 + half, (b + d) / 2)]
+        tried = [word_box(text, *place) for place in places]
+        return min(tried, key=lambda each: self._covered(each, taken))
 
 
 def _states(standing: Standing | None) -> dict[str, frozenset[str]]:

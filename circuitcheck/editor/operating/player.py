@@ -162,6 +162,12 @@ class Player(QWidget):
         for widget in (self.play, self.reset, self.speed, self.limits):
             widget.setEnabled(False)
 
+    def choose_source(self, part: str) -> None:
+        """Show the water of this heat source, if the rows tell of it."""
+        if part in self._track.sources and self._track.sources.index(part) != self._source:
+            self.source.setCurrentIndex(self._track.sources.index(part))
+            self._choose_source(self._track.sources.index(part))
+
     def begin(self) -> None:
         """Stand at the beginning, not running."""
         self.pause()

@@ -6,7 +6,16 @@ from collections.abc import Callable, Mapping
 from time import perf_counter
 
 from PySide6.QtCore import QEvent, QLocale, QPoint, QPointF, QRectF, Qt, QTimer, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap, QResizeEvent
+from PySide6.QtGui import (
+    QFocusEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPixmap,
+    QResizeEvent,
+    QWheelEvent,
+)
 from PySide6.QtWidgets import QStyle, QWidget
 
 from circuitcheck.drawing.value import Drawing
@@ -18,6 +27,7 @@ from circuitcheck.editor.sheet.content import Content
 from circuitcheck.editor.sheet.hits import OnPart, OnPipe
 from circuitcheck.editor.sheet.keyboard import ARROWS, ENTER
 from circuitcheck.editor.sheet.overlay import Overlay
+from circuitcheck.editor.sheet.painting import Prepared
 from circuitcheck.editor.sheet.services import service_names
 from circuitcheck.editor.theme import Theme, light
 from circuitcheck.editor.translating import tr
@@ -43,6 +53,7 @@ class OperatedSheet(Canvas):
         self._marks = OperatingMarks(self._content)
         self._overlay = Overlay(self._content)
         self._arrows = Arrows(self._content.palette)
+        self._words = Prepared((), self._content.palette)
         self._turns: Callable[[str], bool] = lambda part: False
         self._chosen: str | None = None
         self._at: str | None = None
@@ -54,6 +65,7 @@ class OperatedSheet(Canvas):
         self._painted_at = perf_counter()
         self._moves = True
         self._wants_fit = True
+        self._is_fitted = False
         self.frames: list[float] = []
         """How long the last frames took to paint, in seconds."""
         self._frame = QTimer(self, interval=FRAME_MS, timerType=Qt.TimerType.PreciseTimer)
@@ -114,8 +126,15 @@ class OperatedSheet(Canvas):
         """Show how everything stands and what flows; see `OperatingMarks.show`."""
         self._marks.show(standing, by, texts, words or {})
         self._arrows.show(self._marks.runs, self._content.palette)
+        self._words = Prepared(self._marks.floating, self._content.palette)
         self._overlay.refresh()
         self._changed()
+
+    def show_words(self, words: Mapping[str, str]) -> None:
+        """Show what is read at parts by now; everything else stands as it is."""
+        self._marks.show_words(words)
+        self._words = Prepared(self._marks.floating, self._content.palette)
+        self.viewport().update()
 
     def set_moving(self, moves: bool) -> None:
         """Let the arrowheads move, or stand still where they are."""
@@ -136,6 +155,7 @@ class OperatedSheet(Canvas):
         self.zoom_to(zooming.fitting(box, self.contentsRect().size()))
         self._scroller.widen(box)
         self._scroller.look_at(box.center())
+        self._is_fitted = True
 
     def choose(self, id: str | None) -> None:
         """Choose a pipe or a part, and bring it into view."""
@@ -170,7 +190,7 @@ class OperatedSheet(Canvas):
         self.viewport().update()
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        """The sheet from one picture made when something changed, then the arrowheads where they are by now."""
+        """The sheet from one picture made when something changed, then what moves: arrowheads and readings."""
         begun = perf_counter()
         view = self.viewport()
         ratio = view.devicePixelRatioF()
@@ -179,6 +199,9 @@ class OperatedSheet(Canvas):
         painter = QPainter(view)
         painter.drawPixmap(0, 0, self._picture)
         self._arrows.paint(painter, self.viewportTransform(), QRectF(view.rect()), self._travelled_s, ratio)
+        painter.setRenderHints(self.renderHints())
+        painter.setTransform(self.viewportTransform())
+        self._words.paint(painter)
         painter.end()
         self.frames = [*self.frames[-99:], perf_counter() - begun]
 
@@ -197,8 +220,14 @@ class OperatedSheet(Canvas):
         super().scrollContentsBy(dx, dy)
         self._changed()
 
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Look at a part of it."""
+        self._is_fitted = False
+        super().wheelEvent(event)
+
     def zoomed(self, zoom: float) -> None:
         """From far off show the overview; paint crisp some time after the last step."""
+        self._is_fitted = False
         self._content.lens.settled = False
         self._settling.start()
         scene = self._content.seen_from(zoom)
@@ -212,8 +241,10 @@ class OperatedSheet(Canvas):
         self._changed()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Keep the whole drawing in view, once it is seen."""
+        """Keep the whole drawing in view, until somebody looks at a part of it."""
         super().resizeEvent(event)
+        if self._is_fitted:
+            self.fit()
         self._changed()
 
     def event(self, event: QEvent) -> bool:
@@ -249,7 +280,7 @@ class OperatedSheet(Canvas):
         at = event.position().toPoint()
         if self._pressed_at is not None:
             if self._dragged or (at - self._pressed_at).manhattanLength() > DRAG_PX:
-                self._dragged = True
+                self._dragged, self._is_fitted = True, False
                 self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
                 self._scroller.by(self._last - at)
                 self._last = at

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QIcon, QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QButtonGroup,
@@ -52,6 +52,7 @@ class OperatingSide(QWidget):
         self._rows: tuple[Row, ...] = ()
         self._names: list[str] = []
         self._kinds: dict[str, str] = {}
+        self._icons: dict[str, QIcon] = {}
         self.situations = QWidget()
         self.situations.setAccessibleName(tr("Situations"))
         self._radios = QVBoxLayout(self.situations)
@@ -84,6 +85,7 @@ class OperatingSide(QWidget):
     def set_theme(self, theme: Theme) -> None:
         """Paint the symbols in a theme."""
         self._theme = theme
+        self._icons.clear()
         self._fill()
 
     def show_positions(self, plant: Plant, offered: Sequence[Positions], now: Positions) -> None:
@@ -151,13 +153,19 @@ class OperatingSide(QWidget):
                     continue
                 item.setText(0, row.name)
                 item.setText(1, row.state)
-                item.setIcon(0, kind_icon(self._kinds[row.part], self._theme))
+                item.setIcon(0, self._icon(self._kinds[row.part]))
                 item.setData(0, PLACE, place)
                 item.setData(0, Qt.ItemDataRole.AccessibleTextRole, f"{row.name}, {row.state}")
                 item.setToolTip(0, plain.tip_text(row.name))
                 font = tree.font()
                 font.setBold(row.is_set)
                 item.setFont(1, font)
+
+    def _icon(self, kind: str) -> QIcon:
+        """The symbol of a kind, painted once for a theme."""
+        if kind not in self._icons:
+            self._icons[kind] = kind_icon(kind, self._theme)
+        return self._icons[kind]
 
     def _turned(self, place: int) -> None:
         if 0 <= place < len(self._rows):

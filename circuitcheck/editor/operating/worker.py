@@ -73,9 +73,11 @@ class CourseAnswer:
 
 
 class CourseWorker:
-    """Works courses out in a thread of its own; the drawing last asked about is kept."""
+    """Works courses out in a thread of its own; the drawing last asked about is kept. `wanted`: the question
+    that is still to be answered; one that is not is given up."""
 
     def __init__(self) -> None:
+        self.wanted: CourseQuestion | None = None
         self._model: Model | None = None
 
     def __call__(self, asked: CourseQuestion) -> CourseAnswer:
@@ -90,7 +92,9 @@ class CourseWorker:
         model = self._model
         if not model.can_run:
             return CourseAnswer(model, None)
-        return CourseAnswer(model, course(model, standing.positions, standing.flows.pipes, asked.state))
+        positions, pipes = standing.positions, standing.flows.pipes
+        found = course(model, positions, pipes, asked.state, is_wanted=lambda: self.wanted is asked)
+        return CourseAnswer(model, found)
 
 
 def first_positions(operated: Operated, situation: str, shut: Iterable[str]) -> Positions:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import QLocale, QPoint, Qt
@@ -164,18 +165,10 @@ def test_what_is_left_out_can_be_read(view: LiveView, qtbot: QtBot) -> None:
 
 def test_glycol_is_refused_in_words(view: LiveView, qtbot: QtBot) -> None:
     drawing = read(data_path("samples") / "terrace-as-proposed.wetcircuit")
-    view.show_drawing(
-        type(drawing)(**{**_fields(drawing), "design": {**drawing.design, "glycol_percent": 25}})
-    )
+    view.show_drawing(replace(drawing, design={**drawing.design, "glycol_percent": 25}))
     settled(view, qtbot)
     assert view.player is not None and "glycol" in view.player.chart._instead
     assert not view.player.play.isEnabled() and not view.player.fill_in.isVisible()
-
-
-def _fields(drawing: object) -> dict[str, object]:
-    from dataclasses import fields
-
-    return {each.name: getattr(drawing, each.name) for each in fields(drawing) if each.init}  # type: ignore[arg-type]
 
 
 def test_a_chart_holds_its_scale_and_its_words() -> None:

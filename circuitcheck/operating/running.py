@@ -33,6 +33,10 @@ if TYPE_CHECKING:
 
     Floats = NDArray[np.float64]
 
+MOST_CELLS = 2000
+TOO_LARGE = (
+    "it has more than {cells} pipes and parts with heating water in them, too many to be carried on in time"
+)
 NO_HEATING = "no heat source or exchanger heats any water in this drawing"
 GLYCOL = "the water has glycol in it, and the formulas hold for water without"
 
@@ -70,6 +74,8 @@ class Model:
         self.held: Holding = holding(plant, bodies)
         if not self.cells.cells and not self.cells.missing:
             self.refused = NO_HEATING
+        elif len(self.cells.cells) > MOST_CELLS:
+            self.refused = TOO_LARGE.format(cells=MOST_CELLS)
         for celsius in (self.heat.cold_c, self.heat.flow_c, self.heat.return_c):
             if not 0 <= celsius <= MOST_C:
                 self.refused = f"{celsius:g} °C is beyond the formulas for water, 0 to {MOST_C:g} °C"

@@ -19,6 +19,8 @@ if TYPE_CHECKING:
     Floats = NDArray[np.float64]
     Places = NDArray[np.intp]
 
+DROP_KG = 5e-5
+
 
 @dataclass(slots=True)
 class _Water:
@@ -142,9 +144,10 @@ class Settling:
                     (each for each in water.reliefs if not each.is_plugged), key=_set_bar, default=None
                 )
                 if opens is not None and water.bar > opens.set_bar:
-                    lifted.add(opens.part)
                     water.bar = opens.set_bar
                     out_kg = max(0.0, balance.over_l(opens.set_bar)) / self._mean_l_kg(water)
+                    # Of less than a drop nobody would say that it lifts.
+                    lifted |= {opens.part} if out_kg > DROP_KG else set()
             if water.cushions:
                 self._share_out(water, state, out_kg)
             elif out_kg:

@@ -198,6 +198,11 @@ class Chart(QWidget):
     def _font(self, *, strong: bool = False) -> QFont:
         return scaled(self.font(), 0.9, strong=strong)
 
+    @property
+    def _grid(self) -> QColor:
+        """The lines of the scale: fainter than any curve in every theme."""
+        return self._theme["quiet" if self._theme.high_contrast else "hairline"]
+
     def _x(self, seconds: float, box: QRectF) -> float:
         return box.left() + box.width() * seconds / self._shown.ends_s
 
@@ -209,7 +214,7 @@ class Chart(QWidget):
         at = 0.0
         while at <= ends + 1e-6:
             x = self._x(at, plot)
-            painter.setPen(QPen(self._theme["hairline"], 1))
+            painter.setPen(QPen(self._grid, 1))
             painter.drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom()))
             painter.setPen(self._theme["ink_2"])
             painter.drawText(
@@ -234,7 +239,7 @@ class Chart(QWidget):
 
         at = low
         while at <= high + 1e-9:
-            painter.setPen(QPen(self._theme["hairline"], 1))
+            painter.setPen(QPen(self._grid, 1))
             painter.drawLine(QPointF(box.left(), y(at)), QPointF(box.right(), y(at)))
             painter.setPen(self._theme["ink_2"])
             painter.drawText(

@@ -23,7 +23,7 @@ from circuitcheck.operating.readings import stopped
 from circuitcheck.operating.standing import Operated, Standing
 from circuitcheck.report.flows import pipe_words
 
-CHART_PX, COMPACT_CHART_PX = 252, 210
+CHART_PX, COMPACT_CHART_PX = 252, 190
 
 
 class LiveView(QWidget):
@@ -63,6 +63,7 @@ class LiveView(QWidget):
         self.side = OperatingSide()
         self.sheet = OperatedSheet()
         self.sheet.set_turns(self._turns)
+        self.sheet.fits_title = not compact
         self._middle = QVBoxLayout()
         self._middle.setContentsMargins(0, 0, 0, 0)
         self._middle.setSpacing(0)

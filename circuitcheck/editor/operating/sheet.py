@@ -28,6 +28,7 @@ from circuitcheck.editor.sheet.hits import OnPart, OnPipe
 from circuitcheck.editor.sheet.keyboard import ARROWS, ENTER
 from circuitcheck.editor.sheet.overlay import Overlay
 from circuitcheck.editor.sheet.painting import Prepared
+from circuitcheck.editor.sheet.part_item import rect_of
 from circuitcheck.editor.sheet.services import service_names
 from circuitcheck.editor.theme import Theme, light
 from circuitcheck.editor.translating import tr
@@ -64,6 +65,8 @@ class OperatedSheet(Canvas):
         self._travelled_s = 0.0
         self._painted_at = perf_counter()
         self._moves = True
+        self.fits_title = True
+        """Whether the title block is kept in view too, or only what is drawn."""
         self._wants_fit = True
         self._is_fitted = False
         self.frames: list[float] = []
@@ -149,7 +152,8 @@ class OperatedSheet(Canvas):
     def fit(self) -> None:
         """Show the whole drawing."""
         self._wants_fit = False
-        box = self._content.bounds()
+        drawn = self._content.layout.bounds()
+        box = rect_of(drawn) if drawn is not None and not self.fits_title else self._content.bounds()
         if box.isNull():
             return
         self.zoom_to(zooming.fitting(box, self.contentsRect().size()))

@@ -156,7 +156,7 @@ class OperatingSide(QWidget):
                 item.setIcon(0, self._icon(self._kinds[row.part]))
                 item.setData(0, PLACE, place)
                 item.setData(0, Qt.ItemDataRole.AccessibleTextRole, f"{row.name}, {row.state}")
-                item.setToolTip(0, plain.tip_text(row.name))
+                item.setData(0, Qt.ItemDataRole.ToolTipRole, plain.tip_text(row.name))
                 font = tree.font()
                 font.setBold(row.is_set)
                 item.setFont(1, font)

@@ -21,6 +21,7 @@ from circuitcheck.editor.file_menus import FileMenus
 from circuitcheck.editor.files import Files, dropped_files
 from circuitcheck.editor.handing_over import HandOver
 from circuitcheck.editor.history import new_ids
+from circuitcheck.editor.learning.practising import Practising
 from circuitcheck.editor.live import Live
 from circuitcheck.editor.operating.mode import Operate
 from circuitcheck.editor.panels.subjects import in_order
@@ -75,6 +76,7 @@ class MainWindow(QMainWindow):
         self.starting = Starting(self)
         self._fill_menus()
         self.reviewing = Reviewing(self, document, self._panes, settings)
+        self.practising = Practising(self)
         self.editing = Editing(self, document, self._panes, self.actions_, self.status, appearances.theme)
         self._connect_document()
         self._connect_panels()
@@ -315,6 +317,7 @@ class MainWindow(QMainWindow):
         self.live.set_theme(theme)
         self.operate.set_theme(theme)
         self.editing.set_theme(theme)
+        self.practising.set_theme(theme)
         self.bar.set_theme(theme)
         self.starting.set_theme(theme)
 
@@ -383,6 +386,7 @@ class MainWindow(QMainWindow):
         self.live.close()
         self.operate.close()
         self.reviewing.close()
+        self.practising.close()
         self.handing_over.close()
         self.starting.close()
         self.document.close()

@@ -39,6 +39,8 @@ class Content:
         self.layout = Layout(services, Labelling(decimal))
         self.lens = Lens(Pixmaps())
         self.is_far = False
+        self.marks_open = True
+        """Whether an open port or a pipe's free end has its mark; in practice it would give the fault away."""
         self.parts: dict[str, PartItem] = {}
         self.pipes: dict[str, PipeItem] = {}
         self._theme = theme
@@ -215,7 +217,7 @@ class Content:
 
     def _open_ports(self, thing: Component | Control) -> tuple[Mark, ...]:
         """The marks of ports that need a pipe, from the part's middle."""
-        if thing.at is None:
+        if thing.at is None or not self.marks_open:
             return ()
         found = self.layout.open_ports.get(thing.id, ())
         marks = [mark for at, faces in found for mark in open_port_mark(*at, faces)]
@@ -225,7 +227,7 @@ class Content:
         line = self.layout.lines.get(id)
         if not line:
             return None
-        ends = self.drawing.pipes[id].ends
+        free = [self.marks_open and isinstance(end, Point) for end in self.drawing.pipes[id].ends]
         return PipeView(
             line,
             self.layout.service.get(id, "unknown"),
@@ -233,7 +235,7 @@ class Content:
             self.layout.hops.get(id, ()),
             self.layout.gaps.get(id),
             self.layout.caption(id),
-            (isinstance(ends[0], Point), isinstance(ends[1], Point)),
+            (free[0], free[1]),
         )
 
     def _tone(self, id: str) -> Tone:

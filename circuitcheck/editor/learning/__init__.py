@@ -1,0 +1,1 @@
+"""Learning in the window: practice with faults put into sound drawings."""

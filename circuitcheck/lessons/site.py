@@ -126,13 +126,15 @@ class Site:
             drawing = change_control(drawing, control, acts_on=left)
         return drawing
 
-    def with_part_instead(self, part: str, kind: str, data: Mapping[str, Any] = EMPTY) -> Drawing:
+    def with_part_instead(
+        self, part: str, kind: str, data: Mapping[str, Any] = EMPTY, label: str = ""
+    ) -> Drawing:
         """The drawing with a part of another kind in a part's place, port for port in their order: its
-        label is the new kind's, its height stays."""
+        label is the new kind's if none is told, its height stays."""
         old, new = self.drawing.components[part], component_kinds()[kind]
         ports = {a.name: b.name for a, b in zip(old.kind.ports, new.ports, strict=False)}
         height = {"height_m": old.data["height_m"]} if "height_m" in old.data else {}
-        stands = replace(old, kind=new, label=self._unused(new.title), data={**height, **data})
+        stands = replace(old, kind=new, label=self._unused(label or new.title), data={**height, **data})
         pipes = {}
         for id in self.drawing.pipes_of(part):
             pipe = self.drawing.pipes[id]

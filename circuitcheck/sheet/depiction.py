@@ -107,13 +107,23 @@ def joined_ports(drawing: Drawing, part: Component) -> frozenset[str]:
     return frozenset(port.name for port in part.kind.ports if Joint(part.id, port.name) in on_pipes)
 
 
+def _only_hot_water_is_fed(drawing: Drawing) -> bool:
+    """Whether there are cisterns, and each serves the hot water: a vent over one is the store's."""
+    cisterns = [
+        part
+        for part in drawing.components.values()
+        if any(device.role is Role.FEEDS for device in part.kind.devices(part.data))
+    ]
+    return bool(cisterns) and all(part.value("serves") == "hot_water" for part in cisterns)
+
+
 def subtitle(drawing: Drawing) -> str:
     """What plant it is, read off what its parts do: `Sealed heating, mains-fed store`."""
     roles = {device.role for part in drawing.components.values() for device in part.kind.devices(part.data)}
     if Role.HEATS not in roles:
         return ""
     parts_said = []
-    if Role.VENTS in roles:
+    if Role.VENTS in roles and not (Role.HOLDS_EXPANSION in roles and _only_hot_water_is_fed(drawing)):
         parts_said.append("open-vented heating")
     elif Role.HOLDS_EXPANSION in roles:
         parts_said.append("sealed heating")

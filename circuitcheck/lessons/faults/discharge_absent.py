@@ -13,6 +13,6 @@ def plant(site: Site) -> Iterator[Planted]:
     """A plug where the discharge should end; or nothing at all on the valve's outlet."""
     for discharge, run in own_runs(site):
         valve = discharge.valve.part
-        drawing = site.with_part_instead(run.end, "cap")
+        drawing = site.with_part_instead(run.end, "cap", label="Plug")
         says = site.says("The discharge of {valve} is closed by a plug.", valve=valve)
         yield Planted(drawing, says, (valve, run.end), run.pipes)

@@ -84,6 +84,8 @@ def test_a_wheel_made_from_the_source_distribution_holds_all_that_ships(tmp_path
     package = unpacked / "circuitcheck"
     for folder in ("icons", "samples"):
         assert files_below(package / folder) == files_below(ROOT / folder)
+    drawings = sorted(path.name for path in (ROOT / "circuitcheck" / "arrangements").glob("*.wetcircuit"))
+    assert drawings == sorted(path.name for path in (package / "arrangements").glob("*.wetcircuit"))
     assert files_below(package / "fonts") == files_below(ROOT / "circuitcheck" / "fonts")
     assert (package / "LICENSE.txt").is_file()
     assert {path.name.partition("-")[0] for path in unpacked.iterdir()} == {"circuitcheck"}

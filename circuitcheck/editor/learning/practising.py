@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMainWindow
@@ -9,9 +11,11 @@ from PySide6.QtWidgets import QMainWindow
 from circuitcheck.editor import plain
 from circuitcheck.editor.crash import folder
 from circuitcheck.editor.learning.menu import learn_menu
-from circuitcheck.editor.learning.practice_window import PracticeWindow
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
+
+if TYPE_CHECKING:
+    from circuitcheck.editor.learning.practice_window import PracticeWindow
 
 FILE = "practice.json"
 
@@ -43,6 +47,9 @@ class Practising(QObject):
         if self._theme is None:
             return None
         if self.practice is None:
+            # Only who practises waits for what practice needs.
+            from circuitcheck.editor.learning.practice_window import PracticeWindow
+
             self.practice = PracticeWindow(folder() / FILE, self._theme, self._window)
         self.practice.show()
         self.practice.activateWindow()

@@ -297,13 +297,14 @@ def test_the_same_again_and_the_next(qtbot: QtBot, practice: PracticeWindow) -> 
     made = begun(qtbot, practice)
     practice.show_answer()
     practice.results.again_button.click()
-    assert practice.exercise is made
-    assert marked(practice) == [] and practice.result is None
+    again = practice.exercise
+    assert again is made and marked(practice) == [] and practice.result is None
     practice.show_answer()
     practice.results.another_button.click()
     qtbot.waitUntil(lambda: not practice.is_busy, timeout=20_000)
-    assert practice.exercise is not None and practice.exercise.seed == 4711
-    assert {each.check for each in practice.exercise.planted} == set(TWO.kinds)
+    following = practice.exercise
+    assert following is not None and following.seed == 4711
+    assert {each.check for each in following.planted} == set(TWO.kinds)
 
 
 def test_what_cannot_be_made_is_told(qtbot: QtBot, practice: PracticeWindow) -> None:

@@ -79,7 +79,7 @@ def _on(
             if next(planted(kind, Site(drawing, chance)), None) is None:
                 return None
             drawing = varied(drawing, chance)
-        step = _step(drawing, kind, put, chance)
+        step = _step(drawing, kind, put, found, chance)
         if step is None:
             continue
         each, found = step
@@ -91,14 +91,17 @@ def _on(
 
 
 def _step(
-    drawing: Drawing, kind: str, put: Sequence[Planted], chance: random.Random
+    drawing: Drawing, kind: str, put: Sequence[Planted], before: tuple[Finding, ...], chance: random.Random
 ) -> tuple[Planted, tuple[Finding, ...]] | None:
-    """One more fault, at a place where all that are in are found for what they are, and nothing else is."""
+    """One more fault, at a place where all that are in are found for what they are, and nothing else is;
+    what is said anew is said of this one."""
+    said = {finding.check for finding in before}
     for each in islice(planted(kind, Site(drawing, chance)), PLACES_TRIED):
         if any(each.check in other.brings or other.check in each.brings for other in put):
             continue
         findings = analyse(each.drawing).findings
-        if exactly([*put, each], findings):
+        new = {finding.check for finding in findings} - said
+        if new <= each.checks and exactly([*put, each], findings):
             return each, findings
     return None
 

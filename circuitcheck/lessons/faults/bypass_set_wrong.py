@@ -8,7 +8,7 @@ from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.site import Site
 from circuitcheck.parts.kind import Role
 
-BRINGS = frozenset({"source-flow-below-minimum", "no-way-round-when-zones-shut"})
+BRINGS = frozenset({"source-flow-below-minimum"})
 
 
 def plant(site: Site) -> Iterator[Planted]:

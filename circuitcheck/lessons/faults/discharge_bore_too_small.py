@@ -9,7 +9,6 @@ from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.site import Site
 
 SMALLER = {28: 22, 22: 15, 15: 10}
-BRINGS = frozenset({"discharge-too-long", "shared-discharge-too-small"})
 
 
 def plant(site: Site) -> Iterator[Planted]:
@@ -23,4 +22,4 @@ def plant(site: Site) -> Iterator[Planted]:
                 "The discharge of {valve} goes through {size} mm.", valve=discharge.valve.part, size=size
             )
             drawing = site.with_value(pipe, "size_mm", size)
-            yield Planted(drawing, says, (discharge.valve.part,), (pipe,), BRINGS)
+            yield Planted(drawing, says, (discharge.valve.part,), (pipe,))

@@ -9,8 +9,6 @@ from circuitcheck.lessons.discharges import runs
 from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.site import Site, tried
 
-BRINGS = frozenset({"discharge-absent", "no-drop-below-tundish", "tundish-absent"})
-
 
 def plant(site: Site) -> Iterator[Planted]:
     """A valve in the discharge, right at the relief valve or right before the end."""
@@ -22,4 +20,4 @@ def plant(site: Site) -> Iterator[Planted]:
                 says = site.says(
                     "{tap} can shut the discharge of {valve}.", drawing, tap=tap, valve=valve.part
                 )
-                yield Planted(drawing, says, (tap, valve.part), brings=BRINGS)
+                yield Planted(drawing, says, (tap, valve.part))

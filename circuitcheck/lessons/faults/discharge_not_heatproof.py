@@ -8,7 +8,7 @@ from circuitcheck.lessons.discharges import runs
 from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.site import Site
 
-BRINGS = frozenset({"discharge-too-long", "discharge-bore-too-small"})
+BRINGS = frozenset({"discharge-too-long"})
 
 
 def plant(site: Site) -> Iterator[Planted]:

@@ -10,21 +10,7 @@ from circuitcheck.lessons.heating import of_the_heating
 from circuitcheck.lessons.site import Site, tried
 from circuitcheck.parts.kind import Role
 
-BRINGS = frozenset(
-    {
-        "drain-absent",
-        "emitter-starved",
-        "heat-called-without-interlock",
-        "heat-strays",
-        "no-way-round-when-zones-shut",
-        "pump-against-shut-valves",
-        "pump-too-weak",
-        "source-flow-below-minimum",
-        "unclear-crossing",
-        "zone-without-control",
-        "zones-share-a-valve",
-    }
-)
+BRINGS = frozenset({"no-way-round-when-zones-shut", "pump-against-shut-valves", "source-flow-below-minimum"})
 
 
 def plant(site: Site) -> Iterator[Planted]:

@@ -9,7 +9,7 @@ from circuitcheck.lessons.heating import of_the_heating
 from circuitcheck.lessons.site import Site
 from circuitcheck.parts.kind import Role
 
-BRINGS = frozenset({"pump-too-weak", "pipe-too-fast"})
+BRINGS = frozenset({"pump-too-weak"})
 
 
 def plant(site: Site) -> Iterator[Planted]:

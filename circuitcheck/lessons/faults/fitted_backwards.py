@@ -11,22 +11,13 @@ from circuitcheck.parts.kind import Role
 ROLES = (Role.PUMPS, Role.STOPS_BACKFLOW, Role.BYPASSES)
 BRINGS = frozenset(
     {
-        "bypass-set-wrong",
         "cold-check-absent",
-        "content-below-minimum",
         "emitter-not-in-a-loop",
-        "emitter-starved",
         "heat-strays",
         "no-way-round-when-zones-shut",
         "pump-against-shut-valves",
         "pump-over-or-draws-air",
-        "pump-too-weak",
         "source-flow-below-minimum",
-        "secondary-return-without-check",
-        "store-vessel-absent",
-        "hot-water-slow",
-        "vessel-on-pump-delivery",
-        "main-too-weak",
     }
 )
 

@@ -9,8 +9,6 @@ from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.heating import sources
 from circuitcheck.lessons.site import Site
 
-BRINGS = frozenset({"zone-without-control", "pump-against-shut-valves"})
-
 
 def plant(site: Site) -> Iterator[Planted]:
     """A room thermostat left out, or the heat source called by the programmer alone."""
@@ -19,6 +17,6 @@ def plant(site: Site) -> Iterator[Planted]:
     for control in site.mixed(rooms):
         says = site.says("{control} is gone: nothing tells when its rooms are warm.", control=control.id)
         parts = (*heat, *control.acts_on)
-        yield Planted(site.without_controls(control.id), says, parts, brings=BRINGS)
+        yield Planted(site.without_controls(control.id), says, parts)
     says = site.says("The programmer calls the heat source, whatever the thermostats say.")
     yield Planted(site.with_design("heat_called_by", "programmer_only"), says, heat)

@@ -9,8 +9,6 @@ from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.heating import sources
 from circuitcheck.lessons.site import Site
 
-BRINGS = frozenset({"uncontrolled-heat-into-store", "hot-supply-too-hot", "open-vent-too-small"})
-
 
 def plant(site: Site) -> Iterator[Planted]:
     """A heat source that cannot be switched off, and no loop that always takes its heat."""
@@ -20,4 +18,4 @@ def plant(site: Site) -> Iterator[Planted]:
             "{source} cannot be switched off, and nothing takes its heat when the pump stops.",
             source=source.part,
         )
-        yield Planted(drawing, says, (source.part,), brings=BRINGS)
+        yield Planted(drawing, says, (source.part,))

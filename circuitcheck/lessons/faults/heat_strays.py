@@ -8,8 +8,6 @@ from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.site import Site
 from circuitcheck.parts.kind import Role
 
-BRINGS = frozenset({"emitter-starved", "pump-too-weak", "heat-called-without-interlock", "drain-absent"})
-
 
 def plant(site: Site) -> Iterator[Planted]:
     """A circuit's check valve left out, or its return moved to where another pump pushes."""
@@ -18,4 +16,4 @@ def plant(site: Site) -> Iterator[Planted]:
         work.take_out(check.part)
         zones = tuple(part.id for part in site.parts("heating_zone", "radiator"))
         says = site.says("{check} is left out.", check=check.part)
-        yield Planted(work.drawing, says, zones, brings=BRINGS)
+        yield Planted(work.drawing, says, zones)

@@ -13,16 +13,11 @@ BRINGS = frozenset(
         "air-vent-absent",
         "drain-absent",
         "emitter-not-in-a-loop",
-        "emitter-starved",
         "gauge-absent",
-        "heat-called-without-interlock",
         "no-way-round-when-zones-shut",
         "open-end",
         "pump-against-shut-valves",
-        "pump-too-weak",
         "source-flow-below-minimum",
-        "unreached-part",
-        "filling-link-absent",
     }
 )
 

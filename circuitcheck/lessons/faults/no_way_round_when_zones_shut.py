@@ -11,17 +11,7 @@ from circuitcheck.lessons.heating import built_in, sources, without_built_in
 from circuitcheck.lessons.site import Site, tried
 from circuitcheck.parts.kind import Role
 
-BRINGS = frozenset(
-    {
-        "bypass-set-wrong",
-        "content-below-minimum",
-        "drain-absent",
-        "heat-called-without-interlock",
-        "pump-against-shut-valves",
-        "source-flow-below-minimum",
-        "zone-without-control",
-    }
-)
+BRINGS = frozenset({"pump-against-shut-valves", "source-flow-below-minimum"})
 
 
 def plant(site: Site) -> Iterator[Planted]:

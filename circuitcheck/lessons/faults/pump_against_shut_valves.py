@@ -9,15 +9,6 @@ from circuitcheck.lessons.heating import of_the_heating
 from circuitcheck.lessons.site import Site
 from circuitcheck.parts.kind import Role
 
-BRINGS = frozenset(
-    {
-        "emitter-starved",
-        "heat-called-without-interlock",
-        "zone-without-control",
-        "no-way-round-when-zones-shut",
-    }
-)
-
 
 def plant(site: Site) -> Iterator[Planted]:
     """A control that acts on a valve and a pump acts on the valve alone, so that the pump runs on."""
@@ -26,4 +17,4 @@ def plant(site: Site) -> Iterator[Planted]:
         if not controls:
             continue
         says = site.says("Nothing stops {pump} when its valve shuts.", pump=pump.part)
-        yield Planted(site.without_acting_on(controls, pump.part), says, (pump.part,), brings=BRINGS)
+        yield Planted(site.without_acting_on(controls, pump.part), says, (pump.part,))

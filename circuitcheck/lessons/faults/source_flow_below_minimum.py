@@ -9,14 +9,10 @@ from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.heating import sources
 from circuitcheck.lessons.site import Site
 
-BRINGS = frozenset({"bypass-set-wrong", "pump-too-weak"})
-
 
 def plant(site: Site) -> Iterator[Planted]:
     """A heat source that needs more flow than it gets."""
     for source in sources(site):
         least = site.one(14, 18, 24)
         says = site.says("{source} needs {least} l/min.", source=source.part, least=least)
-        yield Planted(
-            site.with_value(source.part, "minimum_flow_lpm", least), says, (source.part,), brings=BRINGS
-        )
+        yield Planted(site.with_value(source.part, "minimum_flow_lpm", least), says, (source.part,))

@@ -9,8 +9,6 @@ from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.site import Site, tried
 from circuitcheck.parts.kind import Role
 
-BRINGS = frozenset({"no-drop-below-tundish"})
-
 
 def plant(site: Site) -> Iterator[Planted]:
     """The tundish left out, its two pipes one."""
@@ -28,5 +26,4 @@ def plant(site: Site) -> Iterator[Planted]:
                 says,
                 tuple(valves),
                 (site.drawing.joined[Joint(tundish.part, tundish.device.port)],),
-                BRINGS,
             )

@@ -8,7 +8,7 @@ from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.heating import sources
 from circuitcheck.lessons.site import Site
 
-BRINGS = frozenset({"heat-leak-absent", "uncontrolled-heat-into-store", "hot-supply-too-hot"})
+BRINGS = frozenset({"heat-leak-absent", "uncontrolled-heat-into-store"})
 
 
 def plant(site: Site) -> Iterator[Planted]:

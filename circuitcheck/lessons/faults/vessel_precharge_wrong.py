@@ -9,7 +9,7 @@ from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.heating import vessel_fields
 from circuitcheck.lessons.site import Site
 
-BRINGS = frozenset({"fill-pressure-below-reserve", "vessel-too-small"})
+BRINGS = frozenset({"vessel-too-small"})
 
 
 def plant(site: Site) -> Iterator[Planted]:

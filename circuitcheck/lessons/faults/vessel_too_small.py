@@ -8,8 +8,6 @@ from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.heating import vessel_fields
 from circuitcheck.lessons.site import Site
 
-BRINGS = frozenset({"fill-pressure-below-reserve"})
-
 
 def plant(site: Site) -> Iterator[Planted]:
     """A vessel that cannot take the swell."""
@@ -18,4 +16,4 @@ def plant(site: Site) -> Iterator[Planted]:
         says = site.says("{part} holds {small} l only.", part=part, small=small)
         if field != "volume_l":
             says = site.says("The vessel in {part} holds {small} l only.", part=part, small=small)
-        yield Planted(site.with_value(part, field, small), says, (part,), brings=BRINGS)
+        yield Planted(site.with_value(part, field, small), says, (part,))

@@ -62,7 +62,7 @@ class PracticeWindow(QWidget):
         self.setup, self.answer = SetupPage(), AnswerPage()
         self.results, self.progress = ResultPage(), ProgressPage()
         self.pages = QStackedWidget()
-        for page in (self.setup, self.answer, self.results, self.progress):
+        for page in self._every_page():
             self.pages.addWidget(page)
         self._making = WorkingOut(_made, "practice", 0, self)
         self._lay_out()
@@ -71,17 +71,22 @@ class PracticeWindow(QWidget):
         self._show_sound(None)
 
     def _lay_out(self) -> None:
-        self.pages.setMinimumWidth(SIDE_PX)
+        # With large letters the buttons ask for more.
+        wide = max(SIDE_PX, *(page.minimumSizeHint().width() for page in self._every_page()))
+        self.pages.setMinimumWidth(wide)
         halves = QSplitter(Qt.Orientation.Horizontal)
         halves.setChildrenCollapsible(False)
         halves.addWidget(self.sheet)
         halves.addWidget(self.pages)
         halves.setStretchFactor(0, 1)
-        halves.setSizes([FIRST_WIDE - SIDE_PX, SIDE_PX])
+        halves.setSizes([FIRST_WIDE - wide, wide])
         line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
         line.addWidget(halves)
         self.resize(FIRST_WIDE, FIRST_HIGH)
+
+    def _every_page(self) -> tuple[QWidget, ...]:
+        return self.setup, self.answer, self.results, self.progress
 
     def _connect(self) -> None:
         self._making.found.connect(self._found)

@@ -17,6 +17,7 @@ PLACES = 4
 """How many places of each kind are tried in each arrangement."""
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("check", faults())
 def test_what_is_put_in_is_what_is_found(check: str) -> None:
     sound = tried = 0

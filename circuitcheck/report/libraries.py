@@ -52,12 +52,11 @@ def _required(name: str) -> Iterator[str]:
 
 def _licence(about: metadata.PackageMetadata) -> str:
     """The licence as the library tells it: by expression, by classifier, or in a short text of its own."""
-    expression = about.get("License-Expression", "")
-    if expression:
-        return str(expression)
+    if "License-Expression" in about:
+        return about["License-Expression"]
     classifiers = about.get_all("Classifier") or []
     told = [line.removeprefix(_CLASSIFIER) for line in classifiers if line.startswith(_CLASSIFIER)]
     if told:
         return ", ".join(told)
-    lines = str(about.get("License", "")).splitlines()
+    lines = about["License"].splitlines() if "License" in about else []
     return lines[0][:_MOST_LETTERS] if lines else "not said"

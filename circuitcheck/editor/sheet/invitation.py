@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.sheet.painting import font
@@ -33,8 +33,9 @@ class Invitation(QWidget):
         title.setFont(font(22, 600))
         first = plain.label("Press Enter, type the name of any part, or drag it from the parts")
         first.setFont(font(14, 400))
-        row = QHBoxLayout()
-        row.setSpacing(8)
+        self._buttons = QGridLayout()
+        self._buttons.setSpacing(8)
+        self._row: list[QPushButton] = []
         for text, signal in (
             ("Place heat source", self.place_heat_source),
             ("Start from an arrangement", self.arrangement_wanted),
@@ -44,7 +45,7 @@ class Invitation(QWidget):
             button = QPushButton(text)
             button.setMinimumHeight(32)
             button.clicked.connect(signal)
-            row.addWidget(button)
+            self._row.append(button)
         care = plain.label(CARE, "second", wrap=True)
         care.setFont(font(13, 400))
         care.setAlignment(Qt.AlignmentFlag.AlignHCenter)
@@ -52,7 +53,7 @@ class Invitation(QWidget):
             label.setAlignment(Qt.AlignmentFlag.AlignHCenter)
             column.addWidget(label)
         column.addSpacing(8)
-        column.addLayout(row)
+        column.addLayout(self._buttons)
         column.addSpacing(16)
         column.addWidget(care)
 
@@ -63,5 +64,8 @@ class Invitation(QWidget):
             return
         wide = min(WIDE_PX, max(200, parent.width() - 32))
         self.setFixedWidth(wide)
+        in_row = 2 if wide < WIDE_PX else 4
+        for at, button in enumerate(self._row):
+            self._buttons.addWidget(button, at // in_row, at % in_row)
         self.adjustSize()
         self.move((parent.width() - wide) // 2, max(8, (parent.height() - self.height()) // 2))

@@ -28,14 +28,14 @@ def offers(samples: list[tuple[str, Path]]) -> Iterator[Offer]:
         tr("From nothing"),
         tr("Empty sheet"),
         tr("Begin with the heat source, and draw from port to port."),
-        tr("Begin with an empty sheet"),
+        tr("Begin empty"),
     )
     for each in arrangements().values():
         yield Offer(
             tr("{group}, sound", group=tr(str(each.group))),
             tr(each.title.template),
             tr(each.says.template),
-            tr("Start from this arrangement"),
+            tr("Start from this"),
             each.file,
         )
     for name, path in samples:
@@ -43,7 +43,7 @@ def offers(samples: list[tuple[str, Path]]) -> Iterator[Offer]:
             tr("Samples to look at"),
             name,
             tr("Opened as a copy. Nothing you do changes the sample."),
-            tr("Open this sample"),
+            tr("Open a copy"),
             path,
             is_sample=True,
         )

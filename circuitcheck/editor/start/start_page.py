@@ -29,7 +29,8 @@ from circuitcheck.report.wording import short
 
 LIST_PX, ROW_PX, HEADING_PX, MOST_RECENT = 264, 26, 32, 3
 EDGE_PX = 32
-HIDE_PREVIEW_BELOW_PX = 620
+NARROW_EDGE_PX = 12
+HIDE_PREVIEW_BELOW_PX, HIDE_CARE_BELOW_PX = 620, 420
 ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
 _OFFER = int(Qt.ItemDataRole.UserRole)
 
@@ -111,7 +112,7 @@ class StartPage(QFrame):
         column.addSpacing(10)
         row = QHBoxLayout()
         row.setSpacing(20)
-        self.list.setMinimumWidth(200)
+        self.list.setMinimumWidth(150)
         self.list.setMaximumWidth(LIST_PX + 40)
         row.addWidget(self.list, 2)
         right = QVBoxLayout()
@@ -125,14 +126,16 @@ class StartPage(QFrame):
         column.addSpacing(10)
         column.addLayout(self._below())
         column.addSpacing(4)
-        column.addWidget(plain.label(CARE, "second", wrap=True))
+        self._care = plain.label(CARE, "second", wrap=True)
+        column.addWidget(self._care)
 
     def _below(self) -> QHBoxLayout:
         row = QHBoxLayout()
         row.setSpacing(8)
         opening = QPushButton(tr("Open a drawing…"))
         opening.clicked.connect(self.open_wanted)
-        touring = QPushButton(tr("Take the tour: one fault and its cure, two minutes"))
+        touring = QPushButton(tr("Take the tour"))
+        plain.set_tip(touring, tr("One fault and its cure, in two minutes"))
         touring.clicked.connect(self.tour_wanted)
         self.tour_button = touring
         row.addWidget(opening)
@@ -213,7 +216,12 @@ class StartPage(QFrame):
 
     def _fit(self) -> None:
         self.setGeometry(self._over.rect())
-        self.preview.setVisible(self._over.width() >= HIDE_PREVIEW_BELOW_PX)
+        is_narrow = self._over.width() < HIDE_PREVIEW_BELOW_PX
+        self.preview.setVisible(not is_narrow)
+        edge = NARROW_EDGE_PX if is_narrow else EDGE_PX
+        if (column := self.layout()) is not None:
+            column.setContentsMargins(edge, 16 if is_narrow else 24, edge, 12 if is_narrow else 20)
+        self._care.setVisible(self._over.height() >= HIDE_CARE_BELOW_PX)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Escape leaves; Enter begins."""

@@ -100,8 +100,23 @@ class _Router:
             self._lift(id)
         open_pipes = [id for id in stale if not self._settled(self.drawing.pipes[id])]
         self._route(open_pipes)
-        lines = {id: self.lines[id] for id in self.drawing.pipes if id in self.lines}
-        return Routes(self.drawing, lines, self.boxes, self.ground)
+        return Routes(self.drawing, self._in_order(stale), self.boxes, self.ground)
+
+    def _in_order(self, stale: Iterable[str]) -> dict[str, Line]:
+        """The lines in the order of the drawing. Where every pipe that has one had one before, in the same
+        order, those of the stale pipes take the places of the old ones: of many pipes few are stale."""
+        earlier = self.before._lines
+        if (
+            len(self.lines) == len(earlier)
+            and changed_items(self.before.drawing.pipes, self.drawing.pipes) is not None
+        ):
+            ordered = dict(earlier)
+            for id in stale:
+                if id in self.lines:
+                    ordered[id] = self.lines[id]
+            if len(ordered) == len(earlier):
+                return ordered
+        return {id: self.lines[id] for id in self.drawing.pipes if id in self.lines}
 
     def _changed_parts(self) -> list[str]:
         """The parts that are not what they were, their boxes brought up to date."""

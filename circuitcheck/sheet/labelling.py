@@ -109,12 +109,13 @@ class Labelling:
         service: Mapping[str, str],
         pipes: Iterable[str],
     ) -> set[str]:
-        """Find each pipe's gap for letter and size: the first on its line that meets nothing.
+        """Find each pipe's gap for letter and size: the first on its line that meets nothing. A pipe without a
+        line has none any more.
 
         Returns the pipes whose gap or caption is another.
         """
         changed = set()
-        for id in sorted(set(pipes) | (self.captions.keys() - lines.keys())):
+        for id in sorted(set(pipes)):
             gap, text = None, ""
             if id in lines:
                 text = caption(service.get(id, "unknown"), depiction.bore(drawing.pipes[id]))

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Set
 from dataclasses import dataclass, field
-from itertools import pairwise
+from itertools import compress, pairwise
+from operator import is_not
 
 from circuitcheck.drawing.routing import Routes, routes
 from circuitcheck.drawing.value import Component, Control, Drawing, Joint
@@ -46,6 +47,7 @@ class Layout:
     read_services: Services
     labelling: Labelling = field(default_factory=Labelling)
     drawing: Drawing = field(default_factory=Drawing)
+    things: Mapping[str, Component | Control] = field(default_factory=dict)
     lines: dict[str, tuple[Place, ...]] = field(default_factory=dict)
     hops: dict[str, tuple[Place, ...]] = field(default_factory=dict)
     service: Mapping[str, str] = field(default_factory=dict)
@@ -73,7 +75,8 @@ class Layout:
     def update(self, drawing: Drawing, *, passing: bool = False) -> Changes:
         """Take on another drawing. `passing`: while a gesture lasts labels go along with their parts."""
         before, self.drawing = self.drawing, drawing
-        old, new = things(before), things(drawing)
+        old, new = self.things, things(drawing)
+        self.things = new
         parts, gone = _changed(old, new)
         pipes, gone_pipes = _changed(before.pipes, drawing.pipes)
         rejoined = {end.part for id in pipes | gone_pipes for end in _joints(before, drawing, id)}
@@ -94,13 +97,13 @@ class Layout:
             parts |= self.labelling.carry(old, new, parts)
         else:
             parts |= self.labelling.place(new, self.boxes, parts, rerouted)
-        pipes |= self._letter(pipes, passing=passing)
+        pipes |= self._letter(pipes | gone_pipes, passing=passing) & drawing.pipes.keys()
         return Changes(frozenset(parts), frozenset(pipes), frozenset(gone | gone_pipes))
 
     def keep_clear(self, around: Mapping[str, float], boxes: Iterable[Rect]) -> None:
         """Keep labels out of these boxes, and those of these parts so many px further off than else."""
         near = self.labelling.keep_clear(around, boxes)
-        known = things(self.drawing)
+        known = self.things
         self.labelling.place(known, self.boxes, near & known.keys(), ())
         self._letter(frozenset(), passing=False)
 
@@ -232,7 +235,7 @@ class Layout:
 
     def _letter(self, pipes: Set[str], *, passing: bool) -> set[str]:
         small = len(self.drawing.components) <= SMALL_DRAWING and not passing
-        asked = self.drawing.pipes.keys() if small else pipes
+        asked = self.drawing.pipes.keys() | pipes if small else pipes
         return self.labelling.letter(self.drawing, self.lines, self.hops, self.service, asked)
 
 
@@ -275,6 +278,11 @@ def _changed(old: Mapping[str, object], new: Mapping[str, object]) -> tuple[set[
     """The ids that are new or not what they were, and those that are gone."""
     if old is new:
         return set(), set()
+    if len(old) == len(new):
+        # As a rule few are others and each stands where it stood: told without a look at any that is the same.
+        apart = list(compress(zip(old, new, strict=True), map(is_not, old.values(), new.values())))
+        if all(was == now for was, now in apart):
+            return {now for _, now in apart}, set()
     return {id for id, value in new.items() if old.get(id) is not value}, set(old) - set(new)
 
 

@@ -23,7 +23,7 @@ from circuitcheck.picture.title_block import size as title_size
 from circuitcheck.picture.title_block import title_block
 from circuitcheck.sheet import depiction
 from circuitcheck.sheet.labelling import Labelling
-from circuitcheck.sheet.layout import Layout, Services, symbol_box, things
+from circuitcheck.sheet.layout import Layout, Services, symbol_box
 
 TITLE_CLEAR_PX = 40.0
 NO_STATES: frozenset[str] = frozenset()
@@ -110,7 +110,7 @@ class Content:
 
     def show_running(self, still: frozenset[str], shut: Mapping[str, frozenset[str]]) -> None:
         """Let these pipes and tees turn pale, and show these valves as commanded shut."""
-        parts, pipes = things(self.drawing), self.drawing.pipes
+        parts, pipes = self.layout.things, self.drawing.pipes
         changed = self._still ^ still
         moved_valves = {id for id in {*self._commanded, *shut} if self._commanded.get(id) != shut.get(id)}
         self._still, self._commanded = still, dict(shut)
@@ -128,7 +128,7 @@ class Content:
 
     def refresh_all(self) -> None:
         """Make the view of every part and pipe anew."""
-        self._refresh(frozenset(things(self.drawing)), frozenset(self.drawing.pipes))
+        self._refresh(frozenset(self.layout.things), frozenset(self.drawing.pipes))
         self._place_title()
         if self.is_far:
             self._overview.show_items(self.parts.values(), self.pipes.values())
@@ -177,7 +177,7 @@ class Content:
             self.scene.removeItem(item)
 
     def _refresh(self, parts: frozenset[str], pipes: frozenset[str]) -> None:
-        known = things(self.drawing)
+        known = self.layout.things
         for id in parts:
             view = self._part_view(known[id])
             if view is None:

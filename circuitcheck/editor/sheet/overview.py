@@ -8,12 +8,16 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPainterPath, QPen
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
+from circuitcheck.editor.sheet.painting import Palette
 from circuitcheck.editor.sheet.part_item import Lens, PartItem, PartView
 from circuitcheck.editor.sheet.pipe_item import PipeItem, PipeView
 from circuitcheck.picture.pipes import LINES
 
 FAR_SCALE = 0.35
 """Below this zoom the overview stands for the items."""
+
+TINY_SCALE = 0.16
+"""Below this zoom a symbol is a few px across: its box stands for it, and lines are one px wide."""
 
 LINE_PX = 4.0
 
@@ -29,6 +33,7 @@ class OverviewItem(QGraphicsItem):
         self._is_stale = True
         self._views: list[PartView] = []
         self._lines: list[tuple[QPen, QPainterPath]] = []
+        self._boxes: list[tuple[Palette, QPainterPath]] = []
         self._bounds = QRectF()
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
 
@@ -49,10 +54,13 @@ class OverviewItem(QGraphicsItem):
         """Paint the lines, then the symbols that lie in what is exposed."""
         self._read()
         painter.setBrush(Qt.BrushStyle.NoBrush)
+        place = painter.worldTransform()
+        if place.m11() < TINY_SCALE:
+            self._paint_tiny(painter)
+            return
         for pen, path in self._lines:
             painter.setPen(pen)
             painter.drawPath(path)
-        place = painter.worldTransform()
         zoom, ratio = place.m11(), painter.device().devicePixelRatioF()
         exposed = option.exposedRect.adjusted(-64, -64, 64, 64)
         left, top, right, low = exposed.left(), exposed.top(), exposed.right(), exposed.bottom()
@@ -68,6 +76,19 @@ class OverviewItem(QGraphicsItem):
                 across, down = picture.size_px
                 target = QRectF(corner.x(), corner.y(), across * zoom, down * zoom)
                 painter.drawPixmap(target, picture.pixmap, picture.whole)
+        painter.restore()
+
+    def _paint_tiny(self, painter: QPainter) -> None:
+        """Lines of one px and a box for each symbol: all lines are square, so nothing needs smoothing."""
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
+        for pen, path in self._lines:
+            painter.setPen(QPen(pen.color(), 0))
+            painter.drawPath(path)
+        for palette, path in self._boxes:
+            painter.setPen(QPen(palette.colour("ink"), 0))
+            painter.setBrush(palette.colour("body"))
+            painter.drawPath(path)
         painter.restore()
 
     def _read(self) -> None:
@@ -91,7 +112,11 @@ class OverviewItem(QGraphicsItem):
         for (role, _), (view, path) in by_colour.items():
             self._lines.append((QPen(view.palette.colour(role), LINE_PX), path))
             bounds = bounds.united(path.boundingRect())
+        boxes: dict[object, tuple[Palette, QPainterPath]] = {}
         for part in self._views:
             left, top, right, low = part.box
-            bounds = bounds.united(QRectF(left, top, right - left, low - top))
+            box = QRectF(left, top, right - left, low - top)
+            bounds = bounds.united(box)
+            boxes.setdefault(part.palette.key, (part.palette, QPainterPath()))[1].addRect(box)
+        self._boxes = list(boxes.values())
         self._bounds = bounds.adjusted(-64, -64, 64, 64)

@@ -169,32 +169,28 @@ class _Water:
         all: hence by the parts' places, and not by their names."""
         ports = self.case.circuit.ports
         ids, sides = ports.ids, ports.sides
-        pipes = chain.from_iterable([each.pipes for each in stretches(self.case) if each.body == body])
-        at = [side for pipe in pipes for side in (sides[2 * pipe], sides[2 * pipe + 1])]
-        met = dict.fromkeys(at)
-        order = [0] * (len(ids) + 1)
-        for number, place in enumerate(met):
-            order[place] = number
-        passed_over, quiet = bytearray(len(ids) + 1), bytearray(len(ids) + 1)
-        passed_over[-1] = 1  # a free end, which like a spur is beside nothing
-        for part in self.left_out:
-            passed_over[ports.place[part]] = 1
-        for part in self.lets_out:
-            quiet[ports.place[part]] = 1
-        numbers = [order[place] for place in at]
-        unsure: list[int] = []
-        for end in sorted(range(len(at)), key=numbers.__getitem__):
-            here, there = at[end], at[end ^ 1]
-            if not (quiet[here] or passed_over[here] or passed_over[there] or here == there):
-                unsure.append(here)
-                unsure.append(there)
-        joined = set(unsure[::2])
-        high = [
-            _High((ids[place],), ())
-            for place in met
-            if place not in joined and not (quiet[place] or passed_over[place])
-        ]
-        return high, [ids[place] for place in dict.fromkeys(unsure)]
+        beside: dict[int, list[int]] = defaultdict(list)
+        for stretch in stretches(self.case):
+            for pipe in stretch.pipes if stretch.body == body else ():
+                one, two = sides[2 * pipe], sides[2 * pipe + 1]
+                beside[one].append(two)
+                beside[two].append(one)
+        passed_over = {ports.place[part] for part in self.left_out}
+        passed_over.add(-1)  # a free end, which like a spur is beside nothing
+        nothing_there = passed_over | {ports.place[part] for part in self.lets_out}
+        high: list[_High] = []
+        unsure: dict[int, None] = {}
+        for here, others in beside.items():
+            if here in nothing_there:
+                continue
+            is_alone = True
+            for there in others:
+                if there != here and there not in passed_over:
+                    is_alone = False
+                    unsure[here] = unsure[there] = None
+            if is_alone:
+                high.append(_High((ids[here],), ()))
+        return high, [ids[place] for place in unsure]
 
     def _advice(self, group: tuple[str, ...]) -> Finding:
         drawing, heights = self.case.drawing, self.case.heights

@@ -34,11 +34,14 @@ def contract(
     left = [span for span in spans if ways[span]]
     strands = _once(starts, ends, vertices, left)
     while True:
-        told = [_told(strand, ways) for strand in strands]
-        rings = [strand for strand in told if strand.a == strand.b]
-        found += [ring for ring in rings if ring.ways]
-        rest = [strand for strand in told if strand.a != strand.b and strand.ways]
-        if len(rest) == len(told):
+        rest: list[Strand] = []
+        for a, b, members in strands:
+            both = BOTH
+            for span in members:
+                both &= ways[span] if span >= 0 else _TURNED[ways[~span]]
+            if both:
+                (rest if a != b else found).append(Strand(a, b, both, tuple(members)))
+        if len(rest) == len(strands):
             return found + rest
         again = _once(
             [strand.a for strand in rest], [strand.b for strand in rest], vertices, range(len(rest))
@@ -46,18 +49,7 @@ def contract(
         strands = [(a, b, _unfolded(rest, members)) for a, b, members in again]
 
 
-_Run = tuple[int, int, list[int]]
-
-
-def _told(run: _Run, ways: Sequence[int]) -> Strand:
-    a, b, spans = run
-    if len(spans) == 1:
-        (span,) = spans
-        return Strand(a, b, ways[span] if span >= 0 else _TURNED[ways[~span]], (span,))
-    both = BOTH
-    for span in spans:
-        both &= ways[span] if span >= 0 else _TURNED[ways[~span]]
-    return Strand(a, b, both, tuple(spans))
+_Run = tuple[int, int, Sequence[int]]
 
 
 def _unfolded(strands: Sequence[Strand], members: Iterable[int]) -> list[int]:
@@ -80,7 +72,7 @@ def _once(starts: Sequence[int], ends: Sequence[int], vertices: int, spans: Iter
     for span in spans:
         a, b = starts[span], ends[span]
         if a == b:
-            found.append((a, a, [span]))
+            found.append((a, a, (span,)))
             continue
         left.append(span)
         count[a] += 1
@@ -106,7 +98,10 @@ def _once(starts: Sequence[int], ends: Sequence[int], vertices: int, spans: Iter
             continue
         a, b = starts[span], ends[span]
         if count[a] != 2:
-            found.append(_run(starts, ends, count, mixed, done, span, a))
+            if count[b] != 2:  # as most are: it is a run by itself
+                found.append((a, b, (span,)))
+            else:
+                found.append(_run(starts, ends, count, mixed, done, span, a))
         elif count[b] != 2:
             found.append(_run(starts, ends, count, mixed, done, span, b))
         else:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cached_property
@@ -164,19 +165,23 @@ class Contents:
 
     @cached_property
     def _by_body(self) -> dict[int, list[_Holder]]:
-        found: dict[int, list[_Holder]] = {}
-        for holder in self._parts():
-            found.setdefault(self.plant.bodies.of(holder.nodes[0]), []).append(holder)
+        found: dict[int, list[_Holder]] = defaultdict(list)
+        holders = list(self._parts())  # to ask for them may number further nodes
+        body_of = self.plant.bodies.by_node
+        for holder in holders:
+            found[body_of[holder.nodes[0]]].append(holder)
         return found
 
     @cached_property
     def _pipes_by_body(self) -> dict[int, list[str]]:
-        found: dict[int, list[str]] = {}
-        for pipe, body in zip(self.plant.drawing.pipes, self.plant.bodies.by_node, strict=False):
-            held = found.get(body)
-            if held is None:
-                held = found[body] = []
-            held.append(pipe)
+        pipes = list(self.plant.drawing.pipes)
+        body_of = self.plant.bodies.by_node[: len(pipes)]
+        bodies = list(dict.fromkeys(body_of))
+        if len(bodies) == 1:
+            return {bodies[0]: pipes}
+        found: dict[int, list[str]] = {body: [] for body in bodies}
+        for pipe, body in zip(pipes, body_of, strict=True):
+            found[body].append(pipe)
         return found
 
     @cached_property

@@ -12,7 +12,7 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.drawing.fields import RULE_BOOKS
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.finding import Finding
+from circuitcheck.finding import Finding, NameTuple
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,13 +30,19 @@ class Analysis:
     not_applicable: tuple[str, ...]
     not_judged: tuple[str, ...]
     crashed: tuple[str, ...]
-    taken: tuple[str, ...]
+    taken: NameTuple
     rule_book: str
     why_not_judged: Mapping[str, str] = field(default_factory=dict)
 
 
 def analyse(drawing: Drawing) -> Analysis:
     """Judge a drawing by every check. Never raises for a drawing that was read or made by edits."""
+    with no_collection():
+        return _analyse(drawing)
+
+
+def _analyse(drawing: Drawing) -> Analysis:
+    # The case goes before Python looks for garbage again, and then has not to be looked through.
     case = Case(drawing)
     return analysis_of(case, answers_of(case))
 
@@ -61,7 +67,7 @@ def no_collection() -> Iterator[None]:
             gc.enable()
 
 
-def analysis_of(case: Case, answers: dict[str, Answer], taken: tuple[str, ...] | None = None) -> Analysis:
+def analysis_of(case: Case, answers: dict[str, Answer], taken: NameTuple | None = None) -> Analysis:
     """The answers put together; `taken` are all defaults taken, where some were by checks asked earlier."""
     findings = [finding for each in answers.values() for finding in each.findings]
     return Analysis(

@@ -130,6 +130,12 @@ def names(*pieces: Piece) -> NameTuple:
     return found if len(found) >= MANY else found.whole
 
 
+def sorted_names(*pieces: Piece) -> NameTuple:
+    """The names that these pieces tell, from the first of the alphabet on."""
+    found = Names(*pieces, is_sorted=True)
+    return found if len(found) >= MANY else found.whole
+
+
 def joined(*lists: NameTuple) -> NameTuple:
     """These names one after another."""
     if not any(isinstance(each, Names) for each in lists):

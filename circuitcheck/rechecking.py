@@ -13,6 +13,7 @@ from circuitcheck.checks.depending import LAYOUT, MEASURED, circuit_words, words
 from circuitcheck.drawing.difference import Difference, difference
 from circuitcheck.drawing.routing import Routes, routes
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.finding import NameTuple
 
 LABELS = "label_key"
 """Who says this compares labels with one another; all others only call parts by them."""
@@ -75,7 +76,7 @@ class Rechecker:
 
     def _taken_now(
         self, known: Analysis, case: Case, drawing: Drawing, change: Difference
-    ) -> tuple[str, ...]:
+    ) -> NameTuple:
         """All usual values taken. One that was taken before is still taken, unless it is given now."""
         if self._taken is None:
             self._taken = {_field_in(entry): entry for entry in known.taken}

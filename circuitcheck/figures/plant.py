@@ -14,6 +14,7 @@ from circuitcheck.circuit.plan import changes_circulation, changes_pressure
 from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS
 from circuitcheck.drawing.measuring import Measure, bends, length_m
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.finding import NameTuple, sorted_names
 from circuitcheck.parts.kind import Kind
 from circuitcheck.rules.book import Limit, RuleBook, book, book_names
 
@@ -38,7 +39,7 @@ class Plant:
 
     def __init__(self, drawing: Drawing) -> None:
         self.drawing = drawing
-        self._taken: dict[str, None] = {}
+        self._taken: dict[str, dict[str, None]] = {}  # by field and default, as they are told, the owners
         self._kept: dict[str, Any] = {}
         self._rested: set[tuple[str, object]] = set()
 
@@ -130,9 +131,10 @@ class Plant:
         self._rested = set(earlier._rested)
 
     @property
-    def taken(self) -> tuple[str, ...]:
+    def taken(self) -> NameTuple:
         """The defaults that verdicts so far rest on, as `id.field = value`, sorted."""
-        return tuple(sorted(self._taken))
+        pieces = [(tuple(owners), (text,)) for text, owners in self._taken.items()]
+        return sorted_names(*pieces)
 
     def value(self, part: str, field: str) -> Any:
         """A part's data field; a default taken for it is remembered. None: not known yet."""
@@ -152,8 +154,7 @@ class Plant:
         """The default of a field that these pipes leave out, remembered as taken for each of them."""
         default = _PIPE[field].default
         if default is not None:
-            text = f".{field} = {_shown(default)}"
-            self._taken.update(dict.fromkeys([pipe + text for pipe in pipes]))
+            self._owners(field, default).update(dict.fromkeys(pipes))
         return default
 
     def design(self, field: str) -> Any:
@@ -204,7 +205,7 @@ class Plant:
             for field in first.kind.rests_on:
                 default = first.kind.field(field).default
                 if default is not None and field not in first.data and matters(first.kind, field):
-                    found.append((f".{field} = {_shown(default)}", alike))
+                    found.append((_told(field, default), alike))
         return tuple(found)
 
     def _take_on(self, usual: Iterable[_LeftOut], at_node: list[int], wanted: Set[int]) -> None:
@@ -222,11 +223,19 @@ class Plant:
                 # Most parts are there by their first port.
                 if ((node := at[first[place]]) >= 0 and at_node[node] in wanted) or is_there(place)
             ]
-            self._taken.update(dict.fromkeys([id + text for id in there]))
+            self._taken.setdefault(text, {}).update(dict.fromkeys(there))
 
     def _take(self, owner: str, field: str, default: object) -> None:
         if default is not None:
-            self._taken[f"{owner}.{field} = {_shown(default)}"] = None
+            self._owners(field, default)[owner] = None
+
+    def _owners(self, field: str, default: object) -> dict[str, None]:
+        """Those of which this default was taken so far."""
+        return self._taken.setdefault(_told(field, default), {})
+
+
+def _told(field: str, default: object) -> str:
+    return f".{field} = {_shown(default)}"
 
 
 def _shown(value: object) -> str:

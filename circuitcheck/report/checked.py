@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from circuitcheck.analysis import Analysis, analyse
 from circuitcheck.drawing.value import Acceptance
-from circuitcheck.finding import Finding
+from circuitcheck.finding import Finding, NameTuple
 from circuitcheck.review.acceptances import Accepted, acceptance_of, standings
 from circuitcheck.storage.reading import DrawingError, content, parse
 
@@ -44,7 +44,7 @@ class Checked:
     not_applicable: tuple[str, ...] = ()
     not_judged: tuple[str, ...] = ()
     crashed: tuple[str, ...] = ()
-    taken: tuple[str, ...] = ()
+    taken: NameTuple = ()
     rule_book: str | None = None
     why_not_judged: Mapping[str, str] = field(default_factory=dict)
     acceptances: tuple[Accepted, ...] = ()

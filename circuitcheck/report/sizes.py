@@ -16,6 +16,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.figures.catalogue import all_figures
 from circuitcheck.figures.figure import Figure, Input, Moves, Result
 from circuitcheck.figures.plant import Plant
+from circuitcheck.finding import NameTuple
 from circuitcheck.report.as_json import escaped
 from circuitcheck.report.plain import cell, plain
 from circuitcheck.shipped import version
@@ -52,7 +53,7 @@ class Sized:
     rule_book: str | None = None
     figures: tuple[Figure, ...] = ()
     names: Mapping[str, str] = field(default_factory=dict)
-    taken: tuple[str, ...] = ()
+    taken: NameTuple = ()
 
     @property
     def lacking(self) -> int:

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+from collections import deque
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from itertools import compress
 from operator import is_not
 from typing import Any, TypeVar
+from weakref import ref
 
 from circuitcheck.drawing.value import Component, Drawing, Pipe
 
 Item = TypeVar("Item")
 PLACE = ("at", "turn", "mirrored")
+Changes = tuple[list[tuple[Component, Component]] | None, list[tuple[Pipe, Pipe]] | None]
+_last: deque[tuple[ref[Drawing], ref[Drawing], Changes]] = deque(maxlen=1)
+"""The pair of drawings asked about last; it keeps neither of them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,8 +44,7 @@ ANEW = Difference(joins_anew=True)
 
 def difference(before: Drawing, after: Drawing) -> Difference:
     """What changed. Items are compared by identity first, as edits share what they do not touch."""
-    parts = changed_items(before.components, after.components)
-    pipes = changed_items(before.pipes, after.pipes)
+    parts, pipes = changes(before, after)
     if parts is None or pipes is None or _controls_differ(before, after):
         return ANEW
     fields = _fields(before.design, after.design)
@@ -75,6 +79,21 @@ def difference(before: Drawing, after: Drawing) -> Difference:
 def lies_elsewhere(old: Component, new: Component) -> bool:
     """Whether a part has another place on the sheet than it had."""
     return old is not new and any(getattr(old, name) != getattr(new, name) for name in PLACE)
+
+
+def changes(before: Drawing, after: Drawing) -> Changes:
+    """The parts and the pipes that are not the same, old and new, as `changed_items` tells them. One edit
+    is asked about by all that follow it, one after another: the answer is kept until the next one."""
+    if _last:
+        old, new, known = _last[0]
+        if old() is before and new() is after:
+            return known
+    found = (
+        changed_items(before.components, after.components),
+        changed_items(before.pipes, after.pipes),
+    )
+    _last.append((ref(before), ref(after), found))
+    return found
 
 
 def changed_items(before: Mapping[str, Item], after: Mapping[str, Item]) -> list[tuple[Item, Item]] | None:

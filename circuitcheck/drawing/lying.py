@@ -20,7 +20,7 @@ from circuitcheck.drawing.cells import (
     most_cells,
     place_cells,
 )
-from circuitcheck.drawing.difference import changed_items, lies_elsewhere
+from circuitcheck.drawing.difference import changes, lies_elsewhere
 from circuitcheck.drawing.meeting import EXACT
 from circuitcheck.drawing.routing import Routes
 from circuitcheck.drawing.value import Component, Drawing, End, Joint, Pipe
@@ -139,10 +139,10 @@ class Lying:
         old, new = self.drawing, lines.drawing
         if old is new:
             return self
-        parts = [
-            id for id in _changed(old.components, new.components) if not self._only_named_anew(id, lines)
-        ]
-        pipes = _changed(old.pipes, new.pipes)
+        of_parts, of_pipes = changes(old, new)
+        changed = _changed(of_parts, old.components, new.components)
+        parts = [id for id in changed if not self._only_named_anew(id, lines)]
+        pipes = _changed(of_pipes, old.pipes, new.pipes)
         beside = _joined_to(pipes, old, new)
         moved = (*pipes, *_pipes_on(parts, old, new))
         concerned = dict.fromkeys((*parts, *beside, *moved))
@@ -311,9 +311,10 @@ def _is_loose(ends: tuple[End, End]) -> bool:
 Item = TypeVar("Item", Component, Pipe)
 
 
-def _changed(old: Mapping[str, Item], new: Mapping[str, Item]) -> list[str]:
+def _changed(
+    pairs: list[tuple[Item, Item]] | None, old: Mapping[str, Item], new: Mapping[str, Item]
+) -> list[str]:
     """The ids of what is new, gone or not the same object."""
-    pairs = changed_items(old, new)
     if pairs is not None:
         return [a.id for a, _ in pairs]
     found = [id for id, item in new.items() if old.get(id) is not item]

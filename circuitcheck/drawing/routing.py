@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
-from circuitcheck.drawing.difference import changed_items, lies_elsewhere
+from circuitcheck.drawing.difference import changed_items, changes, lies_elsewhere
 from circuitcheck.drawing.earlier import earlier_shapes
 from circuitcheck.drawing.ground import CONTACT, TOO_CLOSE_A_SQUARE, Box, Ground, Surroundings
 from circuitcheck.drawing.leaving import Leaving
@@ -65,8 +65,7 @@ def routes(drawing: Drawing, before: Routes | None = None) -> Routes:
 
 def _lies_alike(before: Drawing, after: Drawing) -> bool:
     """Whether the two differ by nothing that lies elsewhere: by labels and data at most."""
-    parts = changed_items(before.components, after.components)
-    pipes = changed_items(before.pipes, after.pipes)
+    parts, pipes = changes(before, after)
     if parts is None or pipes is None:
         return False
     if any(old.kind is not new.kind or lies_elsewhere(old, new) for old, new in parts):

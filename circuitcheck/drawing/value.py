@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, fields
-from functools import cached_property
+from functools import cache, cached_property
+from operator import itemgetter
 from types import MappingProxyType
 from typing import Any, NamedTuple
 
@@ -77,7 +78,13 @@ class Component:
     @property
     def name(self) -> str:
         """What to call it in a sentence: its label, else its kind and id."""
-        return self.label or f"{self.kind.title.lower()} {self.id}"
+        return self.label or f"{_called(self.kind)} {self.id}"
+
+
+@cache
+def _called(kind: Kind) -> str:
+    """A kind's title as it stands in a sentence."""
+    return kind.title.lower()
 
 
 @dataclass(frozen=True, slots=True)
@@ -209,6 +216,16 @@ class Drawing:
         if isinstance(end, Joint):
             return self.components[end.part].port_at(end.port)
         return end
+
+    def names(self, ids: Sequence[str]) -> list[str]:
+        """What to call each of these; the same as `name`, for thousands of them."""
+        if len(ids) < 2:
+            return [self.name(id) for id in ids]
+        try:
+            parts: tuple[Component, ...] = itemgetter(*ids)(self.components)
+        except KeyError:  # not all of them are parts
+            return [self.name(id) for id in ids]
+        return [part.label or f"{_called(part.kind)} {part.id}" for part in parts]
 
     def name(self, id: str) -> str:
         """What to call a part, pipe or control in a sentence. Raises KeyError for no such id."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
 from itertools import chain, islice
@@ -38,13 +38,14 @@ class Names(Sequence[str]):
     alphabet on. What it is made of must not change.
     """
 
-    __slots__ = ("_count", "_made", "is_sorted", "pieces")
+    __slots__ = ("_among", "_count", "_made", "is_sorted", "pieces")
 
     def __init__(self, *pieces: Piece, is_sorted: bool = False) -> None:
         self.pieces = pieces
         self.is_sorted = is_sorted
         self._count = sum(len(begin) * len(endings) for begin, endings in pieces)
         self._made: tuple[str, ...] | None = None
+        self._among: dict[int, frozenset[str]] = {}
 
     def _each(self) -> Iterator[str]:
         for begin, endings in self.pieces:
@@ -90,10 +91,19 @@ class Names(Sequence[str]):
         if not isinstance(name, str):
             return False
         return any(
-            name.endswith(ending) and name[: len(name) - len(ending)] in begin
-            for begin, endings in self.pieces
+            name.endswith(ending) and name[: len(name) - len(ending)] in self._begin(place)
+            for place, (_, endings) in enumerate(self.pieces)
             for ending in endings
         )
+
+    def _begin(self, place: int) -> Container[str]:
+        """What the names of a piece begin with, for looking one up: who asks for one asks for more."""
+        begin = self.pieces[place][0]
+        if len(begin) < MANY:
+            return begin
+        if place not in self._among:
+            self._among[place] = frozenset(begin)
+        return self._among[place]
 
     def __eq__(self, other: object) -> bool:
         if isinstance(other, Names):

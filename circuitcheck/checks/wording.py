@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterable, Sequence
+from operator import is_not, itemgetter
 
-from circuitcheck.drawing.value import Drawing
-from circuitcheck.finding import Names, NameTuple, joined
+from circuitcheck.checks.case import Case
+from circuitcheck.drawing.value import Component, Drawing
+from circuitcheck.finding import MANY, Names, NameTuple, joined
 
 
 def listed(names: Iterable[str]) -> str:
@@ -19,8 +21,23 @@ def listed(names: Iterable[str]) -> str:
 
 def named(drawing: Drawing, ids: Iterable[str]) -> str:
     """These parts and pipes by name, as a list in a sentence."""
-    parts = drawing.components
-    return listed([parts[id].name if id in parts else drawing.name(id) for id in ids])
+    return listed(drawing.names(tuple(ids)))
+
+
+def named_again(case: Case, parts: tuple[str, ...]) -> str:
+    """The same, of thousands of parts that stay alike while their labels are edited: what was said last is
+    kept with the circuit, and only what is another part object by now is called anew."""
+    components = case.drawing.components
+    if len(parts) < MANY:
+        return named(case.drawing, parts)
+    kept: dict[tuple[str, ...], tuple[list[Component], list[str]]] = case.circuit.keep(__name__, dict)
+    now = itemgetter(*parts)(components)
+    if parts not in kept:
+        kept[parts] = list(now), case.drawing.names(parts)
+    were, texts = kept[parts]
+    for place in itertools.compress(range(len(now)), map(is_not, were, now)):
+        were[place], texts[place] = now[place], now[place].name
+    return listed(texts)
 
 
 def valve(drawing: Drawing, entry: str) -> str:

@@ -21,7 +21,7 @@ from functools import partial
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.control_cures import fit_valve, own_holder, thermostat_for, with_thermostat
-from circuitcheck.checks.wording import named, upper
+from circuitcheck.checks.wording import named, named_again, upper
 from circuitcheck.checks.zones import THERMOSTATS, always_open_one, emitters, is_held
 from circuitcheck.circuit.rounds import Body, part_of_key
 from circuitcheck.drawing.filling_in import set_design
@@ -111,7 +111,7 @@ def _judged(case: Case, heat: str, loose: tuple[str, ...]) -> Finding | None:
     if called_by == "programmer_only":
         finding = Finding(NAME, Grade.FAULT, Says(BY_PROGRAMMER, {"thing": thing}), (heat,))
     elif loose:
-        values = {"thing": thing, "parts": named(case.drawing, loose)}
+        values = {"thing": thing, "parts": named_again(case, loose)}
         template = NOT_HELD if _has_thermostat(case) else NO_THERMOSTAT
         finding = Finding(NAME, Grade.FAULT, Says(template, values), (heat, *loose))
     elif called_by is None:

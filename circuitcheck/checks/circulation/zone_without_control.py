@@ -21,7 +21,7 @@ from collections.abc import Iterator
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.control_cures import fit_valve, own_holder, with_thermostat
-from circuitcheck.checks.wording import named, upper
+from circuitcheck.checks.wording import named_again, upper
 from circuitcheck.checks.zones import HEATING_CONTROLS, always_open_one, emitters, is_held, zones
 from circuitcheck.circuit.takers import HEATING
 from circuitcheck.drawing.fitting import Fitting
@@ -88,7 +88,7 @@ def _leaks_heat(case: Case, part: str, fires: frozenset[str]) -> bool:
 
 
 def _finding(case: Case, parts: tuple[str, ...]) -> Finding:
-    says = Says(ZONE if len(parts) == 1 else RADIATORS, {"things": upper(named(case.drawing, parts))})
+    says = Says(ZONE if len(parts) == 1 else RADIATORS, {"things": upper(named_again(case, parts))})
     return Finding(NAME, Grade.ADVICE, says, parts)
 
 

@@ -79,19 +79,7 @@ def _once(starts: Sequence[int], ends: Sequence[int], vertices: int, spans: Iter
         count[b] += 1
         mixed[a] ^= span
         mixed[b] ^= span
-    done = set[int]()
-    todo = [vertex for vertex, met in enumerate(count) if met == 1]
-    for vertex in todo:
-        if count[vertex] != 1:
-            continue
-        span = mixed[vertex]
-        done.add(span)
-        count[vertex] = 0
-        other = ends[span] if starts[span] == vertex else starts[span]
-        count[other] -= 1
-        mixed[other] ^= span
-        if count[other] == 1:
-            todo.append(other)
+    done = _dead_ends(starts, ends, count, mixed)
     rings = []
     for span in left:
         if span in done:
@@ -111,6 +99,24 @@ def _once(starts: Sequence[int], ends: Sequence[int], vertices: int, spans: Iter
             count[starts[span]] = 0  # where the ring is told to begin and end
             found.append(_run(starts, ends, count, mixed, done, span, starts[span]))
     return found
+
+
+def _dead_ends(starts: Sequence[int], ends: Sequence[int], count: list[int], mixed: list[int]) -> set[int]:
+    """The spans that lead nowhere, taken out of what meets at each vertex."""
+    done = set[int]()
+    todo = [vertex for vertex, met in enumerate(count) if met == 1]
+    for vertex in todo:
+        if count[vertex] != 1:
+            continue
+        span = mixed[vertex]
+        done.add(span)
+        count[vertex] = 0
+        other = ends[span] if starts[span] == vertex else starts[span]
+        count[other] -= 1
+        mixed[other] ^= span
+        if count[other] == 1:
+            todo.append(other)
+    return done
 
 
 def _run(

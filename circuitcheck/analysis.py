@@ -38,13 +38,11 @@ class Analysis:
 def analyse(drawing: Drawing) -> Analysis:
     """Judge a drawing by every check. Never raises for a drawing that was read or made by edits."""
     with no_collection():
-        return _analyse(drawing)
-
-
-def _analyse(drawing: Drawing) -> Analysis:
-    # The case goes before Python looks for garbage again, and then has not to be looked through.
-    case = Case(drawing)
-    return analysis_of(case, answers_of(case))
+        case = Case(drawing)
+        analysis = analysis_of(case, answers_of(case))
+        # Gone before Python looks for garbage again.
+        case.let_go()
+    return analysis
 
 
 def answers_of(case: Case) -> dict[str, Answer]:

@@ -52,6 +52,8 @@ class Rechecker:
         self._case, self._answers = case, answers_of(case)
         self._analysis = analysis_of(case, self._answers)
         self._taken = None
+        if before is not None:
+            before.let_go()
         return self._analysis
 
     def _some(

@@ -70,6 +70,14 @@ class Plant:
         found: Kept = self._kept[what]
         return found
 
+    def let_go(self) -> None:
+        """Nothing more is asked of it. Much of what was worked out refers back to it or to its circuit: taken
+        apart it is gone at once, and Python need not look through all of it to find that it is garbage."""
+        circuit = self.__dict__.get("circuit")
+        if circuit is not None:
+            circuit.kept.clear()
+        self.__dict__.clear()
+
     @cached_property
     def told_parts(self) -> tuple[str, ...]:
         """The parts of which the drawing gives any data."""

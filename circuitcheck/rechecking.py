@@ -76,9 +76,7 @@ class Rechecker:
         self._analysis = analysis_of(case, self._answers, taken)
         return self._analysis
 
-    def _taken_now(
-        self, known: Analysis, case: Case, drawing: Drawing, change: Difference
-    ) -> NameTuple:
+    def _taken_now(self, known: Analysis, case: Case, drawing: Drawing, change: Difference) -> NameTuple:
         """All usual values taken. One that was taken before is still taken, unless it is given now."""
         if self._taken is None:
             self._taken = {_field_in(entry): entry for entry in known.taken}

@@ -42,6 +42,11 @@ def test_is_the_tuple(pieces: tuple[Piece, ...], is_sorted: bool, count: int) ->
     assert [*fresh()] == list(whole) and json.dumps(list(fresh())) == json.dumps(list(whole))
     assert {name in fresh() for name in whole} <= {True}
     assert ("p1.size_mm" in fresh()) == ("p1.size_mm" in whole)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(finding, "MANY", 0)
+        asked_often = fresh()
+        for name in (*whole, "p1.size_mm", "p2", "p3.size_mm", ".size_mm", ""):
+            assert (name in asked_often) == (name in whole)
     back = pickle.loads(pickle.dumps(fresh()))  # noqa: S301 - made here
     assert type(back) is tuple and back == whole
 

@@ -244,7 +244,7 @@ class RandomHand:
         return notes.remove_note(drawing, self.some(each.id for each in drawing.notes))
 
     def accept(self, drawing: Drawing) -> Drawing:
-        finding = self._finding(drawing)
+        finding = self._finding(drawing) if self.chance.random() < 0.3 else None
         if finding is None:
             return drawing
         return acceptances.accept(drawing, finding, self.chance.choice(TEXTS), "A. Looker", DAY)

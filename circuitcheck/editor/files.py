@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from enum import Enum
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -93,7 +94,8 @@ class Files(QObject):
         if not path.suffix:
             path = path.with_name(path.name + ENDING)
             # The dialog asked about the name as typed, not about the one with its ending.
-            if path.exists() and not self.ask_replace(path):
+            # os.path: a name that no disk takes is not there; saving will say why it cannot be.
+            if os.path.exists(path) and not self.ask_replace(path):
                 return False
         return self._write(path, over_changes=True)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import logging
+import os
 from collections.abc import Callable
 from concurrent.futures import Future, ThreadPoolExecutor
 from dataclasses import dataclass
@@ -101,7 +102,8 @@ class HandOver(QObject):
             return path
         path = path.with_name(path.name + ending)
         # The dialog asked about the name as typed, not about the one with its ending.
-        return path if not path.exists() or self.ask_replace(path) else None
+        # os.path: a name that no disk takes is not there; writing will say why it cannot be.
+        return path if not os.path.exists(path) or self.ask_replace(path) else None
 
     def ask_replace(self, path: Path) -> bool:
         """Ask whether an existing file may be replaced."""

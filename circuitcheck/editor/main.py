@@ -45,9 +45,11 @@ def run(argv: list[str]) -> int:
         def begin() -> None:
             if argv:
                 window.files.read(Path(argv[0]))
-            windows.offer_recovered()
+            # What is told of the file is answered before this goes on; the window may be closed by then.
+            if windows.open:
+                windows.offer_recovered()
             if len(windows.open) == 1:
-                window.starting.show_if_empty()
+                windows.open[0].starting.show_if_empty()
 
         # Once the window stands, so that what is told is told before it.
         QTimer.singleShot(0, window, begin)

@@ -117,6 +117,16 @@ def test_a_save_that_fails_is_told_and_no_way_out(desk: Desk) -> None:
     assert "the folder does not exist" in desk.asked[-1]
 
 
+def test_a_name_that_no_disk_takes_is_told_and_nothing_is_lost(desk: Desk) -> None:
+    desk.edit("mine")
+    desk.picks = str(desk.folder / ("n" * 300))
+    assert not desk.files.save()
+    assert desk.document.is_unsaved and desk.document.path is None
+    (said,) = desk.asked
+    assert "the name is too long" in said
+    assert list(desk.folder.glob("*n*")) == [] and list(desk.folder.glob(".*")) == []
+
+
 def test_the_ending_is_added_and_an_existing_file_asked_about(desk: Desk) -> None:
     path = desk.file("hall")
     desk.edit("mine")

@@ -94,6 +94,9 @@ class Actions:
         self.mirror = self._made("&Mirror", "M", "Mirror what is selected, left to right")
         self.about = self._made("&About circuitcheck", None, "Version, licence and words of care")
         self.about.setMenuRole(QAction.MenuRole.AboutRole)
+        self.noted = self._made(
+            tr("&Report of a failure…"), None, tr("What the program has noted of its own failures, to hand on by hand")
+        )
         self.appearances = self._appearances()
 
     @property
@@ -169,7 +172,7 @@ class Actions:
         arrange.addActions([self.turn, self.mirror, self.route])
         arrange.addMenu(self.align_menu(arrange))
         bar.addMenu(windows)
-        bar.addMenu("&Help").addActions([tour, self.about])
+        bar.addMenu("&Help").addActions([tour, self.noted, self.about])
 
     def show_steps(self, undo: str, redo: str) -> None:
         """Name the steps that undo and redo would take."""

@@ -1,4 +1,4 @@
-"""What happens when the program itself fails: a log, a copy of the drawing, one plain dialog, an end."""
+"""Takes every exception that nobody caught: a line in the log, a copy of the drawing, one dialog, an end."""
 
 from __future__ import annotations
 
@@ -10,14 +10,14 @@ from pathlib import Path
 from types import TracebackType
 
 from PySide6.QtCore import QStandardPaths
-from PySide6.QtWidgets import QApplication, QMessageBox
+from PySide6.QtWidgets import QApplication
 
-from circuitcheck.editor import plain
+from circuitcheck.editor.failing.log import Log
+from circuitcheck.editor.failing.report import report, trace_of
 
 EXIT_STATUS = 70
 """EX_SOFTWARE of BSD's sysexits.h: an internal error."""
 
-LOG_NAME = "circuitcheck.log"
 Rescue = Callable[[], list[Path]]
 """Keeps what is unsaved for the next start, and returns the files it is kept in."""
 
@@ -32,8 +32,8 @@ def folder() -> Path:
 class CrashHook:
     """Takes every exception that nobody caught. Only the first is told; the program then ends."""
 
-    def __init__(self, rescue: Rescue) -> None:
-        self._rescue = rescue
+    def __init__(self, rescue: Rescue, log: Log) -> None:
+        self._rescue, self._log = rescue, log
         self._is_telling = False
         self._before = (sys.excepthook, threading.excepthook)
         self.status = 0
@@ -52,13 +52,18 @@ class CrashHook:
         if issubclass(kind, KeyboardInterrupt):
             QApplication.exit(130)
             return
+        # The end of the log goes into the report beside the failure: not the same twice.
+        noted = self._log.last_lines()
         logging.getLogger("circuitcheck").critical("The program failed", exc_info=(kind, error, trace))
         self.status = EXIT_STATUS
         if self._is_telling:
             return
         self._is_telling = True
         try:
-            self._tell(f"{kind.__name__}: {error}", self._rescued())
+            self._tell(report(trace_of(kind, error, trace), noted), self._rescued())
+        except Exception:
+            # The log has the failure, the next start the drawing; a second one would hide that.
+            logging.getLogger("circuitcheck").exception("The failure could not be shown")
         finally:
             QApplication.exit(EXIT_STATUS)
 
@@ -77,27 +82,7 @@ class CrashHook:
             logging.getLogger("circuitcheck").exception("The drawing could not be rescued")
             return []
 
-    def _tell(self, what: str, rescued: list[Path]) -> None:
-        kept = "What was not saved is kept, and is offered when the program starts again."
-        if not rescued:
-            kept = "There was no unsaved drawing to keep."
-        box = plain.message(
-            QApplication.activeWindow(),
-            "The program failed and has to close.",
-            f"{kept} What happened is written in {folder() / LOG_NAME}.",
-            icon=QMessageBox.Icon.Critical,
-            details="\n".join([what, *map(str, rescued)]),
-        )
-        box.exec()
+    def _tell(self, told: str, rescued: list[Path]) -> None:
+        from circuitcheck.editor.failing.dialog import failed_dialog
 
-
-def log_to_file() -> None:
-    """Write warnings and worse to the log, beside what goes to standard error."""
-    try:
-        handler = logging.FileHandler(folder() / LOG_NAME, encoding="utf-8", delay=True)
-    except OSError:
-        # Without a place for a log the program works all the same.
-        return
-    handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
-    handler.setLevel(logging.WARNING)
-    logging.getLogger().addHandler(handler)
+        failed_dialog(QApplication.activeWindow(), told, len(rescued)).exec()

@@ -11,7 +11,8 @@ from PySide6.QtWidgets import QApplication
 
 from circuitcheck.editor import remembered
 from circuitcheck.editor.appearance import Appearances
-from circuitcheck.editor.crash import CrashHook, folder, log_to_file
+from circuitcheck.editor.crash import CrashHook, folder
+from circuitcheck.editor.failing.log import Log
 from circuitcheck.editor.fonts import use_window_font
 from circuitcheck.editor.icons import kind_icon
 from circuitcheck.editor.recovering import FOLDER
@@ -30,12 +31,13 @@ def run(argv: list[str]) -> int:
     QCoreApplication.setOrganizationName("circuitcheck")
     QCoreApplication.setApplicationName("circuitcheck")
     QGuiApplication.setApplicationDisplayName("")
-    log_to_file()
+    log = Log(folder())
+    log.begin()
     use_window_font(application)
     settings = remembered.settings()
     appearances = Appearances(settings, application)
     windows = Windows(settings, appearances, folder() / FOLDER)
-    hook = CrashHook(windows.keep_all)
+    hook = CrashHook(windows.keep_all, log)
     hook.install()
     try:
         appearances.apply()
@@ -58,3 +60,4 @@ def run(argv: list[str]) -> int:
     finally:
         hook.uninstall()
         windows.close_documents()
+        log.end()

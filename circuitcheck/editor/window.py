@@ -17,6 +17,7 @@ from circuitcheck.editor.appearance import Appearance, Appearances
 from circuitcheck.editor.bar import UNTITLED, Bar
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.editing import Editing
+from circuitcheck.editor.failing.noted import show_noted
 from circuitcheck.editor.file_menus import FileMenus
 from circuitcheck.editor.files import Files, dropped_files
 from circuitcheck.editor.handing_over import HandOver
@@ -176,6 +177,7 @@ class MainWindow(QMainWindow):
         actions.previous_finding.triggered.connect(self.findings.choose_previous)
         actions.leave_finding.triggered.connect(self.findings.leave)
         actions.about.triggered.connect(self._about)
+        actions.noted.triggered.connect(self._show_noted)
         actions.give_to_sheet(self.sheet)
         for action in (actions.next_finding, actions.previous_finding, actions.leave_finding):
             action.setEnabled(False)
@@ -327,6 +329,9 @@ class MainWindow(QMainWindow):
 
     def _about(self) -> None:
         about_box(self).exec()
+
+    def _show_noted(self) -> None:
+        show_noted(self)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """A narrow window keeps the parts as a strip of symbols."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Callable
 from enum import Enum
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -41,6 +42,8 @@ class Files(QObject):
         self._document = document
         self._window = window
         self._settings = settings
+        self.may_open: Callable[[Path], bool] = lambda path: True
+        """Asked before a file is opened: others may have it open."""
 
     def new(self) -> None:
         """Begin an empty drawing, if what is unsaved may go."""
@@ -69,8 +72,8 @@ class Files(QObject):
             self._read(path, as_copy=True)
 
     def read(self, path: Path) -> bool:
-        """Open a file whatever is unsaved; says so and returns False where it cannot be read."""
-        if not self._read(path, as_copy=False):
+        """Open a file whatever is unsaved; returns False where it is left, or cannot be read, which is said."""
+        if not self.may_open(path) or not self._read(path, as_copy=False):
             return False
         remembered.add_recent(self._settings, path)
         self.recent_changed.emit()

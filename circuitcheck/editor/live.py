@@ -85,8 +85,9 @@ class Live(QObject):
         self._busy.timeout.connect(self._show_busy)
         panel.wanted.connect(self._want_figures)
         panel.unwanted.connect(self._unwant_figures)
-        self._tables.fill_in.figures_wanted.connect(self._want_figures)
-        self._tables.fill_in.figures_unwanted.connect(self._unwant_figures)
+        table = self._tables.fill_in
+        table.figures_wanted.connect(self._want_figures)
+        table.figures_unwanted.connect(self._unwant_figures)
         panel.note_changed.connect(section.set_note)
         panel.finding_wanted.connect(self._show_finding)
         self._document.analysed.connect(self._show_findings)
@@ -110,6 +111,12 @@ class Live(QObject):
         self._busy.stop()
         self._document.changed.disconnect(self._drawing_changed)
         self._document.analysed.disconnect(self._show_findings)
+        # Taken apart, a window hides one widget after the other: the last would ask after the first.
+        panel, table = self._panes.figures, self._tables.fill_in
+        panel.wanted.disconnect(self._want_figures)
+        panel.unwanted.disconnect(self._unwant_figures)
+        table.figures_wanted.disconnect(self._want_figures)
+        table.figures_unwanted.disconnect(self._unwant_figures)
         self._figures_work.close()
         self._flows_work.close()
 

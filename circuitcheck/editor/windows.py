@@ -9,6 +9,8 @@ from PySide6.QtCore import QObject, QPoint, QSettings
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
+from circuitcheck.editor.opened_twice import FOLDER as OPEN_FOLDER
+from circuitcheck.editor.opened_twice import OpenedTwice, shows
 from circuitcheck.editor.recovering import Recovering, offer, recover
 from circuitcheck.editor.window import MainWindow
 from circuitcheck.editor.window_menu import bring
@@ -28,6 +30,7 @@ class Windows(QObject):
         super().__init__(parent)
         self._settings, self._appearances, self._folder = settings, appearances, folder
         self._open: dict[MainWindow, Recovering] = {}
+        self._claims: dict[MainWindow, OpenedTwice] = {}
 
     @property
     def open(self) -> tuple[MainWindow, ...]:
@@ -40,6 +43,7 @@ class Windows(QObject):
         window = MainWindow(document, self._settings, self._appearances)
         recovering = Recovering(document, self._folder, window)
         recovering.failed.connect(window.show_not_kept)
+        self._claims[window] = OpenedTwice(window, self._folder.parent / OPEN_FOLDER, lambda: self._open)
         self._open[window] = recovering
         window.left.connect(self._left)
         window.another_wanted.connect(self._another)
@@ -61,6 +65,7 @@ class Windows(QObject):
         """End what runs beside the windows that are still there; their threads have ended then."""
         for window, recovering in self._open.items():
             recovering.close()
+            self._claims.pop(window).close()
             window.document.close()
         self._open.clear()
 
@@ -71,7 +76,7 @@ class Windows(QObject):
 
     def _another(self, path: object) -> None:
         """A window asks for a further one: the file's if it is open already, else a new one."""
-        known = [each for each in self._open if path is not None and each.document.path == path]
+        known = [each for each in self._open if isinstance(path, Path) and shows(each, path)]
         if known:
             bring(known[0])
             return
@@ -85,6 +90,7 @@ class Windows(QObject):
         window = self.sender()
         if isinstance(window, MainWindow) and window in self._open:
             self._open.pop(window).close()
+            self._claims.pop(window).close()
             # Its panes hold it as it holds them: only Qt can let go of it all, once its close event is over.
             window.deleteLater()
 

@@ -103,6 +103,32 @@ def test_quit_closes_all_unless_one_is_kept(windows: Windows, monkeypatch: pytes
     assert not windows.open
 
 
+@pytest.mark.parametrize("action", ["figures_action", "flows_action"])
+def test_a_window_closes_with_a_panel_open(windows: Windows, action: str) -> None:
+    first = windows.new()
+    window = windows.new()
+    window.files.read(SAMPLES[0])
+    getattr(window.live, action).trigger()
+    window.tables.fill_in_action.trigger()
+    QTest.qWait(50)
+    gone = weakref.ref(window)
+    window.close()
+    del window
+    assert settled(lambda: gone() is None), "the window is held by something"
+    assert windows.open == (first,)
+
+
+def test_a_closed_window_is_told_nothing_more_by_what_goes_with_it(windows: Windows) -> None:
+    windows.new()
+    window = windows.new()
+    window.close()
+    table, panel = window.tables.fill_in, window._panes.figures
+    shiboken6.delete(panel)
+    # Qt hides what is in view while it takes the window apart, one widget after the other.
+    table.figures_unwanted.emit()
+    table.figures_wanted.emit()
+
+
 def test_windows_close_without_leaving_anything(windows: Windows) -> None:
     def items() -> int:
         return sum(isinstance(each, QGraphicsItem) for each in shiboken6.getAllValidWrappers())

@@ -93,7 +93,10 @@ class FailureDialog(QDialog):
 
     def _save(self) -> None:
         name, _ = QFileDialog.getSaveFileName(
-            self, tr("Save the report"), str(Path.home() / f"circuitcheck-report{ENDING}"), f"Text (*{ENDING})"
+            self,
+            tr("Save the report"),
+            str(Path.home() / f"circuitcheck-report{ENDING}"),
+            f"Text (*{ENDING})",
         )
         if not name:
             return
@@ -116,7 +119,11 @@ def failed_dialog(parent: QWidget | None, report: str, kept: int) -> FailureDial
             kept,
         )
     return FailureDialog(
-        parent, tr("Something went wrong, and the program has to close."), words, report, tr("Close the &program")
+        parent,
+        tr("Something went wrong, and the program has to close."),
+        words,
+        report,
+        tr("Close the &program"),
     )
 
 
@@ -125,7 +132,9 @@ def noted_dialog(parent: QWidget | None, report: str, *, is_anything: bool) -> F
     words = tr("Below is the end of what it has noted on this machine.")
     if not is_anything:
         words = tr("Nothing has gone wrong that the program knows of.")
-    return FailureDialog(parent, tr("What the program has noted of its own failures"), words, report, tr("C&lose"))
+    return FailureDialog(
+        parent, tr("What the program has noted of its own failures"), words, report, tr("C&lose")
+    )
 
 
 def _text_box(text: str) -> QPlainTextEdit:

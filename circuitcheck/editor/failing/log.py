@@ -91,5 +91,7 @@ class Log:
         except FileNotFoundError:
             return
         if told:
-            logging.getLogger("circuitcheck").critical("The program was ended by the system's fault\n%s", told)
+            logging.getLogger("circuitcheck").critical(
+                "The program was ended by the system's fault\n%s", told
+            )
             self._death.write_bytes(b"")

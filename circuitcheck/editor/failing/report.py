@@ -14,10 +14,8 @@ from circuitcheck.shipped import version
 
 def report(failure: str, log: str) -> str:
     """What one who mends the program needs: the versions, the failure, the end of the log. No drawing."""
-    parts = [
-        f"circuitcheck {version()}, Python {platform.python_version()}, Qt {qVersion()}\n"
-        f"{platform.system()} {platform.release()}, {platform.machine()}"
-    ]
+    program = f"circuitcheck {version()}, Python {platform.python_version()}, Qt {qVersion()}"
+    parts = [f"{program}\n{platform.system()} {platform.release()}, {platform.machine()}"]
     if failure:
         parts.append(f"The failure\n{failure.strip()}")
     if log:

@@ -184,9 +184,7 @@ def test_the_report_holds_what_is_shown_and_no_more(
     assert dialog.result() == QDialog.DialogCode.Accepted
 
 
-def test_what_was_noted_is_shown_from_the_menu(
-    qtbot: QtBot, log: Log, dialogs: list[FailureDialog]
-) -> None:
+def test_what_was_noted_is_shown_from_the_menu(qtbot: QtBot, log: Log, dialogs: list[FailureDialog]) -> None:
     logging.getLogger("circuitcheck").error("an odd thing")
     parent = QLabel()
     qtbot.addWidget(parent)

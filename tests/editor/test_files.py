@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import errno
+import os
+import shutil
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -125,6 +128,54 @@ def test_a_name_that_no_disk_takes_is_told_and_nothing_is_lost(desk: Desk) -> No
     (said,) = desk.asked
     assert "the name is too long" in said
     assert list(desk.folder.glob("*n*")) == [] and list(desk.folder.glob(".*")) == []
+
+
+def test_a_stick_that_was_pulled_out_is_told_and_nothing_is_lost(desk: Desk) -> None:
+    stick = desk.folder / "stick"
+    stick.mkdir()
+    path = stick / "hall.wetcircuit"
+    write(set_title(Drawing(), "hall"), path)
+    desk.files.read(path)
+    desk.edit("mine")
+    shutil.rmtree(stick)
+    assert not desk.files.save()
+    (said,) = desk.asked
+    assert said.startswith("“hall.wetcircuit” was not saved: the folder does not exist.")
+    assert desk.document.is_unsaved and desk.title == "mine" and not stick.exists()
+    stick.mkdir()
+    assert desk.files.save()
+    assert read(path).title == "mine" and list(stick.iterdir()) == [path]
+
+
+@pytest.mark.parametrize(
+    ("number", "why"),
+    [
+        (errno.EACCES, "writing there is not allowed"),
+        (errno.EROFS, "the disk is read-only"),
+        (errno.ENOSPC, "the disk is full"),
+    ],
+)
+def test_a_folder_that_takes_nothing_is_told_and_nothing_is_lost(
+    desk: Desk, monkeypatch: pytest.MonkeyPatch, number: int, why: str
+) -> None:
+    path = desk.file("hall")
+    desk.files.read(path)
+    desk.edit("mine")
+    there = sorted(desk.folder.iterdir())
+    open_file = os.open
+
+    def refusing(name: str, flags: int, *rest: int) -> int:
+        if flags & os.O_CREAT:
+            raise OSError(number, os.strerror(number))
+        return open_file(name, flags, *rest)
+
+    with monkeypatch.context() as patch:
+        patch.setattr(os, "open", refusing)
+        assert not desk.files.save()
+    (said,) = desk.asked
+    assert why in said
+    assert desk.document.is_unsaved and desk.title == "mine"
+    assert read(path).title == "hall" and sorted(desk.folder.iterdir()) == there
 
 
 def test_the_ending_is_added_and_an_existing_file_asked_about(desk: Desk) -> None:

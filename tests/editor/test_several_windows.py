@@ -12,10 +12,10 @@ import shiboken6
 from PySide6.QtCore import QEvent, QMimeData, QPointF, QSettings, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QGraphicsItem, QMainWindow
+from PySide6.QtWidgets import QApplication, QGraphicsItem, QMainWindow, QMessageBox
 from pytestqt.qtbot import QtBot
 
-from circuitcheck.drawing.edits import place
+from circuitcheck.drawing.edits import place, set_title
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.files import Answer, Files
 from circuitcheck.editor.window import MainWindow
@@ -24,6 +24,7 @@ from circuitcheck.editor.windows import Windows
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import kinds
 from circuitcheck.shipped import data_path
+from circuitcheck.storage.reading import read
 
 SAMPLES = sorted(data_path("samples").glob("*.wetcircuit"))
 
@@ -101,6 +102,77 @@ def test_quit_closes_all_unless_one_is_kept(windows: Windows, monkeypatch: pytes
     monkeypatch.setattr(Files, "ask_unsaved", lambda files: Answer.DISCARD)
     first.actions_.quit.trigger()
     assert not windows.open
+
+
+class Told:
+    """What the dialogs say, and a user who presses the button that is named."""
+
+    def __init__(self) -> None:
+        self.said: list[str] = []
+        self.presses = "Cancel"
+
+    def press(self, box: QMessageBox) -> int:
+        self.said.append(box.text())
+        pressed = next(each for each in box.buttons() if self.presses in each.text().replace("&", ""))
+        answer = box.standardButton(pressed).value
+        pressed.click()
+        return int(answer)
+
+
+@pytest.fixture
+def told(monkeypatch: pytest.MonkeyPatch) -> Told:
+    def exec_box(box: QMessageBox) -> int:
+        return made.press(box)
+
+    made = Told()
+    monkeypatch.setattr(QMessageBox, "exec", exec_box)
+    return made
+
+
+def test_a_file_open_in_another_window_is_told_of(windows: Windows, told: Told, tmp_path: Path) -> None:
+    file = tmp_path / "hall.wetcircuit"
+    file.write_bytes(SAMPLES[0].read_bytes())
+    first, second = windows.new(), windows.new()
+    assert first.files.read(file)
+    assert not second.files.read(tmp_path / ".." / tmp_path.name / file.name)
+    assert told.said == ["hall.wetcircuit is open in another window already."]
+    assert second.document.path is None
+    told.presses = "Go to that window"
+    assert not second.files.read(file)
+    assert second.document.path is None
+    told.presses = "Open it here too"
+    assert second.files.read(file)
+    assert len(told.said) == 3
+    # Once more in its own window is no second time; nor is a file that the other window has left.
+    assert first.files.read(file)
+    second.document.new()
+    first.close()
+    assert second.files.read(file)
+    assert len(told.said) == 3
+
+
+def test_of_two_windows_on_one_file_the_second_to_save_is_asked(
+    windows: Windows, told: Told, tmp_path: Path
+) -> None:
+    file = tmp_path / "hall.wetcircuit"
+    file.write_bytes(SAMPLES[0].read_bytes())
+    first, second = windows.new(), windows.new()
+    told.presses = "Open it here too"
+    for window in (first, second):
+        window.files.read(file)
+        title = f"of the {'first' if window is first else 'second'}"
+        window.document.do("Set title", set_title(window.document.drawing, title))
+    assert first.files.save()
+    told.presses = "Cancel"
+    assert not second.files.save()
+    assert told.said[-1] == "hall.wetcircuit was changed by somebody else since it was opened here."
+    assert second.document.is_unsaved and read(file).title == "of the first"
+    told.presses = "Replace"
+    assert second.files.save()
+    assert read(file).title == "of the second"
+    told.presses = "Cancel"
+    first.document.do("Set title", set_title(first.document.drawing, "again"))
+    assert not first.files.save()
 
 
 @pytest.mark.parametrize("action", ["figures_action", "flows_action"])

@@ -8,7 +8,15 @@ from collections.abc import Callable
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QAction, QContextMenuEvent, QMouseEvent, QWheelEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QApplication, QHeaderView, QMenu, QTabBar, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractItemView,
+    QApplication,
+    QHeaderView,
+    QMenu,
+    QTabBar,
+    QWidget,
+)
 
 from circuitcheck.drawing.value import Joint
 from circuitcheck.editor.window import MainWindow
@@ -17,7 +25,18 @@ from tests.editor.wandering.answers import Answers, type_somewhere, visible_in, 
 PX = 16
 KEYS = Qt.KeyboardModifier
 HELD = (KEYS.NoModifier,) * 6 + (KEYS.ShiftModifier, KEYS.ControlModifier, KEYS.AltModifier)
-PLACED = ("tee", "pump", "vessel", "zone valve", "store", "heat source", "isolating", "relief", "tundish", "x")
+PLACED = (
+    "tee",
+    "pump",
+    "vessel",
+    "zone valve",
+    "store",
+    "heat source",
+    "isolating",
+    "relief",
+    "tundish",
+    "x",
+)
 CHORDS = (
     "RMPpxy", "Delete", "Escape", "Return", "Tab", "Left", "Right", "Up", "Down", "Space", "Backspace",
     "Home", "End", "PageDown", "F2", "F3", "F8", "Insert",
@@ -49,9 +68,7 @@ class Acts:
     def spot(self) -> QPoint:
         """A place on the sheet: mostly near a port, a part or a pipe."""
         view, drawing = self.window.sheet, self.window.document.drawing
-        ends = [
-            Joint(part.id, port.name) for part in drawing.components.values() for port in part.kind.ports
-        ]
+        ends = [Joint(part.id, port.name) for part in drawing.components.values() for port in part.kind.ports]
         roll = self.chance.random()
         at = drawing.end_at(self.chance.choice(ends)) if ends and roll < 0.5 else None
         if at is None and drawing.components and roll < 0.75:
@@ -188,7 +205,11 @@ class Acts:
 
     def action(self) -> str:
         """Any entry of any menu."""
-        left_out = {self.window.actions_.quit, self.window.actions_.close_window, self.window.handing_over.print_action}
+        left_out = {
+            self.window.actions_.quit,
+            self.window.actions_.close_window,
+            self.window.handing_over.print_action,
+        }
         found = [
             each
             for each in self.window.findChildren(QAction)
@@ -232,7 +253,14 @@ class Acts:
         press = self.chance.choice([QTest.mouseClick, QTest.mouseClick, QTest.mouseDClick])
         press(view.viewport(), Qt.MouseButton.LeftButton, self.chance.choice(HELD), spot)
         for _ in range(self.chance.randrange(3)):
-            keys = [Qt.Key.Key_Down, Qt.Key.Key_Up, Qt.Key.Key_Return, Qt.Key.Key_5, Qt.Key.Key_Escape, Qt.Key.Key_Tab]
+            keys = [
+                Qt.Key.Key_Down,
+                Qt.Key.Key_Up,
+                Qt.Key.Key_Return,
+                Qt.Key.Key_5,
+                Qt.Key.Key_Escape,
+                Qt.Key.Key_Tab,
+            ]
             self._press(self.chance.choice(keys))
         return told
 
@@ -249,7 +277,11 @@ class Acts:
     def finding(self) -> str:
         """Choose a finding, let its cures be looked for, leave it."""
         self.chance.choice(
-            [self.window.findings.choose_next, self.window.findings.choose_previous, self.window.findings.leave]
+            [
+                self.window.findings.choose_next,
+                self.window.findings.choose_previous,
+                self.window.findings.leave,
+            ]
         )()
         return ""
 
@@ -273,7 +305,13 @@ class Acts:
         files = self.window.files
         path = self.answers.file_there()
         does: Callable[[], object] = self.chance.choice(
-            [files.new, files.save, files.save_as, lambda: files.open_path(path), lambda: files.open_sample(path)]
+            [
+                files.new,
+                files.save,
+                files.save_as,
+                lambda: files.open_path(path),
+                lambda: files.open_sample(path),
+            ]
         )
         does()
         return f"{does.__name__} {path.name}"

@@ -38,7 +38,8 @@ def look_closely_at(window: MainWindow) -> None:
         fresh = analyse(again)
         told = [(each, each.message) for each in document.analysis.findings]
         require(
-            told == [(each, each.message) for each in fresh.findings], "the findings are not those of a fresh start"
+            told == [(each, each.message) for each in fresh.findings],
+            "the findings are not those of a fresh start",
         )
 
 

@@ -124,9 +124,13 @@ def pipe(
     return Link(a, b, length_m, diameter_m, roughness_m, fittings)
 
 
+LEAST_KV_M3H = 1e-9
+"""A valve that lets less through is shut for all that can be measured; the square of far less is no number."""
+
+
 def kv_quadratic(kv_m3h: float) -> float:
     """Pa/(m³/s)² of a passage of that kv: 1 bar drives kv cubic metres an hour."""
-    return 1e5 / (kv_m3h / 3600) ** 2
+    return 1e5 / (max(kv_m3h, LEAST_KV_M3H) / 3600) ** 2
 
 
 def pump(a: int, b: int, *, shut_off_pa: float, maximum_flow_m3_s: float) -> Link:

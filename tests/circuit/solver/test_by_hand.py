@@ -207,3 +207,9 @@ def test_water_drawn_where_none_can_come() -> None:
 def test_impossible_networks_are_refused(wrong: Network, says: str) -> None:
     with pytest.raises(ValueError, match=says):
         solve(wrong)
+
+
+@pytest.mark.parametrize("kv_m3h", [1e-9, 1e-12, 1e-200, 5e-324])
+def test_a_kv_next_to_nothing_is_a_number(kv_m3h: float) -> None:
+    # The square of 5e-324 is 0.0: a file may hold it.
+    assert 1e20 < kv_quadratic(kv_m3h) < 1e40

@@ -25,6 +25,9 @@ MOST_PX = 4096
 MOST_PICTURED = 1500
 """A larger piece goes without pictures: nobody pastes it, and painting it would be waited for."""
 
+WITH_CLIPBOARD = frozenset({"windows", "cocoa", "xcb", "wayland"})
+"""Platforms of Qt with a clipboard of the system."""
+
 
 class PasteError(Exception):
     """What is on the clipboard cannot be put in; the message says why in a sentence or two."""
@@ -49,6 +52,17 @@ def mime_of(fragment: Drawing, whole: Drawing) -> QMimeData:
 def put(data: QMimeData) -> None:
     """Put it on the clipboard."""
     QGuiApplication.clipboard().setMimeData(data)
+
+
+def let_go() -> None:
+    """The program ends: give back what the system itself does not hold.
+
+    WORKAROUND Qt keeps the clipboard of a platform without one (offscreen, linuxfb, vnc) past the end of Python,
+    and then calls Python to destroy it: a segmentation fault after all is done. Elsewhere it is handed over to the
+    system, so that what was copied can still be pasted.
+    """
+    if QGuiApplication.platformName() not in WITH_CLIPBOARD:
+        QGuiApplication.clipboard().clear()
 
 
 def fragment_on_clipboard() -> Drawing:

@@ -9,7 +9,7 @@ from PySide6.QtCore import QCoreApplication, QTimer
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 
-from circuitcheck.editor import remembered
+from circuitcheck.editor import clipboard, remembered
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.crash import CrashHook, folder
 from circuitcheck.editor.failing.log import Log
@@ -60,4 +60,5 @@ def run(argv: list[str]) -> int:
     finally:
         hook.uninstall()
         windows.close_documents()
+        clipboard.let_go()
         log.end()

@@ -9,6 +9,8 @@ import shiboken6
 from PySide6.QtCore import QEvent, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 
+from circuitcheck.editor.clipboard import let_go
+
 
 @pytest.fixture(scope="session", autouse=True)
 def one_process(tmp_path_factory: pytest.TempPathFactory) -> None:
@@ -16,6 +18,13 @@ def one_process(tmp_path_factory: pytest.TempPathFactory) -> None:
     if "PYTEST_XDIST_WORKER" in os.environ:
         # Above a worker's own folder lies the run's, which the workers share.
         (tmp_path_factory.getbasetemp().parent / "widgets-run-here").touch(exist_ok=False)
+
+
+@pytest.fixture(scope="session", autouse=True)
+def nothing_on_the_clipboard(qapp: QApplication) -> Iterator[None]:
+    """Give back what was copied, as the program does when it ends; else the run ends by a segmentation fault."""
+    yield
+    let_go()
 
 
 @pytest.fixture(autouse=True)

@@ -1,6 +1,6 @@
 """The command `circuitcheck FILE` with a user who follows a script: programs of their own for the trials.
 
-`python -m tests.editor.whole_runs edit FILE` opens, renames a part by keys, saves and closes;
+`python -m tests.editor.whole_runs edit FILE` opens, renames and copies a part by keys, saves and closes;
 `... twice FILE` opens, prints what it is told, and waits for words on standard input: `edit TITLE`, `save` (prints what
 it is told, and presses the button that standard input names next), `close`. Both keep to the home that the
 environment names.
@@ -30,7 +30,7 @@ def the_window() -> MainWindow:
 
 
 def edit() -> None:
-    """Choose the first part, give it a label, turn it, undo that, save, close: all by keys."""
+    """Choose the first part, give it a label, turn it, undo that, copy it, save, close: all by keys."""
     window = the_window()
     window.activateWindow()
     QTest.qWaitForWindowActive(window)
@@ -46,6 +46,7 @@ def edit() -> None:
     window.sheet.setFocus()
     QTest.keyClick(window.sheet, Qt.Key.Key_R)
     QTest.keyClick(window.sheet, Qt.Key.Key_Z, CONTROL)
+    QTest.keyClick(window.sheet, Qt.Key.Key_C, CONTROL)
     QTest.keyClick(window.sheet, Qt.Key.Key_S, CONTROL)
     QTest.qWait(50)
     print("saved", not window.document.is_unsaved, flush=True)

@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 )
 
 TEXTS = (
-    "1", "22", "1,5", "0.75", "-3", "1e999", "abc", "", " ", "Larch", "<b>x</b>", "%s{0}{a}", "ü–\u202e𝔘",
+    "1", "22", "1,5", "0.75", "-3", "1e999", "abc", "", " ", "Larch", "<b>x</b>", "%s{0}{a}", "ü–\u202e\U0001d518",
     "A\tB\nC\tD", "9" * 400, "pump", "tee", "zone", "p1.length_m", "10 bar",
 )  # fmt: skip
 SILENT = frozenset({Qt.Key.Key_Escape, Qt.Key.Key_Return, Qt.Key.Key_Tab})
@@ -51,11 +51,11 @@ class Answers:
             return answers.choose(menu)
 
         QMessageBox.exec = exec_box  # type: ignore[method-assign, assignment]
-        QDialog.exec = exec_dialog  # type: ignore[method-assign, assignment]
+        QDialog.exec = exec_dialog  # type: ignore[method-assign]
         QPrintDialog.exec = lambda dialog: 0  # type: ignore[method-assign]
         QMenu.exec = exec_menu  # type: ignore[method-assign, assignment]
-        QFileDialog.getOpenFileName = lambda *_: (str(answers.file_there()), "")  # type: ignore[method-assign, assignment]
-        QFileDialog.getSaveFileName = lambda *_: (answers.file_to(), "")  # type: ignore[method-assign, assignment]
+        QFileDialog.getOpenFileName = lambda *_: (str(answers.file_there()), "")  # type: ignore[method-assign]
+        QFileDialog.getSaveFileName = lambda *_: (answers.file_to(), "")  # type: ignore[method-assign]
 
     def _count(self, what: str) -> None:
         self.counts[what] = self.counts.get(what, 0) + 1
@@ -93,7 +93,7 @@ class Answers:
         self._count("menu")
         menu.popup(QPoint(200, 200))
         QApplication.processEvents()
-        actions = [each for each in menu.actions() if each.isEnabled() and not each.menu() and each.text()]
+        actions = [each for each in menu.actions() if each.isEnabled() and each.menu() is None and each.text()]
         chosen = self._chance.choice(actions) if actions and self._chance.random() < 0.7 else None
         menu.close()
         if chosen is not None:

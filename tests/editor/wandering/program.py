@@ -21,7 +21,7 @@ from collections import Counter, deque
 from pathlib import Path
 from types import TracebackType
 
-from PySide6.QtCore import QMessageLogContext, QtMsgType, QTimer, qInstallMessageHandler
+from PySide6.QtCore import QMessageLogContext, QTimer, QtMsgType, qInstallMessageHandler
 from PySide6.QtWidgets import QApplication, QMainWindow
 
 from circuitcheck.editor import main
@@ -37,6 +37,11 @@ MOST_THINGS = 250
 """Pasted again and again a drawing grows without end, and each act takes longer: then another is opened."""
 IGNORED = "This plugin does not support "
 """The offscreen platform says this of what every real screen can do: raising a window, grabbing the keyboard."""
+
+
+def the_windows() -> list[MainWindow]:
+    """The open windows with a drawing."""
+    return [each for each in main_windows() if isinstance(each, MainWindow)]
 
 
 class Wanderer:
@@ -79,7 +84,7 @@ class Wanderer:
 
     def step(self) -> None:
         """One act, then what must hold; then the next, when the events are through."""
-        windows = main_windows()
+        windows = the_windows()
         if self.wrong or not self.left or not windows:
             self.end()
             return
@@ -126,7 +131,7 @@ class Wanderer:
             window.activateWindow()
         acts = Acts(window, self.chance, self.answers)
         told = self.note(acts.act())
-        if window in main_windows():
+        if window in the_windows():
             look_at(window)
         return told
 
@@ -144,7 +149,7 @@ class Wanderer:
         popup = QApplication.activePopupWidget()
         if popup is not None:
             popup.close()
-        for window in main_windows():
+        for window in the_windows():
             window.close()
         gc.collect()
         # Where a window stays all the same.

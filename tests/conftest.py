@@ -18,8 +18,18 @@ settings.load_profile("ci")
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
-    """`--pictures FOLDER`: keep a picture of each step of the scripted users, to be looked at."""
+    """`--pictures FOLDER`: keep a picture of each step of the scripted users, to be looked at. `--evening`: run
+    what takes many minutes too."""
+    parser.addoption("--evening", action="store_true", help="run what takes many minutes too")
     parser.addoption("--pictures", default="", help="keep pictures of the scripted users' steps there")
+
+
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    """Leave out what takes many minutes, unless it is asked for."""
+    if not config.getoption("--evening"):
+        long = [item for item in items if item.get_closest_marker("evening")]
+        config.hook.pytest_deselected(items=long)
+        items[:] = [item for item in items if not item.get_closest_marker("evening")]
 
 
 class WidgetsTogether(LoadScopeScheduling):  # type: ignore[misc]  # xdist is untyped

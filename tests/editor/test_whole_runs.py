@@ -61,7 +61,7 @@ def test_opened_edited_saved_closed(tmp_path: Path) -> None:
         open_edit_close(number, tmp_path)
 
 
-@pytest.mark.slow
+@pytest.mark.evening
 def test_opened_edited_saved_closed_many_times(tmp_path: Path) -> None:
     for number in range(MANY):
         open_edit_close(number, tmp_path)

@@ -38,7 +38,7 @@ def test_some_acts(tmp_path: Path) -> None:
     wander(1, ACTS, tmp_path, 110)
 
 
-@pytest.mark.slow
+@pytest.mark.evening
 @pytest.mark.parametrize("seed", range(2, 5))
 def test_many_acts(seed: int, tmp_path: Path) -> None:
     wander(seed, MANY, tmp_path, 3000)

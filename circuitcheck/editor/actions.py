@@ -95,7 +95,9 @@ class Actions:
         self.about = self._made("&About circuitcheck", None, "Version, licence and words of care")
         self.about.setMenuRole(QAction.MenuRole.AboutRole)
         self.noted = self._made(
-            tr("&Report of a failure…"), None, tr("What the program has noted of its own failures, to hand on by hand")
+            tr("&Report of a failure…"),
+            None,
+            tr("What the program has noted of its own failures, to hand on by hand"),
         )
         self.appearances = self._appearances()
 

@@ -95,9 +95,7 @@ class BarePainter:
         for pipe in content.pipes.values():
             if pipe.sceneBoundingRect().intersects(seen):
                 shown = pipe.view
-                marks = pipe_marks(
-                    shown.line, shown.service, hops=shown.hops, gap=shown.gap, text=shown.text
-                )
+                marks = pipe_marks(shown.line, shown.service, hops=shown.hops, gap=shown.gap, text=shown.text)
                 self._ready.append(Prepared(marks, shown.palette))
         for part in content.parts.values():
             if part.sceneBoundingRect().intersects(seen):

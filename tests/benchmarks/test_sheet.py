@@ -50,7 +50,9 @@ def view(qapp: QApplication, size: int) -> Iterator[SheetView]:
     made.edited.connect(lambda _, after: made.set_drawing(after))
     start = time.thread_time()
     made.set_drawing(drawing)
-    print(f"\n{size:>6} parts  shown first: {(time.thread_time() - start) * 1e3:9.1f} ms of the window's thread")
+    print(
+        f"\n{size:>6} parts  shown first: {(time.thread_time() - start) * 1e3:9.1f} ms of the window's thread"
+    )
     wait_for_lines(made)
     made.zoom_reset()
     made.centerOn(middle_of_held(drawing))
@@ -157,6 +159,8 @@ def test_memory(qapp: QApplication, size: int) -> None:
     wait_for_lines(view)
     held, _ = tracemalloc.get_traced_memory()
     tracemalloc.stop()
-    print(f"\n{size:>6} parts  memory of the sheet, Python's: {held / len(drawing.components) / 1024:8.2f} KiB a part")
+    print(
+        f"\n{size:>6} parts  memory of the sheet, Python's: {held / len(drawing.components) / 1024:8.2f} KiB a part"
+    )
     view.close()
     view._content.close()

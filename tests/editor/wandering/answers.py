@@ -93,7 +93,9 @@ class Answers:
         self._count("menu")
         menu.popup(QPoint(200, 200))
         QApplication.processEvents()
-        actions = [each for each in menu.actions() if each.isEnabled() and each.menu() is None and each.text()]
+        actions = [
+            each for each in menu.actions() if each.isEnabled() and each.menu() is None and each.text()
+        ]
         chosen = self._chance.choice(actions) if actions and self._chance.random() < 0.7 else None
         menu.close()
         if chosen is not None:

@@ -22,6 +22,7 @@ from circuitcheck.editor.file_menus import FileMenus
 from circuitcheck.editor.files import Files, dropped_files
 from circuitcheck.editor.handing_over import HandOver
 from circuitcheck.editor.history import new_ids
+from circuitcheck.editor.learning.lessons_menu import LessonsMenu
 from circuitcheck.editor.learning.practising import Practising
 from circuitcheck.editor.live import Live
 from circuitcheck.editor.operating.mode import Operate
@@ -77,6 +78,7 @@ class MainWindow(QMainWindow):
         self.starting = Starting(self)
         self._fill_menus()
         self.reviewing = Reviewing(self, document, self._panes, settings)
+        self.lessons = LessonsMenu(self, settings)
         self.practising = Practising(self)
         self.editing = Editing(self, document, self._panes, self.actions_, self.status, appearances.theme)
         self._connect_document()
@@ -148,6 +150,7 @@ class MainWindow(QMainWindow):
         self.findings.field_wanted.connect(self._show_field)
         self.findings.cures_wanted.connect(self.document.find_cures)
         self.findings.cure_wanted.connect(self._cure)
+        self.findings.lesson_wanted.connect(self.lessons.open)
         self.document.cured.connect(self.findings.show_cures)
         self.parts_list.selected.connect(self._selected_in_list)
         self.bar.grade_wanted.connect(self._choose_first_of)
@@ -319,6 +322,7 @@ class MainWindow(QMainWindow):
         self.live.set_theme(theme)
         self.operate.set_theme(theme)
         self.editing.set_theme(theme)
+        self.lessons.set_theme(theme)
         self.practising.set_theme(theme)
         self.bar.set_theme(theme)
         self.starting.set_theme(theme)
@@ -391,6 +395,7 @@ class MainWindow(QMainWindow):
         self.live.close()
         self.operate.close()
         self.reviewing.close()
+        self.lessons.close()
         self.practising.close()
         self.handing_over.close()
         self.starting.close()

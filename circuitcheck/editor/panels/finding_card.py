@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 class FindingCard(QFrame):
     """Signals `left` when it is closed, `part_wanted` for a part, `field_wanted` for a missing number,
     `cure_wanted` for an edit that puts it right, `accept_wanted` to accept it, `take_back_wanted` with the
-    acceptance that holds and `operate_wanted` to see it at work."""
+    acceptance that holds, `operate_wanted` to see it at work and `lesson_wanted` with its check."""
 
     left = Signal()
     part_wanted = Signal(str)
@@ -36,6 +36,7 @@ class FindingCard(QFrame):
     accept_wanted = Signal()
     take_back_wanted = Signal(object)
     operate_wanted = Signal()
+    lesson_wanted = Signal(str)
 
     def __init__(self, drawing: Drawing, finding: Finding, theme: Theme) -> None:
         super().__init__()
@@ -59,6 +60,9 @@ class FindingCard(QFrame):
         self._column.addLayout(self._cures)
         if known:
             self._part("Source", known.source, small=True)
+            learn = plain.link(tr("Open the lesson"), lambda: self.lesson_wanted.emit(finding.check))
+            plain.set_tip(learn, tr("This fault on a small drawing to operate, and its remedy"))
+            self._column.addWidget(learn, 0, Qt.AlignmentFlag.AlignLeft)
             self._acceptance(finding)
 
     def _acceptance(self, finding: Finding) -> None:

@@ -43,6 +43,7 @@ class FindingsPanel(QListView):
     accept_wanted = Signal(object)
     take_back_wanted = Signal(object)
     operate_wanted = Signal(object)
+    lesson_wanted = Signal(str)
     note_changed = Signal(str)
 
     def __init__(self) -> None:
@@ -149,6 +150,7 @@ class FindingsPanel(QListView):
             self._card.cure_wanted.connect(self.cure_wanted)
             self._card.accept_wanted.connect(self._accept)
             self._card.operate_wanted.connect(self._operate)
+            self._card.lesson_wanted.connect(self.lesson_wanted)
             self._card.take_back_wanted.connect(self.take_back_wanted)
             self.setIndexWidget(self._rows.index(self.findings.index(self._chosen)), self._card)
         self._verdict = Verdict(self._analysis, self._theme, is_open=is_open)

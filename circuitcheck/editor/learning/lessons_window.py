@@ -1,0 +1,240 @@
+"""The window of lessons: a few sentences, the drawing at work with its fault, what comes of it, the remedy tried."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSettings, Qt
+from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut, QShowEvent
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
+
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor import plain
+from circuitcheck.editor.learning.lessons_list import LessonsList
+from circuitcheck.editor.learning.lessons_words import LessonWords
+from circuitcheck.editor.operating.live_view import LiveView
+from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import tr
+from circuitcheck.editor.working_out import WorkingOut
+from circuitcheck.lessons.catalogue import faults
+from circuitcheck.lessons.lesson import Lesson, NoLessonError, lesson
+from circuitcheck.operating.positions import Positions
+
+FIRST_WIDE, FIRST_HIGH, LIST_PX, WORDS_PX = 1400, 880, 300, 360
+READ = "lessons/read"
+
+
+class LessonsWindow(QWidget):
+    """Shows one lesson after another; which were read is kept in the settings.
+
+    `open` shows the lesson of a check, `show_what_happens`, `try_remedy` and `back_to_fault` are its
+    buttons. Call `close_down` at the end.
+    """
+
+    def __init__(self, settings: QSettings, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent, Qt.WindowType.Window)
+        self.setWindowTitle(tr("Lessons – circuitcheck"))
+        self.setObjectName("panel")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._settings = settings
+        self.check = ""
+        self.lesson: Lesson | None = None
+        self.list, self.words = LessonsList(), LessonWords()
+        self.live = LiveView(compact=True)
+        self.stands = plain.label("", "strong", wrap=True)
+        self.happens = QPushButton(tr("&Show what happens"))
+        self.remedy = QPushButton(tr("&Try the remedy"))
+        self.fault = QPushButton(tr("&Back to the fault"))
+        self.previous, self.next = QPushButton(tr("&Previous")), QPushButton(tr("&Next"))
+        self._making = WorkingOut(_made, "lesson", 0, self)
+        self._lay_out()
+        self._connect()
+        self.set_theme(theme)
+        self.list.show_read(self.read)
+        self._offer()
+
+    def _lay_out(self) -> None:
+        plain.set_tip(
+            self.happens, tr("Set the situation and the valves in which it is seen, and let time run")
+        )
+        plain.set_tip(self.remedy, tr("The same with the fault put right"))
+        plain.set_tip(self.fault, tr("The drawing with the fault again, as the lesson began"))
+        plain.set_tip(self.previous, tr("The lesson before (Alt+Left)"))
+        plain.set_tip(self.next, tr("The lesson after (Alt+Right)"))
+        side = QWidget()
+        column = QVBoxLayout(side)
+        column.setContentsMargins(0, 0, 0, 12)
+        column.setSpacing(8)
+        column.addWidget(self.words, 1)
+        buttons = QVBoxLayout()
+        buttons.setContentsMargins(16, 0, 16, 0)
+        buttons.setSpacing(6)
+        for button in (self.happens, self.remedy, self.fault):
+            button.setMinimumHeight(34)
+            buttons.addWidget(button)
+        ends = QHBoxLayout()
+        for button in (self.previous, self.next):
+            button.setMinimumHeight(34)
+            ends.addWidget(button)
+        buttons.addLayout(ends)
+        column.addLayout(buttons)
+        self.stands.setContentsMargins(16, 10, 16, 6)
+        picture = QWidget()
+        picture_column = QVBoxLayout(picture)
+        picture_column.setContentsMargins(0, 0, 0, 0)
+        picture_column.setSpacing(0)
+        picture_column.addWidget(self.stands)
+        picture_column.addWidget(self.live, 1)
+        thirds = QSplitter(Qt.Orientation.Horizontal)
+        thirds.setChildrenCollapsible(False)
+        for widget in (self.list, side, picture):
+            thirds.addWidget(widget)
+        thirds.setStretchFactor(2, 1)
+        thirds.setSizes([LIST_PX, WORDS_PX, FIRST_WIDE - LIST_PX - WORDS_PX])
+        line = QHBoxLayout(self)
+        line.setContentsMargins(0, 0, 0, 0)
+        line.addWidget(thirds)
+        self.resize(FIRST_WIDE, FIRST_HIGH)
+
+    def _connect(self) -> None:
+        self._making.found.connect(self._found)
+        self.list.chosen.connect(self.open)
+        self.happens.clicked.connect(self.show_what_happens)
+        self.remedy.clicked.connect(self.try_remedy)
+        self.fault.clicked.connect(self.back_to_fault)
+        self.previous.clicked.connect(lambda: self._step(-1))
+        self.next.clicked.connect(lambda: self._step(1))
+        for keys, step in (("Alt+Left", -1), ("Alt+Right", 1)):
+            QShortcut(QKeySequence(keys), self, lambda step=step: self._step(step))
+        QShortcut(QKeySequence(QKeySequence.StandardKey.Find), self, self._search)
+
+    # What others may ask.
+
+    @property
+    def is_busy(self) -> bool:
+        """Whether a lesson is still being made."""
+        return self._making.is_busy
+
+    @property
+    def read(self) -> frozenset[str]:
+        """The checks whose lesson was read."""
+        found = self._settings.value(READ, "")
+        return frozenset(found.split()) if isinstance(found, str) else frozenset()
+
+    def open(self, check: str) -> None:
+        """Show the lesson of a check; of one without a drawing its text."""
+        if check == self.check:
+            return
+        self.check, self.lesson = check, None
+        self.list.choose(check)
+        self.live.show_drawing(Drawing())
+        if check in faults():
+            self.words.show_check(check, says=tr("Its drawing is being made …"))
+            self.stands.setText("")
+            self._making.ask(check)
+        else:
+            self._making.forget()
+            self.words.show_check(check)
+            self.stands.setText(tr("For this check there is only the text."))
+            self._has_read(check)
+        self.live.setVisible(check in faults())
+        self._offer()
+
+    def show_what_happens(self) -> None:
+        """Let everything stand so that the consequence is seen, and let time run."""
+        if self.lesson is not None:
+            self._show(self.lesson.drawing, self.lesson.scene.positions, runs=True)
+
+    def try_remedy(self) -> None:
+        """The same with the remedied drawing."""
+        if self.lesson is not None:
+            self._show(self.lesson.remedy.drawing, self.lesson.scene.remedied, runs=True)
+
+    def back_to_fault(self) -> None:
+        """The drawing with the fault as the lesson began."""
+        if self.lesson is not None:
+            self._show(self.lesson.drawing, None, runs=False)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Show everything in other colours."""
+        self.live.set_theme(theme)
+        self.list.set_theme(theme)
+
+    def close_down(self) -> None:
+        """Stop; the threads have ended when this returns."""
+        self._making.close()
+        self.live.close_down()
+
+    # What comes of it.
+
+    def _found(self, asked: str, made: Lesson | None) -> None:
+        if asked != self.check:
+            return
+        self.lesson = made
+        if made is None:
+            self.words.show_check(asked)
+            self.stands.setText(tr("Its drawing could not be made; this is its text."))
+        else:
+            self.words.show_lesson(made)
+            self.back_to_fault()
+        self._has_read(asked)
+        self._offer()
+
+    def _show(self, drawing: Drawing, positions: Positions | None, *, runs: bool) -> None:
+        made = self.lesson
+        if made is None:
+            return
+        self.live.show_drawing(drawing, positions=positions)
+        is_faulty = drawing is made.drawing
+        at = next((part for part in made.finding.components if part in drawing.components), None)
+        self.live.sheet.choose(at if is_faulty else None)
+        self.live.sheet.fit()
+        player = self.live.player
+        if player is not None and runs:
+            player.play.setChecked(True)
+        self.stands.setText(
+            tr("With the fault: {what}", what=str(made.planted.says))
+            if is_faulty
+            else tr("Remedied: {what}", what=str(made.remedy.says))
+        )
+        self._offer()
+
+    def _offer(self) -> None:
+        made = self.lesson
+        for button in (self.happens, self.remedy, self.fault):
+            button.setVisible(self.check == "" or self.check in faults())
+            button.setEnabled(made is not None)
+        self.previous.setEnabled(bool(self.list.beside(-1)))
+        self.next.setEnabled(bool(self.list.beside(1)))
+
+    def _step(self, step: int) -> None:
+        check = self.list.beside(step)
+        if check:
+            self.open(check)
+
+    def _search(self) -> None:
+        self.list.search.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        self.list.search.selectAll()
+
+    def _has_read(self, check: str) -> None:
+        self._settings.setValue(READ, " ".join(sorted({*self.read, check})))
+        self.list.show_read(self.read)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """The first lesson when nothing was asked for; the whole drawing in view."""
+        super().showEvent(event)
+        if not self.check and self.list.checks:
+            self.open(self.list.checks[0])
+        self.live.sheet.fit()
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Time does not run where nobody looks."""
+        if self.live.player is not None:
+            self.live.player.pause()
+        super().closeEvent(event)
+
+
+def _made(check: str) -> Lesson | None:
+    """In the other thread: the lesson; None where no drawing takes its fault."""
+    try:
+        return lesson(check)
+    except NoLessonError:
+        return None

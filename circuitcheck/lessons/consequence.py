@@ -1,0 +1,223 @@
+"""What comes of a fault: how everything must stand for it to be seen, and what is worked out then."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from itertools import islice
+
+from circuitcheck.checks.wording import figure, named, valves
+from circuitcheck.circuit.situations import BOTH, HEATING_ONLY, HOT_WATER_ONLY, RUN_ON
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.finding import Finding, Says
+from circuitcheck.operating.course import LONG_S, Course, Event, Happens, course
+from circuitcheck.operating.positions import Positions, proving, turnables, vessels
+from circuitcheck.operating.positions import named as situation_named
+from circuitcheck.operating.running import Model
+from circuitcheck.operating.standing import Operated, Standing
+
+BY_HEAT = (BOTH, HEATING_ONLY, HOT_WATER_ONLY, RUN_ON)
+"""The situations in which a consequence is looked for, in this order."""
+LEAST_BAR, LEAST_SHARE = 0.3, 0.05
+"""A difference in pressure, and in flow by share, that is worth telling."""
+
+HAPPENS = {
+    Happens.LIFTS: "{time} after the start {part} lifts{where}; after the remedy it does not.",
+    Happens.TRIPS: "{time} after the start the overheat cut-out of {part} trips{where}; after the remedy it does not.",
+    Happens.OVER: "{time} after the start the pressure passes what {part} is made for{where}; after the remedy it "
+    "does not.",
+    Happens.EMPTY: "{time} after the start the pressure at {part} is gone{where}, and air can be drawn in; after the "
+    "remedy it is not.",
+    Happens.TOO_HOT: "{time} after the start the water at {part} is about to boil{where}; after the remedy it is not.",
+    Happens.BURSTS: "{time} after the start the pressure at {part} passes 100 bar{where}: something has burst long "
+    "before. After the remedy it does not.",
+}
+"""What is worth telling of a course; a pump that stops and a store that is warm are as they should be."""
+
+
+@dataclass(frozen=True, slots=True)
+class Scene:
+    """How everything stands in the drawing with the fault and in the remedied one, and what then happens,
+    in sentences of numbers worked out; none where no flow, pressure or heat tells the two apart."""
+
+    positions: Positions
+    remedied: Positions
+    says: tuple[Says, ...] = ()
+
+
+class _Tried:
+    """One drawing in one position, solved and carried on in time only as far as asked."""
+
+    def __init__(self, operated: Operated, model: Model, positions: Positions) -> None:
+        self.operated, self.model, self.positions = operated, model, positions
+
+    @cached_property
+    def standing(self) -> Standing:
+        return self.operated.standing(self.positions)
+
+    @cached_property
+    def course(self) -> Course | None:
+        if not self.model.can_run:
+            return None
+        return course(self.model, self.positions, self.standing.flows.pipes)
+
+
+class _Pair:
+    """The two drawings, put into positions alike."""
+
+    def __init__(self, faulty: Drawing, remedied: Drawing) -> None:
+        self.before, self.after = Operated(faulty), Operated(remedied)
+        self._models = Model(self.before.plant), Model(self.after.plant)
+
+    def tried(self, positions: Positions) -> tuple[_Tried, _Tried]:
+        alike = _alike(self.after, positions)
+        return (
+            _Tried(self.before, self._models[0], positions),
+            _Tried(self.after, self._models[1], alike),
+        )
+
+
+def scene(faulty: Drawing, remedied: Drawing, finding: Finding, most: int | None = None) -> Scene:
+    """The first position, of those that may show it, in which the fault makes a difference; else the first.
+    `most`: no more are tried."""
+    pair = _Pair(faulty, remedied)
+    first: Scene | None = None
+    for positions in islice(_positions(pair.before, finding), most):
+        before, after = pair.tried(positions)
+        says = tuple(_differences(before, after, finding))
+        found = Scene(positions, after.positions, says)
+        if says:
+            return found
+        first = first or found
+    assert first is not None, "a drawing has at least one situation"
+    return first
+
+
+def _positions(operated: Operated, finding: Finding) -> Iterator[Positions]:
+    """The valves that prove it; each situation with heat; and the first with the vessels' gas lost."""
+    if finding.witness is not None and finding.witness.shut:
+        yield proving(operated.situations, operated.plant.circuit, finding.witness.shut)
+    known = [found for name in BY_HEAT if (found := situation_named(operated.situations, name))]
+    yield from known or operated.situations[:1]
+    lost = frozenset(vessels(operated.plant))
+    if lost and known:
+        yield known[0].by_hand(flooded=lost)
+
+
+def _alike(operated: Operated, positions: Positions) -> Positions:
+    """The same position in another drawing, as far as its parts are there."""
+    parts = frozenset(operated.drawing.components)
+    if not positions.is_own:
+        found = situation_named(operated.situations, positions.name)
+        if found is not None:
+            return found
+    base = situation_named(operated.situations, positions.name) or operated.situations[0]
+    known = {each.label for each in turnables(operated.plant.circuit)}
+    # What the remedy put in instead, a pump say, works as its controls have it.
+    put_in = parts - _named_parts(positions)
+    return base.by_hand(
+        shut=positions.shut & known,
+        running=(positions.running & parts) | (base.running & put_in),
+        firing=(positions.firing & parts) | (base.firing & put_in),
+        flooded=positions.flooded & frozenset(vessels(operated.plant)),
+    )
+
+
+def _named_parts(positions: Positions) -> frozenset[str]:
+    """The parts that a position names."""
+    shut = frozenset(label.partition(":")[0] for label in positions.shut)
+    return shut | positions.running | positions.firing | positions.flooded
+
+
+def _differences(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
+    where = _where(before, finding)
+    yield from _parted(before.standing, after.standing)
+    yield from _flows(before, after, finding)
+    one, other = before.course, after.course
+    if one is None or other is None:
+        return
+    yield from _events(before.operated.drawing, one, other, where)
+    yield from _peaks(before.operated.drawing, one, other, where)
+
+
+def _where(tried: _Tried, finding: Finding) -> str:
+    """How it stands, to be put into a sentence."""
+    drawing, positions = tried.operated.drawing, tried.positions
+    if finding.witness is not None and frozenset(finding.witness.shut) == positions.shut:
+        return f" with {valves(drawing, finding.witness.shut)} shut"
+    if positions.flooded:
+        return f" once {named(drawing, sorted(positions.flooded))} has lost its gas"
+    return ""
+
+
+def _parted(before: Standing, after: Standing) -> Iterator[Says]:
+    """What the shut valves part off, and would not after the remedy."""
+    still = {(each.part, each.lacks) for each in after.cut_off}
+    for each in before.cut_off:
+        if (each.part, each.lacks) not in still:
+            yield Says(
+                "Then {part} has no way left to its {lacks}; after the remedy it has.",
+                {"part": before.drawing.name(each.part), "lacks": each.lacks},
+            )
+
+
+def _flows(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
+    """The flow through what is judged, where the remedy changes it."""
+    for part in finding.components[:1]:
+        one, other = before.standing.through.get(part), after.standing.through.get(part)
+        if one is None or other is None:
+            continue
+        if abs(one - other) > LEAST_SHARE * max(abs(one), abs(other), 0.1):
+            values = {
+                "part": before.operated.drawing.name(part),
+                "situation": before.positions.name,
+                "before": figure(abs(one)),
+                "after": figure(abs(other)),
+            }
+            template = "Through {part} ({situation}) flow {before} l/min, after the remedy {after} l/min."
+            if one * other < 0:
+                template = (
+                    "Through {part} ({situation}) flow {before} l/min, after the remedy {after} l/min "
+                    "the other way."
+                )
+            yield Says(template, values)
+
+
+def _events(drawing: Drawing, one: Course, other: Course, where: str) -> Iterator[Says]:
+    """The first thing of each kind that happens only with the fault."""
+    unheard: dict[Happens, Event] = {}
+    for event in one.events:
+        unheard.setdefault(event.what, event)
+    for what, event in unheard.items():
+        if what in HAPPENS and what not in {each.what for each in other.events}:
+            values = {"time": _time(event.seconds), "part": drawing.name(event.part), "where": where}
+            yield Says(HAPPENS[what], values)
+
+
+def _peaks(drawing: Drawing, one: Course, other: Course, where: str) -> Iterator[Says]:
+    """How high the pressure comes, where the remedy changes that."""
+    for source, peak in _highest(one).items():
+        sound = _highest(other).get(source)
+        if sound is not None and abs(peak - sound) >= LEAST_BAR:
+            values: Mapping[str, str | float] = {
+                "part": drawing.name(source),
+                "minutes": figure(LONG_S / 60),
+                "before": figure(peak),
+                "after": figure(sound),
+                "where": where,
+            }
+            yield Says(
+                "Within {minutes} minutes the pressure at {part} comes to {before} bar{where}; after the remedy "
+                "to {after} bar.",
+                values,
+            )
+
+
+def _highest(told: Course) -> dict[str, float]:
+    return {source: max(row.bar[place] for row in told.rows) for place, source in enumerate(told.sources)}
+
+
+def _time(seconds: float) -> str:
+    minutes, rest = divmod(round(seconds), 60)
+    return f"{minutes} min {rest} s" if minutes else f"{rest} s"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import islice
@@ -49,8 +49,10 @@ class Scene:
 class _Tried:
     """One drawing in one position, solved and carried on in time only as far as asked."""
 
-    def __init__(self, operated: Operated, model: Model, positions: Positions) -> None:
-        self.operated, self.model, self.positions = operated, model, positions
+    def __init__(
+        self, operated: Operated, model: Model, positions: Positions, is_wanted: Callable[[], bool]
+    ) -> None:
+        self.operated, self.model, self.positions, self._is_wanted = operated, model, positions, is_wanted
 
     @cached_property
     def standing(self) -> Standing:
@@ -60,28 +62,37 @@ class _Tried:
     def course(self) -> Course | None:
         if not self.model.can_run:
             return None
-        return course(self.model, self.positions, self.standing.flows.pipes)
+        return course(self.model, self.positions, self.standing.flows.pipes, is_wanted=self._is_wanted)
 
 
 class _Pair:
     """The two drawings, put into positions alike."""
 
-    def __init__(self, faulty: Drawing, remedied: Drawing) -> None:
+    def __init__(self, faulty: Drawing, remedied: Drawing, is_wanted: Callable[[], bool]) -> None:
+        self._is_wanted = is_wanted
         self.before, self.after = Operated(faulty), Operated(remedied)
         self._models = Model(self.before.plant), Model(self.after.plant)
 
     def tried(self, positions: Positions) -> tuple[_Tried, _Tried]:
         alike = _alike(self.after, positions)
         return (
-            _Tried(self.before, self._models[0], positions),
-            _Tried(self.after, self._models[1], alike),
+            _Tried(self.before, self._models[0], positions, self._is_wanted),
+            _Tried(self.after, self._models[1], alike, self._is_wanted),
         )
 
 
-def scene(faulty: Drawing, remedied: Drawing, finding: Finding, most: int | None = None) -> Scene:
+def scene(
+    faulty: Drawing,
+    remedied: Drawing,
+    finding: Finding,
+    most: int | None = None,
+    is_wanted: Callable[[], bool] = lambda: True,
+) -> Scene:
     """The first position, of those that may show it, in which the fault makes a difference; else the first.
-    `most`: no more are tried."""
-    pair = _Pair(faulty, remedied)
+
+    `most`: no more are tried. Once it is no longer wanted what comes back is worth nothing.
+    """
+    pair = _Pair(faulty, remedied, is_wanted)
     first: Scene | None = None
     for positions in islice(_positions(pair.before, finding), most):
         before, after = pair.tried(positions)
@@ -99,6 +110,8 @@ def _positions(operated: Operated, finding: Finding) -> Iterator[Positions]:
     if finding.witness is not None and finding.witness.shut:
         yield proving(operated.situations, operated.plant.circuit, finding.witness.shut)
     known = [found for name in BY_HEAT if (found := situation_named(operated.situations, name))]
+    # What the finding itself speaks of comes first.
+    known.sort(key=lambda each: each.name.partition(":")[0] not in finding.message)
     yield from known or operated.situations[:1]
     lost = frozenset(vessels(operated.plant))
     if lost and known:
@@ -191,7 +204,10 @@ def _events(drawing: Drawing, one: Course, other: Course, where: str) -> Iterato
         unheard.setdefault(event.what, event)
     for what, event in unheard.items():
         if what in HAPPENS and what not in {each.what for each in other.events}:
-            values = {"time": _time(event.seconds), "part": drawing.name(event.part), "where": where}
+            part = drawing.name(event.part)
+            if what is Happens.LIFTS and drawing.components[event.part].kind.name != "safety_valve":
+                part = f"the safety valve in {part}"
+            values = {"time": _time(event.seconds), "part": part, "where": where}
             yield Says(HAPPENS[what], values)
 
 

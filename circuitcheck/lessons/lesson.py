@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import random
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from functools import cache
 from itertools import islice
 
 import circuitcheck.checks.check as texts
@@ -68,16 +67,30 @@ def subjects(*, live: bool) -> tuple[str, ...]:
     return tuple(check.name for check in known if (check.name in faults()) is live)
 
 
-@cache
-def lesson(check: str) -> Lesson:
+_known: dict[str, Lesson] = {}
+
+
+def lesson(check: str, is_wanted: Callable[[], bool] = lambda: True) -> Lesson:
     """The lesson of a check that has a maker of its fault: the same at every call and on every machine.
 
-    Raises KeyError for a check without one, NoLessonError where no arrangement takes its fault.
+    Made when first asked for and kept. Raises KeyError for a check without one, NoLessonError where no
+    arrangement takes its fault, or where it is no longer wanted before it is made.
     """
+    if check not in _known:
+        _known[check] = _new(check, is_wanted)
+    return _known[check]
+
+
+def _new(check: str, is_wanted: Callable[[], bool]) -> Lesson:
     fault = faults()[check]
     for name, put, analysis, finding in _made(check):
+        if not is_wanted():
+            break
         remedy = _remedy(analysis, finding, arrangements()[name].drawing)
-        seen = scene(put.drawing, remedy.drawing, finding, 1 if fault.topic in STILL else None)
+        most = 1 if fault.topic in STILL else None
+        seen = scene(put.drawing, remedy.drawing, finding, most, is_wanted)
+        if not is_wanted():
+            break
         return Lesson(
             check, fault.topic, checks()[check].lesson, fault.happens, name, put, finding, remedy, seen
         )

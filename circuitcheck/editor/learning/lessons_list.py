@@ -19,6 +19,7 @@ from circuitcheck.lessons.lesson import subjects
 
 CHECK = Qt.ItemDataRole.UserRole
 TICK_PX = 18
+GOES_ON = (Qt.Key.Key_Down, Qt.Key.Key_Return, Qt.Key.Key_Enter)
 
 
 class LessonsList(QWidget):
@@ -28,6 +29,7 @@ class LessonsList(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
+        self.setObjectName("start")
         self._theme: Theme | None = None
         self._read: frozenset[str] = frozenset()
         self.search = QLineEdit()
@@ -141,13 +143,13 @@ class LessonsList(QWidget):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """From the search, the arrow down and Enter go to the first lesson found."""
-        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
-            if event.key() in (Qt.Key.Key_Down, Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.checks:
-                first = self.checks[0]
-                self.choose(first)
-                self.chosen.emit(first)
-                self.rows.setFocus(Qt.FocusReason.TabFocusReason)
-                return True
+        is_press = isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress
+        if is_press and event.key() in GOES_ON and self.checks:
+            first = self.checks[0]
+            self.choose(first)
+            self.chosen.emit(first)
+            self.rows.setFocus(Qt.FocusReason.TabFocusReason)
+            return True
         return super().eventFilter(watched, event)
 
 

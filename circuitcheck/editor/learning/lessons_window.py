@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut, QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
@@ -20,6 +22,13 @@ from circuitcheck.operating.positions import Positions
 
 FIRST_WIDE, FIRST_HIGH, LIST_PX, WORDS_PX = 1400, 880, 300, 360
 READ = "lessons/read"
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class _Asked:
+    """One wish for a lesson: one is told from another by identity."""
+
+    check: str
 
 
 class LessonsWindow(QWidget):
@@ -44,7 +53,8 @@ class LessonsWindow(QWidget):
         self.remedy = QPushButton(tr("&Try the remedy"))
         self.fault = QPushButton(tr("&Back to the fault"))
         self.previous, self.next = QPushButton(tr("&Previous")), QPushButton(tr("&Next"))
-        self._making = WorkingOut(_made, "lesson", 0, self)
+        self._asked: _Asked | None = None
+        self._making = WorkingOut(self._make, "lesson", 0, self)
         self._lay_out()
         self._connect()
         self.set_theme(theme)
@@ -82,7 +92,10 @@ class LessonsWindow(QWidget):
         picture_column.setContentsMargins(0, 0, 0, 0)
         picture_column.setSpacing(0)
         picture_column.addWidget(self.stands)
-        picture_column.addWidget(self.live, 1)
+        self._middle, self._blank = QStackedWidget(), QWidget()
+        self._middle.addWidget(self._blank)
+        self._middle.addWidget(self.live)
+        picture_column.addWidget(self._middle, 1)
         thirds = QSplitter(Qt.Orientation.Horizontal)
         thirds.setChildrenCollapsible(False)
         for widget in (self.list, side, picture):
@@ -125,17 +138,18 @@ class LessonsWindow(QWidget):
             return
         self.check, self.lesson = check, None
         self.list.choose(check)
-        self.live.show_drawing(Drawing())
         if check in faults():
-            self.words.show_check(check, says=tr("Its drawing is being made …"))
-            self.stands.setText("")
-            self._making.ask(check)
+            self.words.show_check(check)
+            self.stands.setText(tr("Its drawing is being made …"))
+            self._asked = _Asked(check)
+            self._making.ask(self._asked)
         else:
+            self._asked = None
             self._making.forget()
             self.words.show_check(check)
             self.stands.setText(tr("For this check there is only the text."))
             self._has_read(check)
-        self.live.setVisible(check in faults())
+        self._middle.setCurrentWidget(self._blank)
         self._offer()
 
     def show_what_happens(self) -> None:
@@ -160,22 +174,28 @@ class LessonsWindow(QWidget):
 
     def close_down(self) -> None:
         """Stop; the threads have ended when this returns."""
+        self._asked = None
         self._making.close()
         self.live.close_down()
 
     # What comes of it.
 
-    def _found(self, asked: str, made: Lesson | None) -> None:
-        if asked != self.check:
-            return
+    def _make(self, asked: _Asked) -> Lesson | None:
+        """In the other thread: the lesson; None where no drawing takes its fault, or it is not wanted."""
+        try:
+            return lesson(asked.check, lambda: self._asked is asked)
+        except NoLessonError:
+            return None
+
+    def _found(self, asked: _Asked, made: Lesson | None) -> None:
         self.lesson = made
         if made is None:
-            self.words.show_check(asked)
             self.stands.setText(tr("Its drawing could not be made; this is its text."))
         else:
             self.words.show_lesson(made)
+            self._middle.setCurrentWidget(self.live)
             self.back_to_fault()
-        self._has_read(asked)
+        self._has_read(asked.check)
         self._offer()
 
     def _show(self, drawing: Drawing, positions: Positions | None, *, runs: bool) -> None:
@@ -230,11 +250,3 @@ class LessonsWindow(QWidget):
         if self.live.player is not None:
             self.live.player.pause()
         super().closeEvent(event)
-
-
-def _made(check: str) -> Lesson | None:
-    """In the other thread: the lesson; None where no drawing takes its fault."""
-    try:
-        return lesson(check)
-    except NoLessonError:
-        return None

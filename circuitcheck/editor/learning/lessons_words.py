@@ -33,13 +33,11 @@ class LessonWords(QScrollArea):
         labels = self._inside.findChildren(QLabel)
         return "\n".join(each.text() for each in labels)
 
-    def show_check(self, check: str, *, says: str = "") -> None:
-        """Show a check's own text; `says`: what stands where the sentences of the drawing will be."""
+    def show_check(self, check: str) -> None:
+        """Show a check's own text."""
         self._clear()
         text = checks()[check].lesson
         self._add(text.title, "name")
-        if says:
-            self._add(says, "second")
         self._section(tr("What it is"), text.flags)
         self._texts(check)
 

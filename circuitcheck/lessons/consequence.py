@@ -145,7 +145,7 @@ def _named_parts(positions: Positions) -> frozenset[str]:
 
 def _differences(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
     where = _where(before, finding)
-    yield from _parted(before.standing, after.standing)
+    yield from _parted(before.standing, after.standing, where)
     yield from _flows(before, after, finding)
     one, other = before.course, after.course
     if one is None or other is None:
@@ -164,14 +164,14 @@ def _where(tried: _Tried, finding: Finding) -> str:
     return ""
 
 
-def _parted(before: Standing, after: Standing) -> Iterator[Says]:
+def _parted(before: Standing, after: Standing, where: str) -> Iterator[Says]:
     """What the shut valves part off, and would not after the remedy."""
     still = {(each.part, each.lacks) for each in after.cut_off}
     for each in before.cut_off:
         if (each.part, each.lacks) not in still:
             yield Says(
-                "Then {part} has no way left to its {lacks}; after the remedy it has.",
-                {"part": before.drawing.name(each.part), "lacks": each.lacks},
+                "{part} has no way left to its {lacks}{where}; after the remedy it has.",
+                {"part": before.drawing.name(each.part), "lacks": each.lacks, "where": where},
             )
 
 

@@ -70,22 +70,28 @@ def subjects(*, live: bool) -> tuple[str, ...]:
 _known: dict[str, Lesson] = {}
 
 
-def lesson(check: str, is_wanted: Callable[[], bool] = lambda: True) -> Lesson:
+def lesson(
+    check: str,
+    is_wanted: Callable[[], bool] = lambda: True,
+    begun: Callable[[Planted, Finding], None] = lambda put, finding: None,
+) -> Lesson:
     """The lesson of a check that has a maker of its fault: the same at every call and on every machine.
 
-    Made when first asked for and kept. Raises KeyError for a check without one, NoLessonError where no
-    arrangement takes its fault, or where it is no longer wanted before it is made.
+    Made when first asked for and kept; `begun` is told the drawing with the fault as soon as that is made,
+    which is long before remedy and consequence are known. Raises KeyError for a check without one,
+    NoLessonError where no arrangement takes its fault, or where it is no longer wanted before it is made.
     """
     if check not in _known:
-        _known[check] = _new(check, is_wanted)
+        _known[check] = _new(check, is_wanted, begun)
     return _known[check]
 
 
-def _new(check: str, is_wanted: Callable[[], bool]) -> Lesson:
+def _new(check: str, is_wanted: Callable[[], bool], begun: Callable[[Planted, Finding], None]) -> Lesson:
     fault = faults()[check]
     for name, put, analysis, finding in _made(check):
         if not is_wanted():
             break
+        begun(put, finding)
         remedy = _remedy(analysis, finding, arrangements()[name].drawing)
         most = 1 if fault.topic in STILL else None
         seen = scene(put.drawing, remedy.drawing, finding, most, is_wanted)

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QSettings, Qt
+from PySide6.QtCore import QSettings, Qt, Signal
 from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
-from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.learning.lessons_list import LessonsList
 from circuitcheck.editor.learning.lessons_words import LessonWords
@@ -16,7 +15,9 @@ from circuitcheck.editor.operating.live_view import LiveView
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
 from circuitcheck.editor.working_out import WorkingOut
+from circuitcheck.finding import Finding
 from circuitcheck.lessons.catalogue import faults
+from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.lesson import Lesson, NoLessonError, lesson
 from circuitcheck.operating.positions import Positions
 
@@ -38,6 +39,8 @@ class LessonsWindow(QWidget):
     buttons. Call `close_down` at the end.
     """
 
+    _begun = Signal(object, object, object)
+
     def __init__(self, settings: QSettings, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent, Qt.WindowType.Window)
         self.setWindowTitle(tr("Lessons – circuitcheck"))
@@ -48,7 +51,10 @@ class LessonsWindow(QWidget):
         self.lesson: Lesson | None = None
         self.list, self.words = LessonsList(), LessonWords()
         self.live = LiveView(compact=True)
+        self.live.sheet.fits_title = True
+        self._is_to_run = False
         self.stands = plain.label("", "strong", wrap=True)
+        self.busy = plain.label("", "second", wrap=True)
         self.happens = QPushButton(tr("&Show what happens"))
         self.remedy = QPushButton(tr("&Try the remedy"))
         self.fault = QPushButton(tr("&Back to the fault"))
@@ -77,6 +83,7 @@ class LessonsWindow(QWidget):
         buttons = QVBoxLayout()
         buttons.setContentsMargins(16, 0, 16, 0)
         buttons.setSpacing(6)
+        buttons.addWidget(self.busy)
         for button in (self.happens, self.remedy, self.fault):
             button.setMinimumHeight(34)
             buttons.addWidget(button)
@@ -109,7 +116,10 @@ class LessonsWindow(QWidget):
 
     def _connect(self) -> None:
         self._making.found.connect(self._found)
+        self._begun.connect(self._found_fault)
         self.list.chosen.connect(self.open)
+        if self.live.timed is not None:
+            self.live.timed.changed.connect(self._course_known)
         self.happens.clicked.connect(self.show_what_happens)
         self.remedy.clicked.connect(self.try_remedy)
         self.fault.clicked.connect(self.back_to_fault)
@@ -140,7 +150,8 @@ class LessonsWindow(QWidget):
         self.list.choose(check)
         if check in faults():
             self.words.show_check(check)
-            self.stands.setText(tr("Its drawing is being made …"))
+            self.stands.setText("")
+            self.busy.setText(tr("Its drawing is being made …"))
             self._asked = _Asked(check)
             self._making.ask(self._asked)
         else:
@@ -150,22 +161,28 @@ class LessonsWindow(QWidget):
             self.stands.setText(tr("For this check there is only the text."))
             self._has_read(check)
         self._middle.setCurrentWidget(self._blank)
+        self.busy.setVisible(check in faults())
         self._offer()
 
     def show_what_happens(self) -> None:
         """Let everything stand so that the consequence is seen, and let time run."""
         if self.lesson is not None:
-            self._show(self.lesson.drawing, self.lesson.scene.positions, runs=True)
+            self._show_fault(self.lesson.planted, self.lesson.finding, self.lesson.scene.positions)
+            self._run()
 
     def try_remedy(self) -> None:
         """The same with the remedied drawing."""
-        if self.lesson is not None:
-            self._show(self.lesson.remedy.drawing, self.lesson.scene.remedied, runs=True)
+        made = self.lesson
+        if made is not None:
+            self.live.show_drawing(made.remedy.drawing, positions=made.scene.remedied)
+            self._look(None)
+            self.stands.setText(tr("Remedied: {what}", what=str(made.remedy.says)))
+            self._run()
 
     def back_to_fault(self) -> None:
         """The drawing with the fault as the lesson began."""
         if self.lesson is not None:
-            self._show(self.lesson.drawing, None, runs=False)
+            self._show_fault(self.lesson.planted, self.lesson.finding)
 
     def set_theme(self, theme: Theme) -> None:
         """Show everything in other colours."""
@@ -183,9 +200,20 @@ class LessonsWindow(QWidget):
     def _make(self, asked: _Asked) -> Lesson | None:
         """In the other thread: the lesson; None where no drawing takes its fault, or it is not wanted."""
         try:
-            return lesson(asked.check, lambda: self._asked is asked)
+            return lesson(
+                asked.check,
+                lambda: self._asked is asked,
+                lambda put, finding: self._begun.emit(asked, put, finding),
+            )
         except NoLessonError:
             return None
+
+    def _found_fault(self, asked: _Asked, put: Planted, finding: Finding) -> None:
+        """The drawing is there before the remedy and what comes of it."""
+        if asked is self._asked and self.lesson is None:
+            self.words.show_check(asked.check, here=finding.message)
+            self._show_fault(put, finding)
+            self.busy.setText(tr("Remedy and consequence are being worked out …"))
 
     def _found(self, asked: _Asked, made: Lesson | None) -> None:
         self.lesson = made
@@ -193,29 +221,35 @@ class LessonsWindow(QWidget):
             self.stands.setText(tr("Its drawing could not be made; this is its text."))
         else:
             self.words.show_lesson(made)
-            self._middle.setCurrentWidget(self.live)
-            self.back_to_fault()
+            if self.live.drawing is not made.drawing:
+                self._show_fault(made.planted, made.finding)
+        self.busy.hide()
         self._has_read(asked.check)
         self._offer()
 
-    def _show(self, drawing: Drawing, positions: Positions | None, *, runs: bool) -> None:
-        made = self.lesson
-        if made is None:
-            return
-        self.live.show_drawing(drawing, positions=positions)
-        is_faulty = drawing is made.drawing
-        at = next((part for part in made.finding.components if part in drawing.components), None)
-        self.live.sheet.choose(at if is_faulty else None)
+    def _show_fault(self, put: Planted, finding: Finding, positions: Positions | None = None) -> None:
+        self._is_to_run = False
+        self.live.show_drawing(put.drawing, positions=positions)
+        parts = put.drawing.components
+        self._look(next((part for part in finding.components if part in parts), None))
+        self.stands.setText(tr("With the fault: {what}", what=str(put.says)))
+
+    def _look(self, part: str | None) -> None:
+        self._middle.setCurrentWidget(self.live)
+        self.live.sheet.choose(part)
         self.live.sheet.fit()
-        player = self.live.player
-        if player is not None and runs:
-            player.play.setChecked(True)
-        self.stands.setText(
-            tr("With the fault: {what}", what=str(made.planted.says))
-            if is_faulty
-            else tr("Remedied: {what}", what=str(made.remedy.says))
-        )
-        self._offer()
+
+    def _run(self) -> None:
+        """Time runs as soon as it is known what then happens; what was known before is of another standing."""
+        self._is_to_run = True
+        if self.live.player is not None:
+            self.live.player.show_none(tr("What happens is being worked out …"), asks=False)
+
+    def _course_known(self) -> None:
+        timed = self.live.timed
+        if self._is_to_run and timed is not None and not timed.track.is_empty:
+            self._is_to_run = False
+            timed.player.play.setChecked(True)
 
     def _offer(self) -> None:
         made = self.lesson

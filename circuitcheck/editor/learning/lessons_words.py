@@ -33,11 +33,13 @@ class LessonWords(QScrollArea):
         labels = self._inside.findChildren(QLabel)
         return "\n".join(each.text() for each in labels)
 
-    def show_check(self, check: str) -> None:
-        """Show a check's own text."""
+    def show_check(self, check: str, *, here: str = "") -> None:
+        """Show a check's own text; `here`: what it says of the drawing beside it."""
         self._clear()
         text = checks()[check].lesson
         self._add(text.title, "name")
+        if here:
+            self._section(tr("In this drawing"), here)
         self._section(tr("What it is"), text.flags)
         self._texts(check)
 

@@ -1,0 +1,158 @@
+"""The window of lessons: listed, searched, read, operated and remedied, by mouse or by keys alone."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QSettings, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QLineEdit, QPushButton, QWidget
+from pytestqt.qtbot import QtBot
+
+from circuitcheck.checks.catalogue import checks
+from circuitcheck.editor.appearance import Appearances
+from circuitcheck.editor.document import Document
+from circuitcheck.editor.learning.lessons_window import LessonsWindow
+from circuitcheck.editor.learning.menu import learn_menu
+from circuitcheck.editor.theme import dark, light
+from circuitcheck.editor.window import MainWindow
+from circuitcheck.lessons.lesson import Lesson, lesson, subjects
+
+CUT, SHORT = "vessel-can-be-cut-off", "floor-load"
+LONG_MS = 90_000
+
+
+@pytest.fixture
+def settings(tmp_path: Path) -> QSettings:
+    return QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+
+
+@pytest.fixture
+def lessons(qtbot: QtBot, settings: QSettings) -> Iterator[LessonsWindow]:
+    """The window, shown at a check without a drawing, so that nothing is being made."""
+    window = LessonsWindow(settings, light())
+    qtbot.addWidget(window)
+    window.open(SHORT)
+    window.show()
+    window.activateWindow()
+    yield window
+    window.close_down()
+
+
+def opened(qtbot: QtBot, window: LessonsWindow, check: str = CUT) -> Lesson:
+    window.open(check)
+    qtbot.waitUntil(lambda: window.lesson is not None, timeout=LONG_MS)
+    found = window.lesson
+    assert found is not None and found.check == check
+    return found
+
+
+def settled(qtbot: QtBot, window: LessonsWindow) -> None:
+    qtbot.waitUntil(lambda: window.live.standing is not None and not window.live.is_busy, timeout=LONG_MS)
+
+
+def press(button: QPushButton) -> None:
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+
+
+def key(widget: QWidget, which: Qt.Key, held: Qt.KeyboardModifier = Qt.KeyboardModifier.NoModifier) -> None:
+    QTest.keyClick(widget, which, held)
+
+
+def test_every_check_is_listed_once(lessons: LessonsWindow) -> None:
+    assert sorted(lessons.list.checks) == sorted(checks())
+    assert lessons.list.checks[: len(subjects(live=True))] == subjects(live=True)
+
+
+def test_a_check_without_a_drawing_has_its_text(lessons: LessonsWindow) -> None:
+    text = checks()[SHORT].lesson
+    for said in (text.title, text.flags, text.why, text.remedy, text.source):
+        assert said in lessons.words.text
+    assert not lessons.live.isVisible() and not lessons.happens.isVisible()
+    assert lessons.read == {SHORT}
+
+
+def test_what_happens_and_the_remedy_by_mouse(qtbot: QtBot, lessons: LessonsWindow) -> None:
+    made = opened(qtbot, lessons)
+    for said in (
+        made.finding.message,
+        made.happens,
+        made.text.why,
+        str(made.remedy.says),
+        *map(str, made.scene.says),
+    ):
+        assert said in lessons.words.text
+    assert lessons.live.isVisible() and lessons.live.drawing is made.drawing
+    settled(qtbot, lessons)
+    assert lessons.live.standing is not None and not lessons.live.standing.cut_off
+    player = lessons.live.player
+    assert player is not None and not player.is_playing
+    press(lessons.happens)
+    settled(qtbot, lessons)
+    assert lessons.live.positions == made.scene.positions and lessons.live.standing.cut_off
+    qtbot.waitUntil(lambda: player.is_playing and player.at_s > 0, timeout=LONG_MS)
+    press(lessons.remedy)
+    assert lessons.live.drawing is made.remedy.drawing and not player.is_playing
+    assert "Remedied" in lessons.stands.text()
+    settled(qtbot, lessons)
+    assert lessons.live.standing is not None and not lessons.live.standing.cut_off
+    press(lessons.fault)
+    settled(qtbot, lessons)
+    assert lessons.live.drawing is made.drawing and lessons.live.positions != made.scene.positions
+    assert not player.is_playing
+
+
+def test_searched_and_gone_through_by_keys(qtbot: QtBot, lessons: LessonsWindow) -> None:
+    search = lessons.list.search
+    search.setFocus()
+    QTest.keyClicks(search, "cut off vessel")
+    known = lessons.list.checks
+    assert CUT in known and len(known) < 6
+    key(search, Qt.Key.Key_Down)
+    assert lessons.check == known[0] and lessons.list.rows.hasFocus()
+    key(lessons.list.rows, Qt.Key.Key_Down)
+    assert lessons.check == known[1]
+    key(lessons, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
+    assert lessons.check == known[0] and not lessons.previous.isEnabled()
+    press(lessons.next)
+    assert lessons.check == known[1]
+    search.setText("no such words")
+    assert lessons.list.checks == ()
+
+
+def test_what_was_read_is_kept(qtbot: QtBot, lessons: LessonsWindow, settings: QSettings) -> None:
+    lesson(CUT)
+    opened(qtbot, lessons)
+    assert lessons.read == {SHORT, CUT}
+    assert lessons.list.said.text() == f"1 of {len(subjects(live=True))} lessons read"
+    again = LessonsWindow(settings, dark())
+    qtbot.addWidget(again)
+    assert again.read == {SHORT, CUT}
+    again.close_down()
+
+
+def test_another_lesson_is_wanted_before_the_first_is_made(qtbot: QtBot, lessons: LessonsWindow) -> None:
+    lessons.open("safety-valve-too-small")
+    made = opened(qtbot, lessons)
+    assert lessons.live.drawing is made.drawing and lessons.read == {SHORT, CUT}
+
+
+def test_everything_has_a_name(lessons: LessonsWindow) -> None:
+    named = [lessons.list.rows, lessons.words, *lessons.findChildren(QLineEdit)]
+    assert all(each.accessibleName() for each in named)
+    assert all(each.text() for each in lessons.findChildren(QPushButton))
+
+
+def test_from_the_menu_and_from_a_finding(qtbot: QtBot, settings: QSettings) -> None:
+    document = Document()
+    window = MainWindow(document, settings, Appearances(settings))
+    qtbot.addWidget(window)
+    window.show()
+    assert window.lessons.action in learn_menu(window).actions()
+    window.findings.lesson_wanted.emit(SHORT)
+    assert window.lessons.lessons is not None and window.lessons.lessons.isVisible()
+    assert window.lessons.lessons.check == SHORT
+    window.close()
+    document.close()

@@ -73,7 +73,8 @@ class InTime(QObject):
         """Another drawing comes: begin at its beginning."""
         self._worker.wanted = None
         self._work.forget()
-        self._standing, self._readings, self._track = None, None, Track()
+        # A model of the drawing before knows nothing of this one's pipes.
+        self._standing, self._readings, self._model, self._track = None, None, None, Track()
         self.player.begin()
 
     def expect(self) -> None:

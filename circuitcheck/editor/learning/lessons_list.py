@@ -86,10 +86,10 @@ class LessonsList(QWidget):
             self.rows.setCurrentItem(item)
         self.rows.scrollToItem(item)
 
-    def beside(self, step: int) -> str:
+    def beside(self, check: str, step: int) -> str:
         """The check so many rows further on; empty beyond the ends."""
         known = self.checks
-        place = known.index(self.check) + step if self.check in known else 0
+        place = known.index(check) + step if check in known else 0
         return known[place] if 0 <= place < len(known) else ""
 
     def show_read(self, read: Collection[str]) -> None:
@@ -129,7 +129,8 @@ class LessonsList(QWidget):
             told = f"{check} {known.title} {known.flags} {topic_words(checks()[check].topic)}".casefold()
             item.setHidden(not all(word in told for word in words))
         for head in self._heads():
-            head.setHidden(all(head.child(place).isHidden() for place in range(head.childCount())))
+            below = (head.child(place) for place in range(head.childCount()))
+            head.setHidden(all(child is None or child.isHidden() for child in below))
 
     def _heads(self) -> Iterator[QTreeWidgetItem]:
         for place in range(self.rows.topLevelItemCount()):
@@ -143,8 +144,8 @@ class LessonsList(QWidget):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """From the search, the arrow down and Enter go to the first lesson found."""
-        is_press = isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress
-        if is_press and event.key() in GOES_ON and self.checks:
+        pressed = event.key() if isinstance(event, QKeyEvent) else None
+        if event.type() == QEvent.Type.KeyPress and pressed in GOES_ON and self.checks:
             first = self.checks[0]
             self.choose(first)
             self.chosen.emit(first)

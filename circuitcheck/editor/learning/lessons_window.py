@@ -94,8 +94,8 @@ class LessonsWindow(QWidget):
         buttons.addLayout(ends)
         column.addLayout(buttons)
         self.stands.setContentsMargins(16, 10, 16, 6)
-        picture = QWidget()
-        picture_column = QVBoxLayout(picture)
+        self._picture = QWidget()
+        picture_column = QVBoxLayout(self._picture)
         picture_column.setContentsMargins(0, 0, 0, 0)
         picture_column.setSpacing(0)
         picture_column.addWidget(self.stands)
@@ -105,7 +105,7 @@ class LessonsWindow(QWidget):
         picture_column.addWidget(self._middle, 1)
         thirds = QSplitter(Qt.Orientation.Horizontal)
         thirds.setChildrenCollapsible(False)
-        for widget in (self.list, side, picture):
+        for widget in (self.list, side, self._picture):
             thirds.addWidget(widget)
         thirds.setStretchFactor(2, 1)
         thirds.setSizes([LIST_PX, WORDS_PX, FIRST_WIDE - LIST_PX - WORDS_PX])
@@ -158,10 +158,10 @@ class LessonsWindow(QWidget):
             self._asked = None
             self._making.forget()
             self.words.show_check(check)
-            self.stands.setText(tr("For this check there is only the text."))
             self._has_read(check)
         self._middle.setCurrentWidget(self._blank)
         self.busy.setVisible(check in faults())
+        self._picture.setVisible(check in faults())
         self._offer()
 
     def show_what_happens(self) -> None:
@@ -256,11 +256,11 @@ class LessonsWindow(QWidget):
         for button in (self.happens, self.remedy, self.fault):
             button.setVisible(self.check == "" or self.check in faults())
             button.setEnabled(made is not None)
-        self.previous.setEnabled(bool(self.list.beside(-1)))
-        self.next.setEnabled(bool(self.list.beside(1)))
+        self.previous.setEnabled(bool(self.list.beside(self.check, -1)))
+        self.next.setEnabled(bool(self.list.beside(self.check, 1)))
 
     def _step(self, step: int) -> None:
-        check = self.list.beside(step)
+        check = self.list.beside(self.check, step)
         if check:
             self.open(check)
 

@@ -10,6 +10,9 @@ from circuitcheck.editor import plain
 from circuitcheck.editor.translating import tr
 from circuitcheck.lessons.lesson import Lesson
 
+MOST_PX = 720
+"""Longer lines are hard to read."""
+
 
 class LessonWords(QScrollArea):
     """Shows the text of a check, and the sentences particular to its drawing once these are worked out."""
@@ -22,6 +25,7 @@ class LessonWords(QScrollArea):
         self.setAccessibleName(tr("The lesson’s sentences"))
         self._inside = QWidget()
         self._inside.setObjectName("panel")
+        self._inside.setMaximumWidth(MOST_PX)
         self._column = QVBoxLayout(self._inside)
         self._column.setContentsMargins(16, 12, 16, 8)
         self._column.setSpacing(4)

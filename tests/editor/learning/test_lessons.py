@@ -53,6 +53,11 @@ def settled(qtbot: QtBot, window: LessonsWindow) -> None:
     qtbot.waitUntil(lambda: window.live.standing is not None and not window.live.is_busy, timeout=LONG_MS)
 
 
+def cut_off(window: LessonsWindow) -> bool:
+    assert window.live.standing is not None
+    return bool(window.live.standing.cut_off)
+
+
 def press(button: QPushButton) -> None:
     QTest.mouseClick(button, Qt.MouseButton.LeftButton)
 
@@ -86,18 +91,18 @@ def test_what_happens_and_the_remedy_by_mouse(qtbot: QtBot, lessons: LessonsWind
         assert said in lessons.words.text
     assert lessons.live.isVisible() and lessons.live.drawing is made.drawing
     settled(qtbot, lessons)
-    assert lessons.live.standing is not None and not lessons.live.standing.cut_off
+    assert not cut_off(lessons)
     player = lessons.live.player
     assert player is not None and not player.is_playing
     press(lessons.happens)
     settled(qtbot, lessons)
-    assert lessons.live.positions == made.scene.positions and lessons.live.standing.cut_off
+    assert lessons.live.positions == made.scene.positions and cut_off(lessons)
     qtbot.waitUntil(lambda: player.is_playing and player.at_s > 0, timeout=LONG_MS)
     press(lessons.remedy)
     assert lessons.live.drawing is made.remedy.drawing and not player.is_playing
     assert "Remedied" in lessons.stands.text()
     settled(qtbot, lessons)
-    assert lessons.live.standing is not None and not lessons.live.standing.cut_off
+    assert not cut_off(lessons)
     press(lessons.fault)
     settled(qtbot, lessons)
     assert lessons.live.drawing is made.drawing and lessons.live.positions != made.scene.positions
@@ -112,7 +117,9 @@ def test_searched_and_gone_through_by_keys(qtbot: QtBot, lessons: LessonsWindow)
     assert CUT in known and len(known) < 6
     key(search, Qt.Key.Key_Down)
     assert lessons.check == known[0] and lessons.list.rows.hasFocus()
-    key(lessons.list.rows, Qt.Key.Key_Down)
+    for _ in known:  # a heading may lie between
+        if lessons.check == known[0]:
+            key(lessons.list.rows, Qt.Key.Key_Down)
     assert lessons.check == known[1]
     key(lessons, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
     assert lessons.check == known[0] and not lessons.previous.isEnabled()

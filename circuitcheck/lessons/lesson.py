@@ -20,8 +20,8 @@ from circuitcheck.lessons.fault import HEAVY, Planted, exactly
 from circuitcheck.lessons.site import Site
 
 PLACES_TRIED = 12
-STILL = ("discharge", "drawing_itself")
-"""Topics of which no flow, pressure or heat of the heating water can tell: one position is looked at."""
+STILL = ("discharge", "drawing_itself", "store", "supply")
+"""Topics of which no flow, pressure or heat of the heating water can tell: the first position is looked at."""
 
 
 class NoLessonError(ValueError):

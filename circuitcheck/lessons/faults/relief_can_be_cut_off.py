@@ -1,4 +1,4 @@
-"""A service valve is put before the expansion relief valve, so that a dripping one can be changed."""
+"""A service valve is put before a relief valve, so that a dripping one can be changed."""
 
 from __future__ import annotations
 

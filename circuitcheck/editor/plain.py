@@ -10,7 +10,7 @@ from html import escape
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QLabel, QMessageBox, QToolButton, QWidget
+from PySide6.QtWidgets import QLabel, QMessageBox, QToolButton, QTreeWidgetItem, QWidget
 
 from circuitcheck.editor.fonts import scaled
 
@@ -61,6 +61,11 @@ def tip_text(text: str) -> str:
 def set_tip(thing: QWidget | QAction, text: str) -> None:
     """Give a widget or an action a tooltip that shows its text as it is."""
     thing.setToolTip(tip_text(text))
+
+
+def set_column_tip(item: QTreeWidgetItem, column: int, text: str) -> None:
+    """Give a column of a row or heading a tooltip that shows its text as it is."""
+    item.setToolTip(column, tip_text(text))
 
 
 def action_text(text: str) -> str:

@@ -9,7 +9,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QFileDialog,
     QHBoxLayout,
-    QLabel,
     QPlainTextEdit,
     QPushButton,
     QStyle,
@@ -60,7 +59,7 @@ class FailureDialog(QDialog):
     def _head(self) -> QHBoxLayout:
         row = QHBoxLayout()
         row.setSpacing(16)
-        icon = QLabel()
+        icon = plain.label()
         sign = QStyle.StandardPixmap.SP_MessageBoxWarning
         icon.setPixmap(self.style().standardIcon(sign).pixmap(ICON_PX, ICON_PX))
         told = QVBoxLayout()

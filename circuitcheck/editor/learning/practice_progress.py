@@ -54,7 +54,7 @@ class ProgressPage(QWidget):
                 tr("Said where it was not so"),
             )
         ):
-            self.table.headerItem().setToolTip(column, plain.tip_text(hint))
+            plain.set_column_tip(self.table.headerItem(), column, hint)
         self.back = QPushButton(tr("&Back"))
         self.csv = QPushButton(tr("Export as &CSV…"))
         self.json = QPushButton(tr("Export as &JSON…"))
@@ -83,7 +83,7 @@ class ProgressPage(QWidget):
         for check, tally in sorted(tallies(log).items(), key=lambda each: (each[1].share, each[0])):
             numbers = (tally.seen, tally.found, tally.wrong_reason, tally.false)
             item = self.table.add(reason_words(check))
-            item.setToolTip(0, plain.tip_text(reason_words(check)))
+            plain.set_column_tip(item, 0, reason_words(check))
             for column, number in enumerate(numbers, 1):
                 item.setText(column, str(number))
                 item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)

@@ -70,7 +70,7 @@ class Reasons(QWidget):
             for name in sorted(names, key=reason_words):
                 item = self.list.add(reason_words(name), head)
                 item.setData(0, CHECK, name)
-                item.setToolTip(0, plain.tip_text(checks()[name].lesson.flags))
+                plain.set_column_tip(item, 0, checks()[name].lesson.flags)
                 self._items.append((item, topic_words(topic)))
         self.list.expandAll()
 

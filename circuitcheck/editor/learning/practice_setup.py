@@ -197,7 +197,7 @@ def _kinds_tree() -> tuple[Rows, list[QTreeWidgetItem]]:
             item = tree.add(reason_words(name), head)
             item.setData(0, CHECK, name)
             item.setCheckState(0, Qt.CheckState.Checked)
-            item.setToolTip(0, plain.tip_text(faults()[name].happens))
+            plain.set_column_tip(item, 0, faults()[name].happens)
             items.append(item)
     return tree, items
 

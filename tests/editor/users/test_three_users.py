@@ -216,7 +216,7 @@ def test_the_supervisor(arrives: Arrives, tmp_path: Path) -> None:
     QTest.keyClicks(role, "supervisor")
     me.press("Make the review record", reviewing.panel.record)
     me.wait()
-    assert "Holds" in me.reads(reviewing.panel.record)
+    me.until(lambda: "Holds" in me.reads(reviewing.panel.record))
     me.picture("record")
     me.command("Save")
 
@@ -242,5 +242,5 @@ def test_the_supervisor(arrives: Arrives, tmp_path: Path) -> None:
     window.sheet.select((pipe,))
     me.key("Delete")
     me.wait()
-    assert "Broken" in me.reads(reviewing.panel.record)
+    me.until(lambda: "Broken" in me.reads(reviewing.panel.record))
     me.picture("record-broken")

@@ -253,7 +253,7 @@ class PracticeWindow(QWidget):
         self._ring_result()
         self.sheet.show_finding(None)
         if mark.place != WHOLE:
-            self.sheet.bring((mark.place,))
+            self.sheet.bring(mark.place)
 
     def _ring_result(self) -> None:
         if self.result is None or self.exercise is None:

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from time import perf_counter
 
-from PySide6.QtCore import QEvent, QLocale, QPoint, QPointF, QRectF, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
-    QFocusEvent,
     QKeyEvent,
-    QMouseEvent,
     QPainter,
     QPaintEvent,
     QPixmap,
@@ -21,26 +19,21 @@ from PySide6.QtWidgets import QStyle, QWidget
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.operating.arrows import Arrows
 from circuitcheck.editor.operating.marks import OperatingMarks
-from circuitcheck.editor.sheet import hits, walking, zooming
-from circuitcheck.editor.sheet.canvas import Canvas
-from circuitcheck.editor.sheet.content import Content
+from circuitcheck.editor.sheet import hits, walking
 from circuitcheck.editor.sheet.hits import OnPart, OnPipe
-from circuitcheck.editor.sheet.keyboard import ARROWS, ENTER
-from circuitcheck.editor.sheet.overlay import Overlay
+from circuitcheck.editor.sheet.keyboard import ENTER
 from circuitcheck.editor.sheet.painting import Prepared
 from circuitcheck.editor.sheet.part_item import rect_of
-from circuitcheck.editor.sheet.services import service_names
-from circuitcheck.editor.theme import Theme, light
+from circuitcheck.editor.sheet.read_only import Layer, ReadOnlySheet
+from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
 from circuitcheck.operating.standing import Standing
 from circuitcheck.report.flows import By
 
 FRAME_MS = 33
-SETTLE_MS = 100
-DRAG_PX = 5
 
 
-class OperatedSheet(Canvas):
+class OperatedSheet(ReadOnlySheet):
     """Signals `pressed` with a part to turn, `chosen` with a pipe or a part (None: nothing) and `left`
     when Escape found nothing else to leave."""
 
@@ -50,17 +43,12 @@ class OperatedSheet(Canvas):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._content = Content(service_names, light(), QLocale().decimalPoint())
         self._marks = OperatingMarks(self._content)
-        self._overlay = Overlay(self._content)
         self._arrows = Arrows(self._content.palette)
         self._words = Prepared((), self._content.palette)
         self._turns: Callable[[str], bool] = lambda part: False
         self._chosen: str | None = None
         self._at: str | None = None
-        self._pressed_at: QPoint | None = None
-        self._last = QPoint()
-        self._dragged = False
         self._picture: QPixmap | None = None
         self._travelled_s = 0.0
         self._painted_at = perf_counter()
@@ -73,14 +61,8 @@ class OperatedSheet(Canvas):
         """How long the last frames took to paint, in seconds."""
         self._frame = QTimer(self, interval=FRAME_MS, timerType=Qt.TimerType.PreciseTimer)
         self._frame.timeout.connect(self._next_frame)
-        self._settling = QTimer(self, interval=SETTLE_MS, singleShot=True)
-        self._settling.timeout.connect(self._settle)
         for scene in (self._content.scene, self._content.far_scene):
             scene.changed.connect(self._changed)
-        self.setScene(self._content.scene)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMouseTracking(True)
-        self.viewport().setMouseTracking(True)
         self.setAccessibleName(tr("Sheet in operation"))
         self._describe()
 
@@ -90,11 +72,6 @@ class OperatedSheet(Canvas):
     def marks(self) -> OperatingMarks:
         """What stands on the drawing."""
         return self._marks
-
-    @property
-    def content(self) -> Content:
-        """What lies on the sheet."""
-        return self._content
 
     def set_theme(self, theme: Theme) -> None:
         """Show everything in other colours; the marks follow with the next `show_standing`."""
@@ -152,24 +129,29 @@ class OperatedSheet(Canvas):
     def fit(self) -> None:
         """Show the whole drawing."""
         self._wants_fit = False
+        super().fit()
+        self._is_fitted = not self._fitted_box().isNull()
+
+    def _fitted_box(self) -> QRectF:
         drawn = self._content.layout.bounds()
-        box = rect_of(drawn) if drawn is not None and not self.fits_title else self._content.bounds()
-        if box.isNull():
-            return
-        self.zoom_to(zooming.fitting(box, self.contentsRect().size()))
-        self._scroller.widen(box)
-        self._scroller.look_at(box.center())
-        self._is_fitted = True
+        return rect_of(drawn) if drawn is not None and not self.fits_title else self._content.bounds()
+
+    def _layers(self) -> tuple[Layer, ...]:
+        return (self._marks,)
+
+    def _looked_away(self) -> None:
+        self._is_fitted = False
 
     def choose(self, id: str | None) -> None:
         """Choose a pipe or a part, and bring it into view."""
         self._choose(id)
         if id is not None:
-            box = self._content.box(id)
-            if not box.isNull():
-                self._scroller.bring(box)
+            self.bring(id)
 
     # Painting.
+
+    def _show_anew(self) -> None:
+        self._changed()
 
     def _changed(self, *_: object) -> None:
         """Something else is to be seen: paint it anew with the next frame."""
@@ -229,21 +211,6 @@ class OperatedSheet(Canvas):
         self._is_fitted = False
         super().wheelEvent(event)
 
-    def zoomed(self, zoom: float) -> None:
-        """From far off show the overview; paint crisp some time after the last step."""
-        self._is_fitted = False
-        self._content.lens.settled = False
-        self._settling.start()
-        scene = self._content.seen_from(zoom)
-        if self.scene() is not scene:
-            self._overlay.adopt(scene)
-            self._marks.adopt(scene)
-            self.setScene(scene)
-
-    def _settle(self) -> None:
-        self._content.lens.settled = True
-        self._changed()
-
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Keep the whole drawing in view, until somebody looks at a part of it."""
         super().resizeEvent(event)
@@ -267,108 +234,50 @@ class OperatedSheet(Canvas):
 
     # The pointer.
 
-    def _hit(self, at: QPointF) -> OnPart | OnPipe | None:
-        place = self.viewportTransform().inverted()[0].map(at)
-        part = hits.part_at(self._content, place)
-        return part or hits.pipe_at(self._content, self._content.layout.routes, place, self.zoom)
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        """Take hold of what is there, or of the paper."""
-        if event.button() in (Qt.MouseButton.LeftButton, Qt.MouseButton.MiddleButton):
-            self._pressed_at = self._last = event.position().toPoint()
-            self._dragged = event.button() == Qt.MouseButton.MiddleButton
-        event.accept()
-
-    def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        """Move the paper, else show what can be turned."""
-        at = event.position().toPoint()
-        if self._pressed_at is not None:
-            if self._dragged or (at - self._pressed_at).manhattanLength() > DRAG_PX:
-                self._dragged, self._is_fitted = True, False
-                self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
-                self._scroller.by(self._last - at)
-                self._last = at
-            event.accept()
-            return
-        hit = self._hit(event.position())
+    def _hovers(self, hit: OnPart | OnPipe | None) -> None:
+        """Show what can be turned, and a pipe."""
         turns = isinstance(hit, OnPart) and self._turns(hit.id)
         self._overlay.show_hover(hit.id if hit is not None and (turns or isinstance(hit, OnPipe)) else None)
         self.viewport().setCursor(Qt.CursorShape.PointingHandCursor if turns else Qt.CursorShape.ArrowCursor)
-        event.accept()
 
-    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        """A press that moved nothing turns the part, or chooses the pipe."""
-        begun, dragged = self._pressed_at, self._dragged
-        self._pressed_at, self._dragged = None, False
-        self.viewport().setCursor(Qt.CursorShape.ArrowCursor)
-        event.accept()
-        if begun is None or dragged:
-            return
-        hit = self._hit(event.position())
+    def _clicked(self, hit: OnPart | OnPipe | None) -> None:
+        """Turn the part, or choose the pipe."""
         self._stand_on(None)
         self._choose(None if hit is None else hit.id)
         if isinstance(hit, OnPart) and self._turns(hit.id):
             self.pressed.emit(hit.id)
 
-    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        """A second press is a press."""
-        self.mousePressEvent(event)
-
-    def leaveEvent(self, event: QEvent) -> None:
-        """Nothing is under the pointer any more."""
-        self._overlay.show_hover(None)
-        super().leaveEvent(event)
-
     # The keyboard.
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Tab and arrows walk from one thing to turn to the next, Space and Enter turn it, Escape leaves."""
-        key = event.key()
-        if key in ARROWS:
-            self._go(*ARROWS[Qt.Key(key)])
-        elif key in (*ENTER, Qt.Key.Key_Space):
+    @property
+    def here(self) -> str | None:
+        """The part the keyboard is at."""
+        return self._at
+
+    def _key(self, event: QKeyEvent) -> bool:
+        """Space and Enter turn what is at hand, Escape leaves."""
+        if event.key() in (*ENTER, Qt.Key.Key_Space):
             if self._at is not None and not event.isAutoRepeat():
                 self.pressed.emit(self._at)
                 self._describe()
-        elif key == Qt.Key.Key_Escape:
+        elif event.key() == Qt.Key.Key_Escape:
             if self._at is not None or self._chosen is not None:
                 self._stand_on(None)
                 self._choose(None)
             else:
                 self.left.emit()
-        elif event.text() == "+":
-            self.zoom_in()
-        elif event.text() == "-":
-            self.zoom_out()
         else:
-            super().keyPressEvent(event)
-
-    def focusNextPrevChild(self, next: bool) -> bool:
-        """Tab walks through what can be turned; past the last it leaves the sheet."""
-        if not self.hasFocus():
-            return super().focusNextPrevChild(next)
-        order = [id for id in self._content.drawing.components if self._is_there(id)]
-        if not order:
-            return super().focusNextPrevChild(next)
-        if self._at in order:
-            place = order.index(self._at) + (1 if next else -1)
-        else:
-            place = 0 if next else len(order) - 1
-        if not 0 <= place < len(order):
-            self._stand_on(None)
-            return super().focusNextPrevChild(next)
-        self._stand_on(order[place])
+            return False
         return True
 
-    def focusOutEvent(self, event: QFocusEvent) -> None:
-        """Without the keyboard there is no ring."""
-        self._overlay.show_focus(None)
-        super().focusOutEvent(event)
+    def _order(self) -> Sequence[str]:
+        return [id for id in self._content.drawing.components if self._is_there(id)]
 
-    def focusInEvent(self, event: QFocusEvent) -> None:
-        """The ring comes back where it was."""
-        self._overlay.show_focus(self._at)
-        super().focusInEvent(event)
+    def _stand(self, id: str) -> None:
+        self._stand_on(id)
+
+    def _walked_off(self) -> None:
+        self._stand_on(None)
 
     def _is_there(self, id: str) -> bool:
         return walking.place_of(self._content.drawing, id) is not None and self._turns(id)
@@ -392,14 +301,9 @@ class OperatedSheet(Canvas):
         self._at = id
         self._overlay.show_focus(id)
         if id is not None:
-            self._scroller.bring(self._content.box(id))
+            self.bring(id)
             self._choose(id)
         self._describe()
-
-    @property
-    def walked_to(self) -> str | None:
-        """The part the keyboard is at."""
-        return self._at
 
     def _choose(self, id: str | None) -> None:
         if id == self._chosen:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from circuitcheck.drawing.value import Component, Control, Drawing
 from circuitcheck.geometry import Point
 
@@ -17,16 +19,24 @@ def place_of(drawing: Drawing, id: str) -> Point | None:
 
 def nearest(drawing: Drawing, start: Point, dx: int, dy: int, leaving: str | None) -> str | None:
     """The part or control nearest to `start` in the direction (dx, dy), within 45 degrees of it."""
-    best: tuple[float, str] | None = None
     things: dict[str, Component | Control] = {**drawing.components, **drawing.controls}
-    for id, thing in things.items():
-        if thing.at is None or id == leaving:
+    places = ((id, thing.at) for id, thing in things.items() if thing.at is not None)
+    return ahead(places, start, dx, dy, leaving)
+
+
+def ahead(
+    places: Iterable[tuple[str, Point]], start: Point, dx: int, dy: int, leaving: str | None
+) -> str | None:
+    """Of these places, each by its id, the nearest in the direction (dx, dy), within 45 degrees of it."""
+    best: tuple[float, str] | None = None
+    for id, at in places:
+        if id == leaving:
             continue
-        x, y = thing.at.x - start.x, thing.at.y - start.y
-        ahead, aside = x * dx + y * dy, abs(x * dy) + abs(y * dx)
-        if ahead <= 0 or aside > ahead:
+        x, y = at.x - start.x, at.y - start.y
+        along, aside = x * dx + y * dy, abs(x * dy) + abs(y * dx)
+        if along <= 0 or aside > along:
             continue
-        far = ahead + ASIDE * aside
+        far = along + ASIDE * aside
         if best is None or (far, id) < best:
             best = (far, id)
     return None if best is None else best[1]

@@ -142,12 +142,12 @@ def test_by_keys_alone_a_valve_is_reached_turned_and_left(view: LiveView, qtbot:
     seen = set()
     for _ in range(30):
         QTest.keyClick(sheet, Qt.Key.Key_Tab)
-        if sheet.walked_to is None:
+        if sheet.here is None:
             break
-        seen.add(sheet.walked_to)
+        seen.add(sheet.here)
     assert {"source", "pump", "zv_rooms", "zv_store", "stop", "vessel"} <= seen and "filter" not in seen
     sheet.setFocus()
-    while sheet.walked_to != "zv_store":
+    while sheet.here != "zv_store":
         QTest.keyClick(sheet, Qt.Key.Key_Tab)
     assert "Store valve" in sheet.accessibleDescription()
     QTest.keyClick(sheet, Qt.Key.Key_Space)
@@ -155,9 +155,9 @@ def test_by_keys_alone_a_valve_is_reached_turned_and_left(view: LiveView, qtbot:
     QTest.keyClick(sheet, Qt.Key.Key_Return)
     assert "zv_store" in positions(view).shut
     QTest.keyClick(sheet, Qt.Key.Key_Left)
-    assert sheet.walked_to not in (None, "zv_store")
+    assert sheet.here not in (None, "zv_store")
     QTest.keyClick(sheet, Qt.Key.Key_Escape)
-    assert sheet.walked_to is None and not left
+    assert sheet.here is None and not left
     QTest.keyClick(sheet, Qt.Key.Key_Escape)
     assert left == [True]
 

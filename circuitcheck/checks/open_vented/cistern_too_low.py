@@ -1,8 +1,9 @@
 """Cistern's water stands below what it is to fill.
 
 Flags: An emitter, heat source, coil, store or outlet on the water that a cistern feeds, standing higher
-    than that cistern's water. Where several cisterns feed one water, the highest counts. An outlet that
-    a pump in drinking water can lift water to is left out, as are outlets on water that a main feeds too.
+    than that cistern's water. Where several cisterns feed one water, the highest counts. An outlet behind
+    a pump that lifts its water is left out, as are outlets on water that a main feeds too; a pump that only
+    drives a secondary return round lifts nothing.
 Why: Water from a cistern rises to the level it stands at there, and no further: what lies above never
     fills, gives no heat or runs dry, and the air that stays in it can stop the whole circuit. It is the
     usual end of a new top-floor radiator or a shower in the loft on an old tank-fed system.
@@ -15,12 +16,19 @@ Source: Hydrostatics: still water that is joined stands at one level. That it is
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
-from circuitcheck.checks.wording import figure, listed, named, shortened, upper
+from circuitcheck.checks.supplying import supplies
+from circuitcheck.checks.venting import is_cistern
+from circuitcheck.checks.wording import figure, named, shortened, upper
 from circuitcheck.circuit.joining import Placed
+from circuitcheck.circuit.secondary import hot_port, past
+from circuitcheck.circuit.supplies import Supplies
+from circuitcheck.circuit.waterways import Step
 from circuitcheck.drawing.edits import set_field
+from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 
@@ -59,12 +67,31 @@ def _filled(case: Case, body: int) -> tuple[str, ...]:
     found = [
         place.part for role in _FILLED for place in circuit.devices(role) if _stands_on(case, place, body)
     ]
-    lifted = any(
-        of(place.node) == body for place in (*circuit.devices(Role.MAIN), *circuit.devices(Role.PUMPS))
-    )
-    if not lifted:
-        found += [place.part for place in circuit.devices(Role.DRAWS) if _stands_on(case, place, body)]
+    if not any(of(place.node) == body for place in circuit.devices(Role.MAIN)):
+        lifted = case.kept("parts that a pump lifts water to", lambda: _lifted(case))
+        outlets = (place for place in circuit.devices(Role.DRAWS) if _stands_on(case, place, body))
+        found += [place.part for place in outlets if place.part not in lifted]
     return tuple(dict.fromkeys(found))
+
+
+def _lifted(case: Case) -> frozenset[str]:
+    """The parts behind a pump in drinking water, other than one that only drives a secondary return round."""
+    ways = supplies(case)
+    found: set[str] = set()
+    for place in ways.drinking_pumps:
+        inlet, outlet = (Joint(place.part, port) for port in (place.device.port, place.device.other))
+        back = ways.walk([outlet], partial(past, ways, place.part))
+        stores = (
+            giver for giver in ways.givers if giver.stores and {*giver.ports, giver.inlet} & back.keys()
+        )
+        if not any(inlet in ways.walk([hot_port(ways, giver)], ways.drawn_outside) for giver in stores):
+            found.update(joint.part for joint in ways.walk([outlet], partial(_drawn_past, ways, place.part)))
+    return frozenset(found)
+
+
+def _drawn_past(ways: Supplies, pump: str, step: Step) -> bool:
+    """Whether drawn water takes a step, through stores too, and not through that pump."""
+    return ways.drawn(step) and (bool(step.pipe) or step.start.part != pump)
 
 
 def _stands_on(case: Case, place: Placed, body: int) -> bool:
@@ -96,7 +123,7 @@ def _fault(case: Case, cisterns: tuple[str, ...], above: list[str], level: float
         {
             "cisterns": named(case.drawing, cisterns),
             "level": figure(level),
-            "parts": upper(listed([case.drawing.name(part) for part in above])),
+            "parts": upper(named(case.drawing, above)),
             "verb": "stands" if one else "stand",
             "by": figure(highest - level),
             "fill": "fills" if one else "fill",
@@ -119,7 +146,7 @@ def _unanswered(
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """The one cistern raised until its water stands half a metre above the highest part."""
-    cisterns = [part for part in finding.components if _is_cistern(case, part)]
+    cisterns = [part for part in finding.components if is_cistern(case, part)]
     if len(cisterns) != 1:
         return
     level = round(finding.numbers["highest_m"] + 0.5, 2)
@@ -128,7 +155,3 @@ def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
         {"cistern": case.drawing.name(cisterns[0]), "level": figure(level)},
     )
     yield Proposal(says, set_field(case.drawing, cisterns[0], LEVEL, level))
-
-
-def _is_cistern(case: Case, part: str) -> bool:
-    return any(device.role is Role.FEEDS for device in case.circuit.plans[part].devices)

@@ -77,6 +77,33 @@ def test_an_outlet_that_a_pump_lifts_water_to_is_left_out() -> None:
     assert asked(NAME, drawing).findings == ()
 
 
+def test_only_what_is_behind_the_pump_is_left_out() -> None:
+    parts: dict[str, Any] = {
+        "bath": ("outlet", {"fitting": "bath", "height_m": 6.0}),
+        "basin": ("outlet", {"fitting": "basin", "height_m": 6.5}),
+        "st": ("vented_store", {"volume_l": 140, "height_m": 0.5}),
+        "tb": "tee",
+        "up": "pump",
+    }
+    more = "one: th.branch - tb.a\n lift: tb.branch - up.in\n on: up.out - bath.hot\n free: tb.b - basin.hot"
+    assert only(NAME, vented_store(more, without="draw", **parts)).components == ("sc", "basin")
+
+
+def test_a_pump_that_drives_hot_water_round_lifts_nothing() -> None:
+    parts: dict[str, Any] = {
+        "bath": ("outlet", {"fitting": "bath", "height_m": 6.0}),
+        "st": ("vented_store", {"volume_l": 140, "height_m": 0.5}),
+        "tb": "tee",
+        "tc": "tee",
+        "up": "pump",
+    }
+    more = (
+        "one: th.branch - tb.a\n draw2: tb.b - bath.hot\n lift: tb.branch - up.in\n on: up.out - tc.branch\n"
+        "in1: iv.b - tc.a\n in2: tc.b - st.cold"
+    )
+    assert only(NAME, vented_store(more, without="draw cold", **parts)).components == ("sc", "bath")
+
+
 def test_what_is_missing_is_named() -> None:
     finding = only(NAME, pumped_vented(**with_data("fc", water_level_m=None)))
     assert (finding.grade.value, finding.missing) == ("unanswered", ("fc.water_level_m",))

@@ -7,12 +7,8 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.sheet.painting import font
+from circuitcheck.report.care import CARE
 
-CARE = (
-    "Work on gas, on unvented hot water and on mains wiring is for people qualified and registered to do it "
-    "where the law asks. Local codes and the makers' instructions come first. Scalding, stored pressure and "
-    "electricity can injure or kill. A drawing without findings is not a certificate."
-)
 WIDE_PX = 640
 
 

@@ -20,11 +20,11 @@ from PySide6.QtWidgets import (
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.fonts import scaled
-from circuitcheck.editor.sheet.invitation import CARE
 from circuitcheck.editor.start.offers import Offer
 from circuitcheck.editor.start.preview import Preview
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
+from circuitcheck.report.care import CARE
 from circuitcheck.report.wording import short
 
 LIST_PX, ROW_PX, HEADING_PX, MOST_RECENT = 264, 26, 32, 3

@@ -10,7 +10,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QEvent, QObject
 from PySide6.QtWidgets import QWidget
 
-from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.start.tour_card import Frame, TourCard
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
@@ -18,6 +17,7 @@ from circuitcheck.finding import Finding
 from circuitcheck.shipped import data_path
 
 if TYPE_CHECKING:
+    from circuitcheck.analysis import Analysis
     from circuitcheck.cures import Cure
     from circuitcheck.editor.window import MainWindow
 
@@ -49,7 +49,7 @@ class Tour(QObject):
         self._card.left.connect(self.leave)
         window.installEventFilter(self)
         window.findings.chosen.connect(self._chosen)
-        window.document.changed.connect(self._changed)
+        window.document.analysed.connect(self._analysed)
         window.document.cured.connect(self._cured)
         window.files.opened.connect(self._opened)
 
@@ -178,8 +178,9 @@ class Tour(QObject):
         if self._at == 1 and finding is not None:
             self._show(2)
 
-    def _changed(self, before: Drawing, after: Drawing, step: str) -> None:
-        if self._at in (2, 3) and step:
+    def _analysed(self, analysis: Analysis) -> None:
+        """However it was put right: it is, once nothing is found any more."""
+        if self._at in (2, 3) and not analysis.findings:
             self._show(4)
 
     def _opened(self) -> None:

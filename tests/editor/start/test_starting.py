@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QMenu
 from pytestqt.qtbot import QtBot
 
 from circuitcheck.arrangements.catalogue import arrangements
+from circuitcheck.drawing.arranging import move
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
@@ -150,8 +151,8 @@ class TestTheTour:
         press(tour)
         qtbot.waitUntil(lambda: bool(tour._cures), timeout=20_000)
         press(tour)
-        assert tour.step == 4 and document.undo_text
-        qtbot.waitUntil(lambda: document.analysis is not None, timeout=20_000)
+        qtbot.waitUntil(lambda: tour.step == 4, timeout=20_000)
+        assert document.undo_text
         assert found(window) == ()
         press(tour)
         press(tour)
@@ -163,6 +164,18 @@ class TestTheTour:
         press(tour)
         window.actions_.next_finding.trigger()
         assert tour.step == 2
+
+    def test_an_edit_that_puts_nothing_right_is_not_called_sound(
+        self, window: MainWindow, qtbot: QtBot
+    ) -> None:
+        tour = tour_of(window)
+        document = window.document
+        qtbot.waitUntil(lambda: document.analysis is not None, timeout=20_000)
+        press(tour)
+        press(tour)
+        document.do("Move", move(document.drawing, ["pump"], 0, -1))
+        qtbot.waitUntil(lambda: document.analysis is not None, timeout=20_000)
+        assert tour.step == 2 and found(window)
 
     def test_escape_leaves_it_and_the_drawing_stays(self, window: MainWindow) -> None:
         tour = tour_of(window)

@@ -16,6 +16,7 @@ from circuitcheck.circuit.joining import Circuit
 
 ENDLESS = 1 << 60
 SEARCH_BOUND = 20_000
+NOTHING_SHUT: frozenset[str] = frozenset()
 
 
 class TooLargeError(Exception):
@@ -36,15 +37,18 @@ class Cut:
     beyond: frozenset[int]
 
 
-def reaches(circuit: Circuit, start: int) -> frozenset[int]:
-    """Every water joined to `start` with all valves open, by ways that pressure passes both ways."""
+def reaches(circuit: Circuit, start: int, shut: frozenset[str] = NOTHING_SHUT) -> frozenset[int]:
+    """Every water joined to `start`, with these labels shut and all other valves open, by ways that pressure
+    passes both ways."""
+    if shut:
+        return _reaches(circuit, start, shut)
     found: dict[int, frozenset[int]] = circuit.keep(__name__, dict)
     if start not in found:
-        found[start] = _reaches(circuit, start)
+        found[start] = _reaches(circuit, start, shut)
     return found[start]
 
 
-def _reaches(circuit: Circuit, start: int) -> frozenset[int]:
+def _reaches(circuit: Circuit, start: int, shut: frozenset[str]) -> frozenset[int]:
     edges, edges_at = circuit.edges, circuit.edges_at
     seen = {start}
     todo = [start]
@@ -53,7 +57,7 @@ def _reaches(circuit: Circuit, start: int) -> frozenset[int]:
         for place in edges_at.get(here, ()):
             edge = edges[place]
             there = edge.b if edge.a == here else edge.a
-            if there not in seen:
+            if there not in seen and edge.label not in shut:
                 seen.add(there)
                 todo.append(there)
     return frozenset(seen)

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.lessons.fault import Planted
 from circuitcheck.lessons.site import Site
 from circuitcheck.parts.kind import Role
 
@@ -39,3 +42,15 @@ def vessel_fields(site: Site) -> list[tuple[str, str, str]]:
     found = [(each.part, "volume_l", "precharge_bar") for each in of_the_heating(site, Role.HOLDS_EXPANSION)]
     inside = ("built_in_vessel_l", "built_in_vessel_precharge_bar")
     return site.mixed([*found, *((source, *inside) for source in built_in(site, "vessel"))])
+
+
+def left_out(site: Site, role: Role, device: str, gone: str, lacking: str) -> Iterator[Planted]:
+    """The heating's one device of a role left out, or not built into its source after all. `gone` says the
+    first; `lacking` the second, of a `{source}`."""
+    there = of_the_heating(site, role)
+    if len(there) == 1:
+        heat = tuple(source.part for source in sources(site))
+        yield Planted(site.without(there[0].part), site.says(gone), heat)
+    for source in built_in(site, device):
+        says = site.says(lacking, source=source)
+        yield Planted(without_built_in(site, source, device), says, (source,))

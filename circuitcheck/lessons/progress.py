@@ -13,6 +13,7 @@ import msgspec
 
 from circuitcheck.lessons.generator import Exercise
 from circuitcheck.lessons.scoring import Outcome, Score
+from circuitcheck.report.plain import cell
 from circuitcheck.storage.saver import save_bytes
 
 VERSION = 1
@@ -131,17 +132,13 @@ def as_json(log: Log) -> bytes:
 
 def as_csv(log: Log) -> str:
     """The log as a table, a row a fault and a row a false accusation, oldest first."""
-    text = io.StringIO()
-    table = csv.writer(text, lineterminator="\r\n")
+    told = io.StringIO()
+    table = csv.writer(told, lineterminator="\r\n")
     table.writerow(("date", "seed", "arrangement", "check", "outcome"))
     for each in log.exercises:
         rows = [*each.faults, *((reason, "false accusation") for reason in each.false)]
         for check, outcome in rows:
-            cells = (each.date, str(each.seed), each.arrangement, check, str(outcome))
-            table.writerow([_harmless(cell) for cell in cells])
-    return text.getvalue()
-
-
-def _harmless(cell: str) -> str:
-    """A cell that no spreadsheet takes for a formula: the file may come from elsewhere."""
-    return f"'{cell}" if cell[:1] in ("=", "+", "@", "\t", "\r") else cell
+            table.writerow(
+                [cell(text) for text in (each.date, str(each.seed), each.arrangement, check, str(outcome))]
+            )
+    return told.getvalue()

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
+from circuitcheck.circuit.isolation import reaches
 from circuitcheck.circuit.situations import RUN_ON
 from circuitcheck.drawing.value import Joint
 from circuitcheck.figures.plant import Plant
-from circuitcheck.operating.cutting import joined_waters
 from circuitcheck.operating.standing import Standing
 from circuitcheck.parts.kind import Role
 from circuitcheck.report.flows import PipeFlow
@@ -36,7 +36,7 @@ class Readings:
         for role in roles:  # what holds the pressure best is told last, and stands
             for device in circuit.devices(role):
                 port = device.device.other if role is Role.HEATS else device.device.port
-                for water in joined_waters(
+                for water in reaches(
                     circuit, circuit.water(circuit.node(device.part, port)), standing.positions.shut
                 ):
                     self._fixed[water] = Joint(device.part, port)

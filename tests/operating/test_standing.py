@@ -12,7 +12,7 @@ from circuitcheck.circuit.isolation import reaches
 from circuitcheck.circuit.situations import HEATING_ONLY, RUN_ON
 from circuitcheck.cli import run
 from circuitcheck.drawing.value import Joint
-from circuitcheck.operating.cutting import cut_off_by, joined_waters
+from circuitcheck.operating.cutting import cut_off_by
 from circuitcheck.operating.positions import turnables
 from circuitcheck.operating.readings import Readings, stopped
 from circuitcheck.operating.standing import Operated
@@ -86,7 +86,7 @@ def test_cut_off_is_as_trying_every_pair_of_valves_has_it(name: str) -> None:
             water = circuit.water(heat.other)
             valves = list(circuit.devices(Role.RELIEVES_HEATING))
             whole = [each for each in valves if circuit.water(each.node) in reaches(circuit, water)]
-            left = [each for each in whole if water in joined_waters(circuit, circuit.water(each.node), shut)]
+            left = [each for each in whole if water in reaches(circuit, circuit.water(each.node), shut)]
             if (heat.part, "safety valve") in lacking:
                 assert whole and not left
             elif whole and not _is_open(plant, water):

@@ -6,18 +6,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from circuitcheck.lessons.fault import Planted
-from circuitcheck.lessons.heating import built_in, of_the_heating, sources, without_built_in
+from circuitcheck.lessons.heating import left_out
 from circuitcheck.lessons.site import Site
 from circuitcheck.parts.kind import Role
 
 
 def plant(site: Site) -> Iterator[Planted]:
     """The one vessel gone, or not built in after all."""
-    vessels = of_the_heating(site, Role.HOLDS_EXPANSION)
-    heat = tuple(source.part for source in sources(site))
-    if len(vessels) == 1:
-        drawing = site.without(vessels[0].part)
-        yield Planted(drawing, site.says("There is no expansion vessel on the heating water."), heat)
-    for source in built_in(site, "vessel"):
-        says = site.says("{source} has no vessel built in, and there is no other.", source=source)
-        yield Planted(without_built_in(site, source, "vessel"), says, (source,))
+    gone = "There is no expansion vessel on the heating water."
+    lacking = "{source} has no vessel built in, and there is no other."
+    return left_out(site, Role.HOLDS_EXPANSION, "vessel", gone, lacking)

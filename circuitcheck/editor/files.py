@@ -8,7 +8,7 @@ from enum import Enum
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QMimeData, QObject, QSettings, Signal
+from PySide6.QtCore import QObject, QSettings, Signal
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
 from circuitcheck.editor import plain, remembered
@@ -240,11 +240,3 @@ class Files(QObject):
         letters = (letter if letter.isalnum() else "-" for letter in self._document.drawing.title.lower())
         name = "-".join(filter(None, "".join(letters).split("-")))[:60]
         return self._folder() / f"{name or 'drawing'}{ENDING}"
-
-
-def dropped_files(data: QMimeData) -> list[Path]:
-    """The drawings' files that a drag from another program carries; none where anything else is among them."""
-    urls = data.urls()
-    if not all(url.isLocalFile() and url.toLocalFile().endswith(ENDING) for url in urls):
-        return []
-    return [Path(url.toLocalFile()) for url in urls]

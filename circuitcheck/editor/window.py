@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, QSettings, Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent, QResizeEvent
+from PySide6.QtGui import QCloseEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QMainWindow
 
 from circuitcheck.drawing.value import Drawing
@@ -16,10 +15,11 @@ from circuitcheck.editor.actions import Actions
 from circuitcheck.editor.appearance import Appearance, Appearances
 from circuitcheck.editor.bar import UNTITLED, Bar
 from circuitcheck.editor.document import Document
+from circuitcheck.editor.dropping import Dropping
 from circuitcheck.editor.editing import Editing
 from circuitcheck.editor.failing.noted import show_noted
 from circuitcheck.editor.file_menus import FileMenus
-from circuitcheck.editor.files import Files, dropped_files
+from circuitcheck.editor.files import Files
 from circuitcheck.editor.handing_over import HandOver
 from circuitcheck.editor.history import new_ids
 from circuitcheck.editor.learning.lessons_menu import LessonsMenu
@@ -84,7 +84,7 @@ class MainWindow(QMainWindow):
         self._connect_document()
         self._connect_panels()
         self._connect_actions()
-        self.setAcceptDrops(True)
+        self._dropping = Dropping(self)
         self.sheet.installEventFilter(self)
         self._show_theme(appearances.theme)
         self._show_drawing(Drawing(), document.drawing, "")
@@ -359,24 +359,6 @@ class MainWindow(QMainWindow):
                 self.findings.leave()
                 return True
         return super().eventFilter(watched, event)
-
-    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        """A drawing's file may be dropped anywhere."""
-        if dropped_files(event.mimeData()):
-            event.acceptProposedAction()
-
-    def dropEvent(self, event: QDropEvent) -> None:
-        """Open the file that was dropped; of several each further one in a window of its own."""
-        paths = dropped_files(event.mimeData())
-        if paths:
-            event.acceptProposedAction()
-            # The drag has to end before a dialog may ask about unsaved changes.
-            QTimer.singleShot(0, self, lambda: self._open_dropped(paths))
-
-    def _open_dropped(self, paths: list[Path]) -> None:
-        self.files.open_path(paths[0])
-        for path in paths[1:]:
-            self.another_wanted.emit(path)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Ask about unsaved changes; then stop what runs beside the window before anything goes."""

@@ -15,7 +15,8 @@ from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 from circuitcheck.drawing.edits import set_title
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.document import Document
-from circuitcheck.editor.files import Answer, Files, dropped_files
+from circuitcheck.editor.dropping import dropped_files
+from circuitcheck.editor.files import Answer, Files
 from circuitcheck.storage.reading import read
 from circuitcheck.storage.writing import write
 

@@ -67,9 +67,6 @@ def subjects(*, live: bool) -> tuple[str, ...]:
     return tuple(check.name for check in known if (check.name in faults()) is live)
 
 
-_known: dict[str, Lesson] = {}
-
-
 def lesson(
     check: str,
     is_wanted: Callable[[], bool] = lambda: True,
@@ -77,16 +74,10 @@ def lesson(
 ) -> Lesson:
     """The lesson of a check that has a maker of its fault: the same at every call and on every machine.
 
-    Made when first asked for and kept; `begun` is told the drawing with the fault as soon as that is made,
-    which is long before remedy and consequence are known. Raises KeyError for a check without one,
+    It takes seconds, so whoever shows it keeps it; `begun` is told the drawing with the fault as soon as that
+    is made, which is long before remedy and consequence are known. Raises KeyError for a check without one,
     NoLessonError where no arrangement takes its fault, or where it is no longer wanted before it is made.
     """
-    if check not in _known:
-        _known[check] = _new(check, is_wanted, begun)
-    return _known[check]
-
-
-def _new(check: str, is_wanted: Callable[[], bool], begun: Callable[[Planted, Finding], None]) -> Lesson:
     fault = faults()[check]
     for name, put, analysis, finding in _made(check):
         if not is_wanted():

@@ -38,11 +38,8 @@ def test_what_the_proof_parts_off_is_told_and_can_be_seen(check: str) -> None:
     assert any("no way left" in str(each) for each in found.scene.says)
 
 
-def test_a_lesson_is_the_same_at_every_call(monkeypatch: pytest.MonkeyPatch) -> None:
-    check = "gauge-absent"
-    first = lesson(check)
-    monkeypatch.setattr("circuitcheck.lessons.lesson._known", {})
-    again = lesson(check)
+def test_a_lesson_is_the_same_at_every_call() -> None:
+    first, again = lesson("gauge-absent"), lesson("gauge-absent")
     assert again is not first and again.drawing == first.drawing and again.finding == first.finding
     assert again.remedy.drawing == first.remedy.drawing and again.scene.says == first.scene.says
 

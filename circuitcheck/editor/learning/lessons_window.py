@@ -49,6 +49,7 @@ class LessonsWindow(QWidget):
         self._settings = settings
         self.check = ""
         self.lesson: Lesson | None = None
+        self._known: dict[str, Lesson] = {}
         self.list, self.words = LessonsList(), LessonWords()
         self.live = LiveView(compact=True)
         self.live.sheet.fits_title = True
@@ -199,14 +200,16 @@ class LessonsWindow(QWidget):
 
     def _make(self, asked: _Asked) -> Lesson | None:
         """In the other thread: the lesson; None where no drawing takes its fault, or it is not wanted."""
-        try:
-            return lesson(
-                asked.check,
-                lambda: self._asked is asked,
-                lambda put, finding: self._begun.emit(asked, put, finding),
-            )
-        except NoLessonError:
-            return None
+        if asked.check not in self._known:
+            try:
+                self._known[asked.check] = lesson(
+                    asked.check,
+                    lambda: self._asked is asked,
+                    lambda put, finding: self._begun.emit(asked, put, finding),
+                )
+            except NoLessonError:
+                return None
+        return self._known[asked.check]
 
     def _found_fault(self, asked: _Asked, put: Planted, finding: Finding) -> None:
         """The drawing is there before the remedy and what comes of it."""

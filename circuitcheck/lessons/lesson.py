@@ -20,7 +20,7 @@ from circuitcheck.lessons.fault import HEAVY, Planted, exactly
 from circuitcheck.lessons.site import Site
 
 PLACES_TRIED = 12
-STILL = ("discharge", "drawing_itself", "store", "supply")
+STILL = ("discharge", "drawing_itself", "open_vented", "store", "supply")
 """Topics of which no flow, pressure or heat of the heating water can tell: the first position is looked at."""
 
 

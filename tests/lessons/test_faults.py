@@ -12,6 +12,8 @@ from circuitcheck.arrangements.catalogue import arrangements
 from circuitcheck.lessons.catalogue import faults, planted
 from circuitcheck.lessons.fault import exactly
 from circuitcheck.lessons.site import Site
+from circuitcheck.storage.reading import parse
+from circuitcheck.storage.writing import dump
 
 PLACES = 4
 """How many places of each kind are tried in each arrangement."""
@@ -50,3 +52,12 @@ def test_it_is_told_in_a_sentence_that_can_be_believed(check: str) -> None:
             assert str(each.says).endswith(".") and each.parts + each.pipes
             known = {*each.drawing.components, *each.drawing.pipes, *each.drawing.controls}
             assert {*each.parts, *each.pipes} <= known
+
+
+@pytest.mark.parametrize("check", faults())
+def test_a_drawing_with_it_can_be_saved_and_read(check: str) -> None:
+    for name, arrangement in arrangements().items():
+        site = Site(arrangement.drawing, random.Random(f"{check} {name}"))
+        for each in islice(planted(check, site), PLACES):
+            again = parse(dump(each.drawing), name)
+            assert again.components == each.drawing.components and again.pipes == each.drawing.pipes

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from circuitcheck.checks.venting import open_stores
+from circuitcheck.drawing.filling_in import set_field
 from circuitcheck.drawing.value import Joint
 from circuitcheck.lessons.cisterns import cisterns
 from circuitcheck.lessons.fault import Planted
@@ -23,6 +24,9 @@ def plant(site: Site) -> Iterator[Planted]:
                 continue
             with tried():
                 drawing = site.with_water_through(cistern.part, "supply", cistern.device.port)
+                for vent in site.parts("open_vent"):
+                    if vent.data.get("over") == cistern.part:
+                        drawing = set_field(drawing, vent.id, "over", None)
                 pipe = site.drawing.joined[Joint(cistern.part, "supply")]
                 says = site.says(
                     "The main is joined to {store} where {cistern} stood.", store=store, cistern=cistern.part

@@ -1,16 +1,13 @@
-"""Practice in the menu Learn: the window of practice, made when it is first wanted."""
+"""Practice in the menu Learn."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject
-from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMainWindow
 
-from circuitcheck.editor import plain
 from circuitcheck.editor.crash import folder
-from circuitcheck.editor.learning.menu import learn_menu
+from circuitcheck.editor.learning.entry import Entry
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
 
@@ -20,43 +17,21 @@ if TYPE_CHECKING:
 FILE = "practice.json"
 
 
-class Practising(QObject):
-    """Holds the action and the window of practice. Call `close` at the end."""
+class Practising(Entry):
+    """The entry of practice."""
 
     def __init__(self, window: QMainWindow) -> None:
-        super().__init__(window)
-        self._window = window
-        self._theme: Theme | None = None
-        self.practice: PracticeWindow | None = None
-        self.action = QAction(tr("&Practice…"), window)
-        self.action.setShortcut(QKeySequence("Ctrl+Shift+P"))
         hint = tr("Find faults that were put into sound drawings")
-        self.action.setStatusTip(hint)
-        plain.set_tip(self.action, hint)
-        self.action.triggered.connect(self.open)
-        learn_menu(window).addAction(self.action)
+        super().__init__(window, tr("&Practice…"), "Ctrl+Shift+P", hint)
+        self.practice: PracticeWindow | None = None
 
-    def set_theme(self, theme: Theme) -> None:
-        """Show everything in other colours."""
-        self._theme = theme
-        if self.practice is not None:
-            self.practice.set_theme(theme)
+    def _make(self, theme: Theme) -> PracticeWindow:
+        from circuitcheck.editor.learning.practice_window import PracticeWindow
 
-    def open(self) -> PracticeWindow | None:
-        """Bring the window of practice to the front; None before there are colours."""
-        if self._theme is None:
-            return None
-        if self.practice is None:
-            # Only who practises waits for what practice needs.
-            from circuitcheck.editor.learning.practice_window import PracticeWindow
-
-            self.practice = PracticeWindow(folder() / FILE, self._theme, self._window)
-        self.practice.show()
-        self.practice.activateWindow()
+        self.practice = PracticeWindow(folder() / FILE, theme, self._window)
         return self.practice
 
-    def close(self) -> None:
-        """End what runs beside the window."""
-        if self.practice is not None:
-            self.practice.close_down()
-            self.practice.close()
+    def open(self) -> PracticeWindow | None:
+        """Bring the window up; None before there are colours."""
+        self.bring_up()
+        return self.practice

@@ -24,6 +24,7 @@ def one_process(tmp_path_factory: pytest.TempPathFactory) -> None:
 def nothing_on_the_clipboard(qapp: QApplication) -> Iterator[None]:
     """Give back what was copied, as the program does when it ends; else the run ends by a segmentation fault."""
     yield
+    gc.unfreeze()
     let_go()
 
 
@@ -40,5 +41,7 @@ def nothing_left_behind(qapp: QApplication) -> Iterator[None]:
     QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
     QApplication.processEvents()
     gc.collect()
+    # What is still there stays: looked through again after each test it would take most of the whole run.
+    gc.freeze()
     threads = [left for left in shiboken6.getAllValidWrappers() if isinstance(left, QThread)]
     assert not [thread for thread in threads if thread is not qapp.thread() and thread.isRunning()]

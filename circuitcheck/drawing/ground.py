@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
 from itertools import pairwise
-from math import floor
+from math import floor, inf
 from typing import TypeVar
 
 from circuitcheck.drawing.cells import most_cells
@@ -32,8 +32,26 @@ TOO_CLOSE_A_SQUARE = 5.0
 THROUGH_A_PART = 60.0
 THROUGH_A_SQUARE = 10.0
 
+NEAR_SCANNED = 1 / 64
+"""What it takes to look whether one thing is near a track, where to ask what a run meets takes 1."""
+NEAR_MET = 1 / 8
+"""The same to look what a run shares with one thing near it."""
+
 Cell = tuple[int, int]
 Entry = TypeVar("Entry", bound=Hashable)
+
+
+class Effort:
+    """How much may still be looked at while pipes are routed. It counts what is looked at and no time, so
+    that a drawing has the same lines on any machine."""
+
+    def __init__(self, left: float = inf) -> None:
+        self.left = left
+
+    @property
+    def is_spent(self) -> bool:
+        """Whether the simplest line has to do from here on."""
+        return self.left <= 0
 
 
 class Ground:
@@ -105,12 +123,14 @@ class Ground:
                 yield cell
 
     def around(
-        self, region: Box, ends: tuple[Point, Point], pipe: str, own_points: Iterable[str]
+        self, region: Box, ends: tuple[Point, Point], pipe: str, own_points: Iterable[str], effort: Effort
     ) -> Surroundings:
-        """What lies in a region, for a pipe between these ends.
+        """What lies in a region, for a pipe between these ends; nothing, where the effort is spent.
 
         `own_points` are the parts without extent (tees and caps) that the pipe itself ends on.
         """
+        if effort.is_spent:
+            return Surroundings(region, (), (), ends, effort)
         mine = frozenset(own_points)
         left, top, right, bottom = region
         boxes: dict[str, Box] = {}
@@ -123,21 +143,28 @@ class Ground:
             for run in self._runs.get(cell, ()):
                 if run[4] != pipe:
                     found[run] = None
-        return Surroundings(region, tuple(boxes.values()), tuple(found), ends)
+        effort.left -= (len(boxes) + len(found)) * NEAR_MET
+        return Surroundings(region, tuple(boxes.values()), tuple(found), ends, effort)
 
 
 class Surroundings:
     """What a pipe between two ends has to reckon with, as lists to be asked many times."""
 
     def __init__(
-        self, region: Box, boxes: tuple[Box, ...], found: tuple[Run, ...], ends: tuple[Point, Point]
+        self,
+        region: Box,
+        boxes: tuple[Box, ...],
+        found: tuple[Run, ...],
+        ends: tuple[Point, Point],
+        effort: Effort,
     ) -> None:
+        self.effort = effort
         uprights = [(across, low, high) for upright, across, low, high, _ in found if upright]
         levels = [(across, low, high) for upright, across, low, high, _ in found if not upright]
         turned_boxes = [(top, left, bottom, right) for left, top, right, bottom in boxes]
         self._region = region
-        self._upright = _OneWay(boxes, uprights, levels, [(end.x, end.y) for end in ends])
-        self._level = _OneWay(turned_boxes, levels, uprights, [(end.y, end.x) for end in ends])
+        self._upright = _OneWay(boxes, uprights, levels, [(end.x, end.y) for end in ends], effort)
+        self._level = _OneWay(turned_boxes, levels, uprights, [(end.y, end.x) for end in ends], effort)
 
     def run_cost(self, a: Point, b: Point) -> float:
         """What a straight run from `a` to `b` meets, `a` itself left out, `b` counted in."""
@@ -178,7 +205,10 @@ class _OneWay:
         alike: list[Stretch],
         crossing: list[Stretch],
         ends: list[tuple[float, float]],
+        effort: Effort,
     ) -> None:
+        self._effort = effort
+        self._scanned = (len(boxes) + len(alike) + len(crossing)) * NEAR_SCANNED
         self._boxes = boxes
         self._alike = alike
         self._crossing = crossing
@@ -189,6 +219,7 @@ class _OneWay:
         """What a run at `x` can meet at all; many runs are tried on one track."""
         found = self._at.get(x)
         if found is None:
+            self._effort.left -= self._scanned
             found = self._at[x] = (
                 [box for box in self._boxes if box[0] - CLEARANCE < x < box[2] + CLEARANCE],
                 [run for run in self._alike if -CLEARANCE < run[0] - x < CLEARANCE],
@@ -204,6 +235,7 @@ class _OneWay:
         """What an upright run at `x` meets from `start`, left out, to `finish`, counted in."""
         low, high = (start, finish) if start < finish else (finish, start)
         boxes, alike, crossing = self._near(x)
+        self._effort.left -= 1 + (len(boxes) + len(alike) + len(crossing)) * NEAR_MET
         met = 0.0
         for left, top, right, bottom in boxes:
             close = min(high, bottom + CLEARANCE) - max(low, top - CLEARANCE)

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from circuitcheck.drawing.difference import changed_items, changes, lies_elsewhere
 from circuitcheck.drawing.earlier import earlier_shapes
-from circuitcheck.drawing.ground import CONTACT, TOO_CLOSE_A_SQUARE, Box, Ground, Surroundings
+from circuitcheck.drawing.ground import CONTACT, TOO_CLOSE_A_SQUARE, Box, Effort, Ground, Surroundings
 from circuitcheck.drawing.leaving import Leaving
 from circuitcheck.drawing.search import cheapest_line
 from circuitcheck.drawing.shapes import Line, own_cost, simple_shapes, straight, way_of
@@ -18,6 +18,10 @@ MARGIN = 10.0
 """How far beyond its two ends a pipe looks for a way, in squares."""
 GOOD_ENOUGH = 7.0
 """A simple line that meets no more than this (two crossings) is taken without a search."""
+
+EFFORT, EFFORT_A_PIPE = 100_000, 100
+"""How much a run of the routing may look at, some microseconds each; pipes that are left then, the longest,
+take their simplest line. A house needs some hundreds, the pipes of a sound drawing 1 to 15 each."""
 
 
 class Routes(Mapping[str, Line]):
@@ -91,6 +95,7 @@ class _Router:
         self.ground = before._ground.copy()
         self.old_lines: dict[str, Line] = {}
         self.leaving = Leaving(drawing, self.lines)
+        self.effort = Effort()
 
     def routed(self) -> Routes:
         """Bring boxes and lines up to date, then route what has no line."""
@@ -196,11 +201,14 @@ class _Router:
             a, b = ends[id]
             return way_of(a, b) is None, abs(a.x - b.x) + abs(a.y - b.y), places[id]
 
+        self.effort = Effort(EFFORT + EFFORT_A_PIPE * len(ids))
         troubled = []
         for id in sorted(ids, key=by_length):
             if self._lay_best(id, *ends[id]) >= CONTACT:
                 troubled.append(id)
         for id in troubled:
+            if self.effort.is_spent:
+                break
             line = self.lines.pop(id)
             self.ground.remove_line(id, line)
             self.leaving.laid(self.drawing.pipes[id])
@@ -215,7 +223,9 @@ class _Router:
         """Lay the best line there is for a pipe; returns what it meets on its way."""
         pipe = self.drawing.pipes[id]
         leaving, arriving = (self.leaving.ways(pipe, which) for which in (0, 1))
-        around = self.ground.around(_region(start, finish), (start, finish), id, self._points_of(pipe))
+        around = self.ground.around(
+            _region(start, finish), (start, finish), id, self._points_of(pipe), self.effort
+        )
         stubs = TOO_CLOSE_A_SQUARE * sum(len(ways) == 1 for ways in (leaving, arriving))
         cost, line = _best_line(around, start, leaving, finish, arriving, GOOD_ENOUGH + stubs)
         old_lines = tuple(self.old_lines.values())
@@ -250,10 +260,10 @@ def _best_line(
     best: tuple[float, Line] | None = None
     met_least = float("inf")
     for least, shapes in simple_shapes(start, leaving, finish, arriving, *around.tracks(start, finish)):
-        if best is not None and least >= best[0]:
+        if best is not None and (least >= best[0] or around.effort.is_spent):
             break
         for shape in shapes:
-            if best is not None and shape.cost >= best[0]:
+            if best is not None and (shape.cost >= best[0] or around.effort.is_spent):
                 break
             met = around.line_cost(shape.line)
             if best is None or shape.cost + met < best[0]:

@@ -66,8 +66,8 @@ class _Search:
         self._step(origin, leave.cost)
 
     def run(self) -> tuple[float, tuple[Point, ...]] | None:
-        steps = 0
-        while self.queue and steps < MOST_STEPS:
+        steps, effort = 0, self.around.effort
+        while self.queue and steps < MOST_STEPS and not effort.is_spent:
             _, _, cost, state = heappop(self.queue)
             if cost > self.known[state]:
                 continue

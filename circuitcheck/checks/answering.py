@@ -17,6 +17,7 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Check, Verdict
 from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.plan import every_value
+from circuitcheck.drawing.cells import CrowdedError
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.rules.book import NoRuleError
@@ -48,6 +49,8 @@ def answer(check: Check, case: Case) -> Answer:
         return Answer((), "not judged", why=str(error))
     except TooLargeError:
         return Answer((_beyond_the_bound(check),), "not judged", why="the ways are too many to prove")
+    except CrowdedError:
+        return Answer((_too_crowded(check),), "not judged", why="too much lies in one place on the sheet")
     except Exception as error:
         return Answer(
             (_crash(check.name, error),), "not judged", crashed=True, why="it failed inside the program"
@@ -77,6 +80,18 @@ def _beyond_the_bound(check: Check) -> Finding:
         check.name,
         Grade.UNANSWERED,
         Says("{title}? The ways are too many to prove.", {"title": check.lesson.title}),
+        would_be=Grade.DANGER,
+    )
+
+
+def _too_crowded(check: Check) -> Finding:
+    return Finding(
+        check.name,
+        Grade.UNANSWERED,
+        Says(
+            "{title}? So many parts or pipes lie in one place on the sheet that it cannot be told; lay them out.",
+            {"title": check.lesson.title},
+        ),
         would_be=Grade.DANGER,
     )
 

@@ -34,6 +34,15 @@ def most_cells(things: int) -> int:
     return 10_000 + 64 * things
 
 
+def most_pairs(things: int) -> int:
+    """How many pairs of so many things may share a bucket: four times what the fullest usual sheet has."""
+    return 10_000 + 16 * things
+
+
+class CrowdedError(Exception):
+    """So much lies in one place that what lies beside what was not looked at."""
+
+
 def box_cells(box: Box, size: float = CELL) -> tuple[Cell, ...]:
     """The buckets of a box."""
     return tuple(_cells(box, size))

@@ -15,9 +15,11 @@ from circuitcheck.drawing.cells import (
     COARSER,
     Box,
     Cell,
+    CrowdedError,
     box_cells,
     line_cells,
     most_cells,
+    most_pairs,
     place_cells,
 )
 from circuitcheck.drawing.difference import changes, lies_elsewhere
@@ -46,6 +48,7 @@ class Lying:
         self._cells_of: dict[str, tuple[Cell, ...]] = {}
         self._size = CELL
         self._entries = 0
+        self._pairs = 0
         self._line_of: dict[str, tuple[Point, ...]] = {}
         self._bounds_of: dict[str, Box] = {}
         self._labels: dict[str, dict[str, None]] = {}
@@ -125,7 +128,10 @@ class Lying:
 
         `judge` is asked of every item on the sheet once, and then of those that a change may concern. It must
         rest on the item, its line, its joints and what `parts_beside` and `pipes_beside` name.
+        Raises CrowdedError where each lies beside so many that to ask would take too long.
         """
+        if self._pairs > most_pairs(len(self._cells_of)):
+            raise CrowdedError
         known = self._answers.get(judge)
         if known is None:
             items = self.drawing.components if about == PARTS else self.drawing.pipes
@@ -253,6 +259,7 @@ class Lying:
         """Take larger buckets. Each holds what lay in smaller ones inside it, and so perhaps a little more."""
         self._size *= COARSER
         kept, self._entries = self._cells_of, 0
+        self._pairs = 0
         self._cells_of, self._part_cells, self._pipe_cells = {}, {}, {}
         for id, cells in kept.items():
             buckets = self._part_cells if id in self.drawing.components else self._pipe_cells
@@ -267,13 +274,16 @@ class Lying:
             if inside is None:
                 buckets[cell] = {id: None}
             else:
+                self._pairs += len(inside)
                 inside[id] = None
 
     def _take(self, id: str, buckets: dict[Cell, dict[str, None]]) -> None:
         cells = self._cells_of.pop(id, ())
         self._entries -= len(cells)
         for cell in cells:
-            buckets[cell].pop(id, None)
+            inside = buckets[cell]
+            inside.pop(id, None)
+            self._pairs -= len(inside)
 
 
 class _Answers:

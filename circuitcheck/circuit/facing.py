@@ -35,14 +35,14 @@ def stands_backwards(body: Body, key: str, sort: Sort) -> bool:
         return False
     # Turned round, a blending valve would let water into a store's hot side, which may seem a way round
     # where it is the store's cold feed that is blocked: so what blocks it is asked about first.
-    if sort is not Sort.BLEND and _would_go(body, Ways(reduced(_turned(body.as_drawn, key))), key, sort):
+    if sort is not Sort.BLEND and _would_go(body, Ways(reduced(_turned(body.in_rings, key))), key, sort):
         return True
     if not body.warms and sort is not Sort.BLEND:
         return False
     free = _freed(body, key)
     if _goes_forward(body, Ways(reduced(free)), key, sort):
         return False
-    if sort is Sort.BLEND and _would_go(body, Ways(reduced(_turned(body.as_drawn, key))), key, sort):
+    if sort is Sort.BLEND and _would_go(body, Ways(reduced(_turned(body.in_rings, key))), key, sort):
         return True
     if not body.warms:
         return False
@@ -55,7 +55,7 @@ Ports = tuple[int, int, int, int]
 
 def ways_by_separators(body: Body, separators: Iterable[Ports]) -> Ways:
     """The ways as drawn, but through each separator only out by its load's flow and in by its return."""
-    return Ways(reduced(_marked(edge, separators) for edge in body.as_drawn))
+    return Ways(reduced(_marked(edge, separators) for edge in body.in_rings))
 
 
 def by_separators(body: Body, key: str, ways: Ways, separators: Iterable[Ports]) -> bool | None:
@@ -73,7 +73,7 @@ def by_separators(body: Body, key: str, ways: Ways, separators: Iterable[Ports])
             edge if edge.pumps & fixed or not edge.pumps else edge._replace(forward=True, back=True),
             separators,
         )
-        for edge in body.as_drawn
+        for edge in body.in_rings
     ]
     for wrong, edges in ((False, free), (True, _turned(free, key))):
         freed = Ways(reduced(edges))
@@ -138,7 +138,7 @@ def _in_a_ring(body: Body, pump: str) -> bool:
     """Whether pipes lead round from the pump's outlet to its inlet, whichever way water can go."""
     edges = [
         edge if pump in edge.pumps else edge._replace(forward=True, back=True)
-        for edge in body.as_drawn
+        for edge in body.in_rings
         if AIR_VERTEX not in (edge.a, edge.b)
     ]
     return bool(body.loop_through(Ways(reduced(edges)), pump))
@@ -154,5 +154,5 @@ def _freed(body: Body, key: str) -> list[WayEdge]:
     fixed = {key, AIR, *_guides(body)}
     return [
         edge if edge.pumps & fixed or not edge.pumps else edge._replace(forward=True, back=True)
-        for edge in body.as_drawn
+        for edge in body.in_rings
     ]

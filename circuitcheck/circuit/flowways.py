@@ -139,6 +139,31 @@ def reduced(edges: Iterable[WayEdge]) -> tuple[WayEdge, ...]:
     return tuple(alive[place] for place in sorted(alive))
 
 
+def without_dead_ends(edges: Sequence[WayEdge]) -> tuple[WayEdge, ...]:
+    """The edges that some ring takes in, or that lie between two rings, whichever way water could take each."""
+    at: dict[int, set[int]] = defaultdict(set)
+    for place, edge in enumerate(edges):
+        at[edge.a].add(place)
+        at[edge.b].add(place)
+    gone: set[int] = set()
+    todo = [vertex for vertex, here in at.items() if len(here) == 1]
+    while todo:
+        here = at[todo.pop()]
+        if len(here) != 1:
+            continue
+        place = here.pop()
+        edge = edges[place]
+        if edge.a == edge.b:
+            here.add(place)  # a ring of its own
+            continue
+        gone.add(place)
+        for end in (edge.a, edge.b):
+            at[end].discard(place)
+            if len(at[end]) == 1:
+                todo.append(end)
+    return tuple([edge for place, edge in enumerate(edges) if place not in gone])
+
+
 def _labels_on(edge: WayEdge) -> int:
     return len(edge.labels)
 

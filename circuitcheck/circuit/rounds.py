@@ -13,7 +13,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import cached_property
 from typing import NamedTuple
 
-from circuitcheck.circuit.flowways import NOTHING, WayEdge, Ways
+from circuitcheck.circuit.flowways import NOTHING, WayEdge, Ways, without_dead_ends
 from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.loops import find_loop
 from circuitcheck.circuit.positions import LEG
@@ -71,6 +71,12 @@ class Body:
     def as_drawn(self) -> tuple[WayEdge, ...]:
         """The edges before they are reduced, one a pipe or passage."""
         return self.strands.as_drawn()
+
+    @cached_property
+    def in_rings(self) -> tuple[WayEdge, ...]:
+        """Those of the edges as drawn that are no dead ends, whichever way water could take each: what is
+        left out is on no loop, however any of them is turned or freed."""
+        return without_dead_ends(self.as_drawn)
 
     @cached_property
     def ways(self) -> Ways:

@@ -7,6 +7,9 @@ ports with several ways on, are joined to one another, the pipe between them is 
 
 from __future__ import annotations
 
+from functools import cached_property
+
+from circuitcheck.circuit.contracting import BACK, BOTH, FORWARD
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.plan import FlowPassage, Plan
 
@@ -28,6 +31,11 @@ class Spans:
         self._further: list[int] = []
         self._own: dict[int, int] = {}  # by slot
         self._pass_through(self._junctions(circuit))
+
+    @cached_property
+    def ways(self) -> list[int]:
+        """The ways that water can take each span."""
+        return [BOTH if each is None or not each.is_named else ways_of(each) for each in self.passages]
 
     @property
     def vertices(self) -> int:
@@ -114,6 +122,11 @@ class Spans:
                 ends.append(end)
                 names.append(ids[place])
                 passages.append(each)
+
+
+def ways_of(passage: FlowPassage) -> int:
+    """The ways that water can take a passage; into a store by a secondary return, and not out of it."""
+    return (0 if passage.inward else FORWARD) | (BACK if passage.both else 0)
 
 
 def spans_of(circuit: Circuit) -> Spans:

@@ -15,7 +15,7 @@ from circuitcheck.circuit.contracting import BACK, BOTH, FORWARD, Strand, contra
 from circuitcheck.circuit.flowways import NOTHING, WayEdge
 from circuitcheck.circuit.plan import FlowPassage
 from circuitcheck.circuit.positions import LEG, leg_label
-from circuitcheck.circuit.spans import Spans
+from circuitcheck.circuit.spans import Spans, ways_of
 
 RETURNS = "\0returns"
 """The key of the ways by which water that has gone round comes back into a store."""
@@ -54,13 +54,12 @@ class Strands:
     def all(self) -> list[Strand]:
         """The strands; what leads nowhere is left out."""
         spans = self._spans
-        ways = [BOTH if each is None or not each.is_named else _ways(each) for each in spans.passages]
-        starts, ends, members = spans.starts, spans.ends, self._members
+        starts, ends, members, ways = spans.starts, spans.ends, self._members, spans.ways
         if self._air:
             count, air = len(starts), spans.vertices
             starts = [*starts, *(air if edge.a == AIR_VERTEX else edge.a for edge in self._air)]
             ends = [*ends, *(air if edge.b == AIR_VERTEX else edge.b for edge in self._air)]
-            ways += [FORWARD * edge.forward + BACK * edge.back for edge in self._air]
+            ways = [*ways, *(FORWARD * edge.forward + BACK * edge.back for edge in self._air)]
             members = [*members, *range(count, len(starts))]
         return contract(starts, ends, ways, spans.vertices + 1, members)
 
@@ -103,7 +102,7 @@ class Strands:
             if passage.label is not None:
                 labels.add(label_of(parts[span], passage.label))
             if ways is None:
-                ways = _ways(passage)
+                ways = ways_of(passage)
         ways = BOTH if ways is None else ways
         if not keys and not labels:
             return WayEdge(a, b, bool(ways & FORWARD), bool(ways & BACK))
@@ -275,10 +274,6 @@ class Block:
                     if lowest >= above:
                         del passed[mark:]  # a block of its own, hung on the vertex above
         return passed
-
-
-def _ways(passage: FlowPassage) -> int:
-    return (0 if passage.inward else FORWARD) | (BACK if passage.both else 0)
 
 
 def label_of(part: str, leg: str) -> str:

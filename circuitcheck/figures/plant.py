@@ -33,6 +33,9 @@ _LeftOut = tuple[str, list[int]]
 _DESIGN = {field.name: field for field in DESIGN_FIELDS}
 _PIPE = {field.name: field for field in PIPE_FIELDS}
 
+FEW_BODIES = 8
+"""Where verdicts rest on no more bodies of water than this, each is looked for by itself."""
+
 
 class Plant:
     """A drawing and all that is worked out from it. Built once; each figure is worked when first asked for."""
@@ -193,7 +196,11 @@ class Plant:
         if ("water", body) in self._rested:
             return
         self._rested.add(("water", body))
-        self._take_on(self._circulation_defaults, self.bodies.by_node, {body})
+        if len(self._rested) <= FEW_BODIES:
+            self._take_on(self._circulation_defaults, self.bodies.by_node, {body})
+            return
+        for text, owners in self._circulation_by_body.get(body, {}).items():
+            self._taken.setdefault(text, {}).update(owners)
 
     @cached_property
     def _pressure_defaults(self) -> tuple[_LeftOut, ...]:
@@ -202,6 +209,17 @@ class Plant:
     @cached_property
     def _circulation_defaults(self) -> tuple[_LeftOut, ...]:
         return self._left_out(changes_circulation)
+
+    @cached_property
+    def _circulation_by_body(self) -> dict[int, dict[str, dict[str, None]]]:
+        """The same for each body of water: of many bodies nobody looks through all parts for each."""
+        ports, body_of = self.circuit.ports, self.bodies.by_node
+        found: dict[int, dict[str, dict[str, None]]] = {}
+        for text, alike in self._circulation_defaults:
+            for place in alike:
+                for body in {body_of[node] for node in ports.nodes(place) if node >= 0}:
+                    found.setdefault(body, {}).setdefault(text, {})[ports.ids[place]] = None
+        return found
 
     def _left_out(self, matters: Callable[[Kind, str], bool]) -> tuple[_LeftOut, ...]:
         """The parts that leave a field out that matters, and how its default is told."""

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
 import networkx as nx
 from hypothesis import given
 from hypothesis import strategies as st
 
-from circuitcheck.circuit.flowways import FlowWays, WayEdge, reduced
+from circuitcheck.circuit.flowways import FlowWays, WayEdge, reduced, without_dead_ends
 from circuitcheck.circuit.joining import Circuit
 from tests.checks.asking import way
 from tests.made import Part, made
@@ -79,6 +81,21 @@ def test_every_loop_stays_and_none_is_added(told: list[tuple[int, int, str, bool
     kept = list(reduced(edges))
     # A ring that becomes one stretch can be gone round both ways: once in a self-loop, told once.
     assert set(loops(kept)) == set(loops(edges))
+
+
+@given(EDGES)
+def test_dead_ends_left_out_beforehand_leave_every_loop(told: list[tuple[int, int, str, bool]]) -> None:
+    edges = [
+        edge(a, b, f"{label}{number}", back=back) for number, (a, b, label, back) in enumerate(told) if a != b
+    ]
+    kept = without_dead_ends(edges)
+    assert set(loops(list(kept))) == set(loops(edges))
+    degree = Counter(vertex for each in kept for vertex in (each.a, each.b))
+    assert 1 not in degree.values()
+
+
+def test_a_ring_of_one_edge_stays() -> None:
+    assert without_dead_ends([edge(0, 0), edge(0, 1), edge(1, 2)]) == (edge(0, 0),)
 
 
 def around(heat: str, *ways: str, **parts: Part) -> tuple[WayEdge, ...]:

@@ -36,8 +36,8 @@ def samples() -> list[Raw]:
 
 
 def strange(chance: Random) -> Any:
-    """Any value that a field may not expect."""
-    return chance.choice(chance.choice((NUMBERS, TEXTS, TEXTS, ODD)))
+    """Any value that a field may not expect; its own, for more may be put into it."""
+    return copy.deepcopy(chance.choice(chance.choice((NUMBERS, TEXTS, TEXTS, ODD))))
 
 
 def _values(field: Any, chance: Random, ids: list[str]) -> Any:

@@ -97,6 +97,12 @@ _ALL = (
         "Heating in two zones, and a mains-fed store that an immersion heater heats alone.",
     ),
     _told(
+        "two-stores",
+        ArrangementGroup.MAINS_FED,
+        "Two stores, one discharge",
+        "A guest house: heating and two mains-fed stores, whose tundishes share one larger pipe to the outside.",
+    ),
+    _told(
         "three-port-valve",
         ArrangementGroup.FROM_CISTERN,
         "Three-port valve, sealed",

@@ -14,6 +14,7 @@ from circuitcheck.finding import Finding, Says
 from circuitcheck.operating.course import LONG_S, Course, Event, Happens, course
 from circuitcheck.operating.positions import Positions, proving, turnables, vessels
 from circuitcheck.operating.positions import named as situation_named
+from circuitcheck.operating.readings import Readings
 from circuitcheck.operating.running import Model
 from circuitcheck.operating.standing import Operated, Standing
 
@@ -63,6 +64,14 @@ class _Tried:
         if not self.model.can_run:
             return None
         return course(self.model, self.positions, self.standing.flows.pipes, is_wanted=self._is_wanted)
+
+    @cached_property
+    def begins_bar(self) -> Mapping[str, float]:
+        """The pressure in each pipe as the course begins."""
+        if self.course is None:
+            return {}
+        begins = self.model.bar(self.course.states[0])
+        return Readings(self.operated.plant, self.standing).by_pipe(begins)
 
 
 class _Pair:
@@ -150,6 +159,7 @@ def _differences(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Sa
     one, other = before.course, after.course
     if one is None or other is None:
         return
+    yield from _drawn_in(before, after)
     yield from _events(before.operated.drawing, one, other, where)
     yield from _peaks(before.operated.drawing, one, other, where)
 
@@ -195,6 +205,24 @@ def _flows(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
                     "the other way."
                 )
             yield Says(template, values)
+
+
+def _drawn_in(before: _Tried, after: _Tried) -> Iterator[Says]:
+    """Where pumps take the pressure below the air's, and would not after the remedy."""
+    one, other = before.begins_bar, after.begins_bar
+    lowest = min(one, key=lambda pipe: one[pipe], default="")
+    if lowest and other and one[lowest] < 0 <= min(other.values()):
+        values = {
+            "pipe": before.operated.drawing.name(lowest),
+            "situation": before.positions.name,
+            "before": figure(one[lowest]),
+            "after": figure(min(other.values())),
+        }
+        yield Says(
+            "As the pump starts ({situation}) the pressure in {pipe} falls to {before} bar, below that of the air "
+            "outside, and air can be drawn in; after the remedy no pipe has less than {after} bar.",
+            values,
+        )
 
 
 def _events(drawing: Drawing, one: Course, other: Course, where: str) -> Iterator[Says]:

@@ -69,25 +69,25 @@ def _on(
     seed: int, place: str, first: str, others: Sequence[str], count: int, chance: random.Random
 ) -> Exercise | None:
     """The exercise on one arrangement that begins with one kind; None where it takes too few."""
-    drawing = arrangements()[place].drawing
-    put: list[Planted] = []
-    found: tuple[Finding, ...] = ()
-    for kind in (first, *_mixed(chance, others)):
-        if not put and kind != first:
-            return None
-        if not put:
-            if next(planted(kind, Site(drawing, chance)), None) is None:
-                return None
-            drawing = varied(drawing, chance)
-        step = _step(drawing, kind, put, found, chance)
-        if step is None:
-            continue
-        each, found = step
-        put.append(each)
-        drawing = each.drawing
+    plain = arrangements()[place].drawing
+    if next(planted(first, Site(plain, chance)), None) is None:
+        return None
+    # What was varied may be in the way of a fault that has but one place.
+    for drawing in (varied(plain, chance), plain):
+        step = _step(drawing, first, (), (), chance)
+        if step is not None:
+            break
+    if step is None:
+        return None
+    put, found = [step[0]], step[1]
+    for kind in () if count == 1 else _mixed(chance, others):
+        step = _step(put[-1].drawing, kind, put, found, chance)
+        if step is not None:
+            put.append(step[0])
+            found = step[1]
         if len(put) == count:
-            return Exercise(seed, place, drawing, tuple(put), found)
-    return None
+            break
+    return Exercise(seed, place, put[-1].drawing, tuple(put), found) if len(put) == count else None
 
 
 def _step(

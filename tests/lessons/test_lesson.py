@@ -2,6 +2,11 @@
 
 from __future__ import annotations
 
+import ast
+import inspect
+from importlib import import_module
+from types import ModuleType
+
 import pytest
 
 from circuitcheck.analysis import analyse
@@ -61,3 +66,48 @@ def test_every_check_has_a_lesson_or_its_text() -> None:
     assert sorted((*live, *others)) == sorted(checks()) and set(live) == set(faults())
     with pytest.raises(KeyError):
         lesson(others[0])
+
+
+def graded(module: ModuleType) -> set[str]:
+    """The grades that a module gives, in the names of `Grade`; what a finding without an answer would be is
+    not given."""
+    tree = ast.parse(inspect.getsource(module))
+    could_be = {
+        id(inner)
+        for node in ast.walk(tree)
+        if isinstance(node, ast.keyword) and node.arg == "would_be"
+        for inner in ast.walk(node)
+    }
+    return {
+        node.attr
+        for node in ast.walk(tree)
+        if isinstance(node, ast.Attribute)
+        and isinstance(node.value, ast.Name)
+        and node.value.id == "Grade"
+        and id(node) not in could_be
+    } & {"DANGER", "FAULT", "ADVICE"}
+
+
+def grades(check: str) -> set[str]:
+    """The grades that a check gives: those that its module names, else those of the modules that it shares
+    with other checks."""
+    module = import_module(f"circuitcheck.checks.{checks()[check].topic}.{check.replace('-', '_')}")
+    if own := graded(module):
+        return own
+    shared = {inspect.getmodule(each) for each in vars(module).values() if callable(each)} - {module, None}
+    names = {each for each in shared if each and each.__name__.startswith("circuitcheck.checks.")}
+    return {grade for each in names for grade in graded(each)}
+
+
+def test_every_check_that_can_find_danger_or_fault_has_a_lesson_with_a_drawing() -> None:
+    given = {check: grades(check) for check in checks()}
+    assert [check for check, known in given.items() if not known] == []
+    heavy = {check for check, known in given.items() if known & {"DANGER", "FAULT"}}
+    assert len(heavy) > 80
+    assert sorted(heavy) == sorted(subjects(live=True))
+
+
+def test_a_vessel_on_the_pumps_delivery_is_seen_below_the_pressure_of_the_air() -> None:
+    found = lesson("vessel-on-pump-delivery")
+    assert [str(each) for each in found.scene.says if "air can be drawn in" in str(each)]
+    assert str(found.remedy.says).startswith("Move Pump into pipe")

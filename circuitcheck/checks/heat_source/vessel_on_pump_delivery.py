@@ -18,13 +18,15 @@ from collections.abc import Iterator
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
-from circuitcheck.checks.sealed_cures import moved
+from circuitcheck.checks.sealed_cures import branch_of, moved
 from circuitcheck.checks.sealed_water import sealed_with
 from circuitcheck.checks.solving import barred
 from circuitcheck.checks.wording import figure, named, shortened, upper
 from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.circuit.pump_sides import PumpSides
+from circuitcheck.drawing.changing import EditError
+from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Joint
 from circuitcheck.figures.expansion import sides_of
 from circuitcheck.figures.lowest_pressure import Lowest, lowest_pressure
@@ -34,6 +36,8 @@ from circuitcheck.sizing.vessel import vapour_bar
 
 NAME = "vessel-on-pump-delivery"
 _ROUNDING_BAR = 1e-9
+MOST_PLACES = 6
+"""How far along a pump is tried: beyond the heat source and what stands close by it, it is no longer near."""
 
 
 def judge(case: Case) -> Verdict:
@@ -127,8 +131,55 @@ def _least_bar(case: Case) -> float:
 
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
-    """The vessel's branch moved to a tee right at the pump's inlet."""
+    """The vessel's branch moved to a tee right at the pump's inlet; or the pump into one of the next pipes by
+    which water comes away from the vessel's tee."""
+    vessel = finding.components[0]
     for pump in case.circuit.devices(Role.PUMPS):
         if pump.part in finding.components[1:]:
             port = "return" if pump.device.built_in else pump.device.port
-            yield from moved(case, finding.components[0], Role.HOLDS_EXPANSION, [Joint(pump.part, port)])
+            yield from moved(case, vessel, Role.HOLDS_EXPANSION, [Joint(pump.part, port)])
+            if not pump.device.built_in:
+                yield from _pump_moved(case, pump, vessel)
+
+
+def _pump_moved(case: Case, pump: Placed, vessel: str) -> Iterator[Proposal]:
+    known = case.drawing.components[pump.part]
+    for by in _away(case, pump, vessel):
+        height = case.heights.of(by.part)
+        data = {**known.data, **({} if height is None else {"height_m": height})}
+        work = Fitting(case.drawing, case.lines)
+        pipe = case.drawing.name(work.pipe_at(by))
+        try:
+            work.take_out(pump.part)
+            work.cut_in(known.kind.name, by, port=pump.device.port, data=data, label=known.label)
+        except EditError:
+            continue
+        template = "Move {pump} into {pipe}, so that water comes from the tee of {vessel} to its inlet."
+        names = {"pump": case.drawing.name(pump.part), "pipe": pipe, "vessel": case.drawing.name(vessel)}
+        yield Proposal(Says(template, names), work.drawing)
+
+
+def _away(case: Case, pump: Placed, vessel: str) -> Iterator[Joint]:
+    """Where most water leaves the tee of a vessel, and each part that it then comes to, as far as the pump."""
+    branch = branch_of(case, vessel, Role.HOLDS_EXPANSION)
+    body = case.solved.at(pump)
+    if branch is None or body is None or not body.is_known or not body.runs:
+        return
+    drawing = case.drawing
+    hangs = {branch.port.part, *branch.between}
+    ends = (end for part in hangs for pipe in drawing.pipes_of(part) for end in drawing.pipes[pipe].joints)
+    part = next((end.part for end in ends if end.part not in hangs), "")
+    run = max(body.runs, key=lambda each: abs(each.flow_lpm(pump.part) or 0.0))
+    for _ in range(MOST_PLACES):
+        leaving = [
+            (abs(lpm), first, last)
+            for id in drawing.pipes_of(part)
+            if (lpm := run.flow_lpm(id)) and len(joints := drawing.pipes[id].joints) == 2
+            for first, last in [joints if lpm > 0 else joints[::-1]]
+            if first.part == part
+        ]
+        if not leaving or part == pump.part:
+            return
+        _, first, last = max(leaving)
+        yield first
+        part = last.part

@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
+from random import Random
+
 import pytest
 
 from circuitcheck.analysis import analyse
+from circuitcheck.arrangements.catalogue import arrangements
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.cures import cures
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.lessons.catalogue import planted
+from circuitcheck.lessons.site import Site
 from tests.checks.asking import Told, advice, asked, only, told
 from tests.checks.houses import TIGHT_PUMP, vented
 from tests.checks.sized import house, source, vessel
@@ -171,3 +176,19 @@ def test_what_is_not_known_is_named() -> None:
     finding = only(NAME, CASES["vessel on the flow beyond the pump"][0])
     assert finding.grade.value == "advice"
     assert "pu.shut_off_head_m" in finding.message
+
+
+def test_the_pump_is_moved_to_where_water_comes_away_from_the_vessel() -> None:
+    """Right after the vessel's tee its own valves could part vessel and heat source; beyond the safety valve
+    they cannot."""
+    (put,) = planted(NAME, Site(arrangements()["two-stores"].drawing, Random("cure")))
+    analysis = analyse(put.drawing)
+    (finding,) = analysis.findings
+    assert finding.grade.value == "fault"
+    said = [cure.message for cure in cures(analysis, finding)]
+    ending = "so that water comes from the tee of Heating vessel to its inlet."
+    assert said == [f"Move Pump into pipe p2, {ending}", f"Move Pump into pipe p3, {ending}"]
+    for cure in cures(analysis, finding):
+        assert analyse(cure.drawing).findings == ()
+        (pump,) = [part for part in cure.drawing.components.values() if part.kind.name == "pump"]
+        assert pump.data["shut_off_head_m"] == 8 and pump.data["isolating_valves"]

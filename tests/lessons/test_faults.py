@@ -14,13 +14,14 @@ from circuitcheck.lessons.fault import exactly
 from circuitcheck.lessons.site import Site
 from circuitcheck.storage.reading import parse
 from circuitcheck.storage.writing import dump
+from tests.lessons.sampling import each_fifth
 
 PLACES = 4
 """How many places of each kind are tried in each arrangement."""
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("check", faults())
+@pytest.mark.parametrize("check", each_fifth(faults()))
 def test_what_is_put_in_is_what_is_found(check: str) -> None:
     sound = tried = 0
     declared: set[str] = set()
@@ -42,7 +43,7 @@ def test_what_is_put_in_is_what_is_found(check: str) -> None:
     assert brought == declared
 
 
-@pytest.mark.parametrize("check", faults())
+@pytest.mark.parametrize("check", each_fifth(faults()))
 def test_it_is_told_in_a_sentence_that_can_be_believed(check: str) -> None:
     fault = faults()[check]
     assert fault.happens.endswith(".") and fault.topic
@@ -54,7 +55,7 @@ def test_it_is_told_in_a_sentence_that_can_be_believed(check: str) -> None:
             assert {*each.parts, *each.pipes} <= known
 
 
-@pytest.mark.parametrize("check", faults())
+@pytest.mark.parametrize("check", each_fifth(faults()))
 def test_a_drawing_with_it_can_be_saved_and_read(check: str) -> None:
     for name, arrangement in arrangements().items():
         site = Site(arrangement.drawing, random.Random(f"{check} {name}"))

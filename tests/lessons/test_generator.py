@@ -18,9 +18,10 @@ from circuitcheck.lessons.fault import exactly, places
 from circuitcheck.lessons.generator import MOST_FAULTS, Exercise, NoExerciseError, exercise
 from circuitcheck.storage.reading import parse
 from circuitcheck.storage.writing import dump
+from tests.lessons.sampling import each_fifth
 
-SEEDS = 60
-"""Thousands were tried once; these are tried every time."""
+SEEDS, MANY = 40, 2000
+"""So many are tried every time, and so many of an evening."""
 HEAVY = (Grade.DANGER, Grade.FAULT)
 
 
@@ -52,6 +53,14 @@ def test_every_exercise_has_just_the_faults_put_in(part: int) -> None:
 
 
 @pytest.mark.evening
+@pytest.mark.parametrize("part", range(10))
+def test_thousands_of_exercises_have_just_the_faults_put_in(part: int) -> None:
+    for seed in range(SEEDS + part, MANY, 10):
+        count = 1 + seed // 10 % MOST_FAULTS
+        holds(exercise(seed, count=count), count)
+
+
+@pytest.mark.evening
 def test_every_kind_and_every_arrangement_has_its_share() -> None:
     made = [exercise(seed) for seed in range(3 * len(faults()))]
     met = Counter(each.planted[0].check for each in made)
@@ -62,7 +71,7 @@ def test_every_kind_and_every_arrangement_has_its_share() -> None:
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("kind", faults())
+@pytest.mark.parametrize("kind", each_fifth(faults()))
 def test_every_kind_can_be_asked_for(kind: str) -> None:
     made = exercise(7, kinds={kind})
     assert [each.check for each in made.planted] == [kind]

@@ -16,24 +16,13 @@ from circuitcheck.lessons.catalogue import faults
 from circuitcheck.lessons.fault import HEAVY
 from circuitcheck.lessons.lesson import lesson, subjects
 from circuitcheck.operating.standing import Operated
+from tests.lessons.sampling import each_fifth
 
 pytestmark = pytest.mark.slow
-EACH = 5
-"""Every so manieth is tried every time: one takes seconds."""
 
 
-@pytest.mark.evening
-@pytest.mark.parametrize("check", subjects(live=True))
+@pytest.mark.parametrize("check", each_fifth(subjects(live=True)))
 def test_the_drawing_fires_and_the_remedied_one_does_not(check: str) -> None:
-    teaches(check)
-
-
-@pytest.mark.parametrize("check", subjects(live=True)[::EACH])
-def test_some_drawings_fire_and_the_remedied_ones_do_not(check: str) -> None:
-    teaches(check)
-
-
-def teaches(check: str) -> None:
     found = lesson(check)
     before, after = analyse(found.drawing).findings, analyse(found.remedy.drawing).findings
     assert found.finding in before and found.finding.check == check and found.finding.grade in HEAVY

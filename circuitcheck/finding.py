@@ -8,6 +8,8 @@ from enum import StrEnum
 from itertools import chain, islice
 from typing import SupportsIndex, overload
 
+from circuitcheck.told import told_of
+
 
 class Grade(StrEnum):
     """How much a finding weighs, heaviest first."""
@@ -171,7 +173,7 @@ class Says:
     values: Mapping[str, str | float] = field(default_factory=dict)
 
     def __str__(self) -> str:
-        return self.template.format_map(self.values)
+        return told_of(self.template, self.values)
 
 
 @dataclass(frozen=True, slots=True)
@@ -215,7 +217,7 @@ class Finding:
     @property
     def message(self) -> str:
         """The finding's sentence in English."""
-        return str(self.says)
+        return told_of(self.says.template, self.says.values)
 
     @property
     def order(self) -> tuple[int, str, str, tuple[str, ...], tuple[str, ...]]:

@@ -9,14 +9,20 @@ from operator import is_not, itemgetter
 from circuitcheck.checks.case import Case
 from circuitcheck.drawing.value import Component, Drawing
 from circuitcheck.finding import MANY, Names, NameTuple, joined
+from circuitcheck.told import listed, spoken, strung, told, told_number, upper
 
-
-def listed(names: Iterable[str]) -> str:
-    """`a`, `a and b`, or `a, b and c`."""
-    texts = list(names)
-    if len(texts) < 2:
-        return "".join(texts)
-    return f"{', '.join(texts[:-1])} and {texts[-1]}"
+__all__ = [
+    "each_once",
+    "figure",
+    "listed",
+    "named",
+    "named_again",
+    "part_of",
+    "shortened",
+    "upper",
+    "valve",
+    "valves",
+]
 
 
 def named(drawing: Drawing, ids: Iterable[str]) -> str:
@@ -45,7 +51,7 @@ def valve(drawing: Drawing, entry: str) -> str:
     if entry in drawing.components:
         return drawing.name(entry)
     part, _, leg = entry.rpartition(":")
-    return f"{drawing.name(part)} (leg {leg})"
+    return told("{valve} (leg {leg})", valve=drawing.name(part), leg=spoken(leg))
 
 
 def valves(drawing: Drawing, entries: Iterable[str]) -> str:
@@ -58,11 +64,6 @@ def part_of(drawing: Drawing, entry: str) -> str:
     return entry if entry in drawing.components else entry.rpartition(":")[0]
 
 
-def upper(text: str) -> str:
-    """The text with its first letter upper-case: the beginning of a sentence."""
-    return text[:1].upper() + text[1:]
-
-
 SHOWN_AT_MOST = 6
 """Fields named in one sentence; `Finding.missing` has them all."""
 
@@ -70,7 +71,8 @@ SHOWN_AT_MOST = 6
 def shortened(fields: Sequence[str]) -> str:
     """Missing fields in a sentence: the first few, and how many more there are."""
     more = len(fields) - SHOWN_AT_MOST
-    return ", ".join(fields[:SHOWN_AT_MOST]) + (f" and {more} more" if more > 0 else "")
+    shown = strung(fields[:SHOWN_AT_MOST])
+    return told("{these} and {more} more", these=shown, more=more) if more > 0 else shown
 
 
 def each_once(few: Iterable[str], *lists: NameTuple) -> NameTuple:
@@ -89,4 +91,4 @@ def each_once(few: Iterable[str], *lists: NameTuple) -> NameTuple:
 
 def figure(value: float) -> str:
     """A number in a sentence: at most four significant figures, no trailing zeros."""
-    return f"{value:.4g}"
+    return told_number(f"{value:.4g}")

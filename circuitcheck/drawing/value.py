@@ -11,6 +11,7 @@ from typing import Any, NamedTuple
 
 from circuitcheck.geometry import Point, turned
 from circuitcheck.parts.kind import Kind
+from circuitcheck.told import Told, told
 
 EMPTY: Mapping[str, Any] = MappingProxyType({})
 FORMAT_VERSION = 1
@@ -78,7 +79,12 @@ class Component:
     @property
     def name(self) -> str:
         """What to call it in a sentence: its label, else its kind and id."""
-        return self.label or f"{_called(self.kind)} {self.id}"
+        return self.label or _by_kind(self)
+
+
+def _by_kind(thing: Component | Control) -> str:
+    kind, id = thing.kind, thing.id
+    return Told(f"{_called(kind)} {id}", lambda tongue: f"{tongue.lower(tongue.text(kind.title))} {id}")
 
 
 @cache
@@ -225,13 +231,13 @@ class Drawing:
             parts: tuple[Component, ...] = itemgetter(*ids)(self.components)
         except KeyError:  # not all of them are parts
             return [self.name(id) for id in ids]
-        return [part.label or f"{_called(part.kind)} {part.id}" for part in parts]
+        return [part.label or _by_kind(part) for part in parts]
 
     def name(self, id: str) -> str:
         """What to call a part, pipe or control in a sentence. Raises KeyError for no such id."""
         if id in self.components:
             return self.components[id].name
         if id in self.pipes:
-            return f"pipe {id}"
+            return told("pipe {id}", id=id)
         control = self.controls[id]
-        return control.label or f"{control.kind.title.lower()} {id}"
+        return control.label or _by_kind(control)

@@ -9,21 +9,22 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar, QWidget
 
 from circuitcheck.drawing.aligning import Side
-from circuitcheck.editor import plain
+from circuitcheck.editor import plain, translating
 from circuitcheck.editor.appearance import Appearance
-from circuitcheck.editor.translating import tr
+from circuitcheck.editor.language import NAMES, Language
+from circuitcheck.editor.translating import later, tr
 
 Key = QKeySequence.StandardKey | str | None
 _Std = QKeySequence.StandardKey
 
 
 ALIGNING = {
-    Side.LEFT: ("Align &left", "Left edges in one line"),
-    Side.CENTRES: ("Align in a &column", "One above the other, so that ports lie in one line"),
-    Side.RIGHT: ("Align &right", "Right edges in one line"),
-    Side.TOP: ("Align &top", "Upper edges in one line"),
-    Side.MIDDLES: ("Align in a ro&w", "Side by side, so that ports lie in one line"),
-    Side.BOTTOM: ("Align &bottom", "Lower edges in one line"),
+    Side.LEFT: (later("Align &left"), later("Left edges in one line")),
+    Side.CENTRES: (later("Align in a &column"), later("One above the other, so that ports lie in one line")),
+    Side.RIGHT: (later("Align &right"), later("Right edges in one line")),
+    Side.TOP: (later("Align &top"), later("Upper edges in one line")),
+    Side.MIDDLES: (later("Align in a ro&w"), later("Side by side, so that ports lie in one line")),
+    Side.BOTTOM: (later("Align &bottom"), later("Lower edges in one line")),
 }
 
 
@@ -32,15 +33,15 @@ class Actions:
 
     def __init__(self, owner: QWidget) -> None:
         self._owner = owner
-        self.new = self._made("&New", _Std.New, "Begin an empty drawing")
-        self.open = self._made("&Open…", _Std.Open, "Open a drawing")
-        self.save = self._made("&Save", _Std.Save, "Save the drawing")
-        self.save_as = self._made("Save &as…", _Std.SaveAs, "Save the drawing under another name")
+        self.new = self._made(tr("&New"), _Std.New, tr("Begin an empty drawing"))
+        self.open = self._made(tr("&Open…"), _Std.Open, tr("Open a drawing"))
+        self.save = self._made(tr("&Save"), _Std.Save, tr("Save the drawing"))
+        self.save_as = self._made(tr("Save &as…"), _Std.SaveAs, tr("Save the drawing under another name"))
         self.new_window = self._made(
-            "New &window", "Ctrl+Shift+N", "A window beside this one, with a drawing of its own"
+            tr("New &window"), "Ctrl+Shift+N", tr("A window beside this one, with a drawing of its own")
         )
-        self.close_window = self._made("&Close the window", _Std.Close, "Close this window")
-        self.quit = self._made("&Quit", _Std.Quit, "Close every window")
+        self.close_window = self._made(tr("&Close the window"), _Std.Close, tr("Close this window"))
+        self.quit = self._made(tr("&Quit"), _Std.Quit, tr("Close every window"))
         self.quit.setMenuRole(QAction.MenuRole.QuitRole)
         if self.save_as.shortcut().isEmpty():
             # Not every platform has a standard key for it.
@@ -48,51 +49,63 @@ class Actions:
         if self.quit.shortcut().isEmpty():
             self.quit.setShortcut(QKeySequence("Ctrl+Q"))
 
-        self.undo = self._made("&Undo", _Std.Undo, "Take the last step back")
-        self.redo = self._made("&Redo", _Std.Redo, "Make the step again")
-        self.delete = self._made("&Delete", _Std.Delete, "Delete what is selected; pipes heal")
-        self.select_all = self._made("Select &all", _Std.SelectAll, "Select everything")
-        self.cut = self._made("Cu&t", _Std.Cut, "Take what is selected out, to paste it elsewhere")
-        self.copy = self._made("&Copy", _Std.Copy, "Copy what is selected, for a drawing or as a picture")
-        self.paste = self._made(
-            "&Paste", _Std.Paste, "Put in what was copied, where the pointer or the caret is"
+        self.undo = self._made(tr("&Undo"), _Std.Undo, tr("Take the last step back"))
+        self.redo = self._made(tr("&Redo"), _Std.Redo, tr("Make the step again"))
+        self.delete = self._made(tr("&Delete"), _Std.Delete, tr("Delete what is selected; pipes heal"))
+        self.select_all = self._made(tr("Select &all"), _Std.SelectAll, tr("Select everything"))
+        self.cut = self._made(tr("Cu&t"), _Std.Cut, tr("Take what is selected out, to paste it elsewhere"))
+        self.copy = self._made(
+            tr("&Copy"), _Std.Copy, tr("Copy what is selected, for a drawing or as a picture")
         )
-        self.duplicate = self._made("D&uplicate", "Ctrl+D", "What is selected once more, a little aside")
-        self.rename = self._made("Re&name…", "F2", "The label of what is selected, in the details")
-        self.find = self._made("&Find in the drawing…", _Std.Find, "A part or pipe by its label, kind or id")
-        self.find_next = self._made("Find the ne&xt", "F3", "The next of what was found last")
-        self.find_previous = self._made("Find the one &before", "Shift+F3", "Back among what was found last")
-        self.search = self._made("Search the co&mmands…", "Ctrl+K", "Any command by its name")
+        self.paste = self._made(
+            tr("&Paste"), _Std.Paste, tr("Put in what was copied, where the pointer or the caret is")
+        )
+        self.duplicate = self._made(
+            tr("D&uplicate"), "Ctrl+D", tr("What is selected once more, a little aside")
+        )
+        self.rename = self._made(tr("Re&name…"), "F2", tr("The label of what is selected, in the details"))
+        self.find = self._made(
+            tr("&Find in the drawing…"), _Std.Find, tr("A part or pipe by its label, kind or id")
+        )
+        self.find_next = self._made(tr("Find the ne&xt"), "F3", tr("The next of what was found last"))
+        self.find_previous = self._made(
+            tr("Find the one &before"), "Shift+F3", tr("Back among what was found last")
+        )
+        self.search = self._made(tr("Search the co&mmands…"), "Ctrl+K", tr("Any command by its name"))
 
-        self.zoom_in = self._made("Zoom &in", _Std.ZoomIn, "Larger")
-        self.zoom_out = self._made("Zoom &out", _Std.ZoomOut, "Smaller")
-        self.zoom_reset = self._made("&100 %", "Ctrl+0", "One square is 16 px")
-        self.fit = self._made("&Fit the drawing", "Ctrl+9", "The whole drawing in the window")
-        self.next_finding = self._made("&Next finding", "F8", "Choose the next finding")
-        self.previous_finding = self._made("&Previous finding", "Shift+F8", "Choose the finding before")
-        self.leave_finding = self._made("&Leave the finding", None, "The drawing as it was (Escape)")
+        self.zoom_in = self._made(tr("Zoom &in"), _Std.ZoomIn, tr("Larger"))
+        self.zoom_out = self._made(tr("Zoom &out"), _Std.ZoomOut, tr("Smaller"))
+        self.zoom_reset = self._made("&100 %", "Ctrl+0", tr("One square is 16 px"))
+        self.fit = self._made(tr("&Fit the drawing"), "Ctrl+9", tr("The whole drawing in the window"))
+        self.next_finding = self._made(tr("&Next finding"), "F8", tr("Choose the next finding"))
+        self.previous_finding = self._made(
+            tr("&Previous finding"), "Shift+F8", tr("Choose the finding before")
+        )
+        self.leave_finding = self._made(tr("&Leave the finding"), None, tr("The drawing as it was (Escape)"))
 
         self.place = self._made(
-            "&Place a part…", "Ins", "Find a part by typing and place it; letters do the same"
+            tr("&Place a part…"), "Ins", tr("Find a part by typing and place it; letters do the same")
         )
         self.shelf = self._made(
-            "Find on the &shelf", "Ctrl+Shift+F", "Find a part among the parts to the left"
+            tr("Find on the &shelf"), "Ctrl+Shift+F", tr("Find a part among the parts to the left")
         )
-        self.place_again = self._made("Place a&gain", "Ctrl+Return", "One more of the kind placed last")
+        self.place_again = self._made(
+            tr("Place a&gain"), "Ctrl+Return", tr("One more of the kind placed last")
+        )
         self.keep_placing = self._made(
-            "&Keep placing", None, "After each part the next of its kind is in hand"
+            tr("&Keep placing"), None, tr("After each part the next of its kind is in hand")
         )
         self.keep_placing.setCheckable(True)
         self.pipe = self._made(
-            "&Draw a pipe from here", "P", "From the part that is selected or the caret, by keys"
+            tr("&Draw a pipe from here"), "P", tr("From the part that is selected or the caret, by keys")
         )
-        self.route = self._made("&Let the program route it", None, "Corners that were set by hand go")
-        self.align = {side: self._made(text, None, hint) for side, (text, hint) in ALIGNING.items()}
-        self.spread_across = self._made("Spread a&cross", None, "Alike gaps from left to right")
-        self.spread_down = self._made("Spread d&own", None, "Alike gaps from top to bottom")
-        self.turn = self._made("&Turn", "R", "Turn what is selected by a quarter, clockwise")
-        self.mirror = self._made("&Mirror", "M", "Mirror what is selected, left to right")
-        self.about = self._made("&About circuitcheck", None, "Version, licence and words of care")
+        self.route = self._made(tr("&Let the program route it"), None, tr("Corners that were set by hand go"))
+        self.align = {side: self._made(tr(text), None, tr(hint)) for side, (text, hint) in ALIGNING.items()}
+        self.spread_across = self._made(tr("Spread a&cross"), None, tr("Alike gaps from left to right"))
+        self.spread_down = self._made(tr("Spread d&own"), None, tr("Alike gaps from top to bottom"))
+        self.turn = self._made(tr("&Turn"), "R", tr("Turn what is selected by a quarter, clockwise"))
+        self.mirror = self._made(tr("&Mirror"), "M", tr("Mirror what is selected, left to right"))
+        self.about = self._made(tr("&About circuitcheck"), None, tr("Version, licence and words of care"))
         self.about.setMenuRole(QAction.MenuRole.AboutRole)
         self.noted = self._made(
             tr("&Report of a failure…"),
@@ -100,6 +113,7 @@ class Actions:
             tr("What the program has noted of its own failures, to hand on by hand"),
         )
         self.appearances = self._appearances()
+        self.languages = self._languages()
 
     @property
     def of_the_sheet(self) -> tuple[QAction, ...]:
@@ -141,7 +155,7 @@ class Actions:
         hand_over: Sequence[QAction],
     ) -> None:
         """Put the menus into the menu bar."""
-        file = bar.addMenu("&File")
+        file = bar.addMenu(tr("&File"))
         file.addActions([self.new, start, self.new_window, self.open])
         file.addMenu(recent)
         file.addMenu(samples)
@@ -151,7 +165,7 @@ class Actions:
         file.addActions(list(hand_over))
         file.addSeparator()
         file.addActions([self.close_window, self.quit])
-        edit = bar.addMenu("&Edit")
+        edit = bar.addMenu(tr("&Edit"))
         edit.addActions([self.undo, self.redo])
         edit.addSeparator()
         edit.addActions([self.cut, self.copy, self.paste, self.duplicate, self.delete])
@@ -159,7 +173,7 @@ class Actions:
         edit.addActions([self.select_all, self.rename])
         edit.addSeparator()
         edit.addActions([self.find, self.find_next, self.find_previous, self.search, fill_in])
-        view = bar.addMenu("&View")
+        view = bar.addMenu(tr("&View"))
         view.addActions([self.zoom_in, self.zoom_out, self.zoom_reset, self.fit])
         view.addSeparator()
         view.addActions([self.next_finding, self.previous_finding, self.leave_finding])
@@ -168,25 +182,30 @@ class Actions:
         view.addMenu(flows)
         view.addAction(operate)
         view.addMenu(self._appearance_menu(bar))
-        arrange = bar.addMenu("&Arrange")
+        view.addMenu(self._language_menu(bar))
+        arrange = bar.addMenu(tr("&Arrange"))
         arrange.addActions([self.place, self.place_again, self.keep_placing, self.shelf, self.pipe])
         arrange.addSeparator()
         arrange.addActions([self.turn, self.mirror, self.route])
         arrange.addMenu(self.align_menu(arrange))
         bar.addMenu(windows)
-        bar.addMenu("&Help").addActions([tour, self.noted, self.about])
+        bar.addMenu(tr("&Help")).addActions([tour, self.noted, self.about])
 
     def show_steps(self, undo: str, redo: str) -> None:
         """Name the steps that undo and redo would take."""
-        for action, word, step in ((self.undo, "&Undo", undo), (self.redo, "&Redo", redo)):
+        for action, alone, step, named in (
+            (self.undo, tr("&Undo"), undo, tr("&Undo {step}")),
+            (self.redo, tr("&Redo"), redo, tr("&Redo {step}")),
+        ):
             action.setEnabled(bool(step))
-            name = f"{step[:1].lower()}{step[1:]}" if step else ""
-            action.setText(f"{word} {plain.action_text(name)}".rstrip())
-            plain.set_tip(action, f"{word.replace('&', '')} {name}".rstrip())
+            name = translating.lower(tr(step)) if step else ""
+            text = named.format(step=plain.action_text(name)) if name else alone
+            action.setText(text)
+            plain.set_tip(action, text.replace("&&", "\0").replace("&", "").replace("\0", "&"))
 
     def align_menu(self, parent: QWidget) -> QMenu:
         """Aligning and spreading, as a menu of its own."""
-        menu = QMenu("&Align and spread", parent)
+        menu = QMenu(tr("&Align and spread"), parent)
         sides = list(self.align.values())
         menu.addActions(sides[:3])
         menu.addSeparator()
@@ -221,9 +240,25 @@ class Actions:
         return made
 
     def _appearance_menu(self, bar: QMenuBar) -> QMenu:
-        menu = QMenu("&Appearance", bar)
+        menu = QMenu(tr("&Appearance"), bar)
         menu.addActions(list(self.appearances.values()))
         return menu
+
+    def _language_menu(self, bar: QMenuBar) -> QMenu:
+        menu = QMenu(tr("&Language"), bar)
+        menu.addActions(list(self.languages.values()))
+        return menu
+
+    def _languages(self) -> dict[Language, QAction]:
+        group = QActionGroup(self._owner)
+        made = {}
+        for language, name in NAMES.items():
+            text = tr(name) if language is Language.SYSTEM else name
+            action = self._made(text, None, tr("The language of the window, from the next start on"))
+            action.setCheckable(True)
+            group.addAction(action)
+            made[language] = action
+        return made
 
     def _made(self, text: str, key: Key, hint: str) -> QAction:
         action = QAction(text, self._owner)

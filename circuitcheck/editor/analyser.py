@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal
 
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor.translating import later
 from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.report.finding_text import FAILED
@@ -84,7 +85,7 @@ def failed(drawing: Drawing, error: Exception) -> Analysis:
         FAILED,
         Grade.UNANSWERED,
         Says(
-            "The checks failed inside the program and have judged nothing: {error}.",
+            later("The checks failed inside the program and have judged nothing: {error}."),
             {"error": f"{type(error).__name__}: {error}"},
         ),
         would_be=Grade.DANGER,
@@ -98,5 +99,5 @@ def failed(drawing: Drawing, error: Exception) -> Analysis:
         crashed=names,
         taken=(),
         rule_book="",
-        why_not_judged=dict.fromkeys(names, "it failed inside the program"),
+        why_not_judged=dict.fromkeys(names, later("it failed inside the program")),
     )

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QToolButton, QWidget
 from circuitcheck.editor import plain
 from circuitcheck.editor.icons import ARROW_PX, GRADE_PX, arrow_icon, grade_icon
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import later, tr
 from circuitcheck.finding import Grade
 from circuitcheck.report.finding_text import GRADE_MEANS, counts, is_empty
 from circuitcheck.report.wording import short
@@ -20,7 +21,7 @@ if TYPE_CHECKING:
 
 BAR_PX = 48
 MOST_LETTERS = 72
-UNTITLED = "Untitled drawing"
+UNTITLED = later("Untitled drawing")
 
 
 class Bar(QWidget):
@@ -45,7 +46,7 @@ class Bar(QWidget):
         line.addSpacing(6)
         line.addWidget(rule)
         line.addSpacing(12)
-        self._name = plain.label(UNTITLED, "name")
+        self._name = plain.label(tr(UNTITLED), "name")
         self._state = plain.label("", "second")
         line.addWidget(self._name)
         line.addSpacing(6)
@@ -63,23 +64,23 @@ class Bar(QWidget):
 
     def show_name(self, title: str, state: str) -> None:
         """The drawing's name, and whether it is saved."""
-        self._name.setText(short(title, MOST_LETTERS) or UNTITLED)
+        self._name.setText(short(title, MOST_LETTERS) or tr(UNTITLED))
         self._state.setText(state)
 
     def show_busy(self, *, empty: bool = False) -> None:
         """No answer yet: neither counts nor an all-clear; an empty drawing needs none."""
-        self._show_sentence("Nothing drawn" if empty else "Judging…", sound=False)
+        self._show_sentence(tr("Nothing drawn") if empty else tr("Judging…"), sound=False)
 
     def show_analysis(self, analysis: Analysis) -> None:
         """One count for each grade, or a sentence where nothing was found."""
         if analysis.findings:
             self._show_counts(counts(analysis))
         elif is_empty(analysis.drawing):
-            self._show_sentence("Nothing drawn", sound=False)
+            self._show_sentence(tr("Nothing drawn"), sound=False)
         elif not analysis.judged:
-            self._show_sentence("Nothing judged", sound=False)
+            self._show_sentence(tr("Nothing judged"), sound=False)
         else:
-            self._show_sentence("Nothing found", sound=True)
+            self._show_sentence(tr("Nothing found"), sound=True)
 
     def set_theme(self, theme: Theme) -> None:
         """Paint arrows and marks anew."""

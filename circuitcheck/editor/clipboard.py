@@ -9,6 +9,7 @@ from PySide6.QtSvg import QSvgGenerator
 from circuitcheck.drawing.clipboard import in_words, is_bare
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet.picture import Picture
+from circuitcheck.editor.translating import tr, tr_n
 from circuitcheck.storage.faults import DrawingError
 from circuitcheck.storage.limits import MOST_BYTES, MOST_PARTS
 from circuitcheck.storage.reading import parse
@@ -74,20 +75,22 @@ def fragment_in(data: QMimeData | None) -> Drawing:
     """The piece in what another window or program gave: our own, or a drawing's file as text."""
     raw = None if data is None else _raw(data)
     if raw is None:
-        raise PasteError("There is nothing on the clipboard that can be put into a drawing.")
+        raise PasteError(tr("There is nothing on the clipboard that can be put into a drawing."))
     if len(raw) > MOST_BYTES:
-        raise PasteError("What is on the clipboard is too large for a drawing. Nothing was put in.")
+        raise PasteError(tr("What is on the clipboard is too large for a drawing. Nothing was put in."))
     try:
         fragment = parse(raw, NAME)
     except DrawingError as error:
         first = error.faults[0].message
         more = len(error.faults) - 1
-        also = f" {more} more {'thing is' if more == 1 else 'things are'} wrong with it." if more else ""
-        raise PasteError(
-            f"What is on the clipboard cannot be read as parts of a drawing. {first}{also} Nothing was put in."
-        ) from error
+        said = [tr("What is on the clipboard cannot be read as parts of a drawing."), tr(first)]
+        if more:
+            said.append(
+                tr_n("1 more thing is wrong with it.", "{count} more things are wrong with it.", more)
+            )
+        raise PasteError(" ".join([*said, tr("Nothing was put in.")])) from error
     if is_bare(fragment):
-        raise PasteError("The drawing on the clipboard is empty. Nothing was put in.")
+        raise PasteError(tr("The drawing on the clipboard is empty. Nothing was put in."))
     return fragment
 
 

@@ -13,8 +13,10 @@ from circuitcheck.editor.find_box import WIDE_PX, FindBox, Match
 from circuitcheck.editor.icons import kind_icon
 from circuitcheck.editor.part_search import found_by
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import tr
 from circuitcheck.parts.catalogue import kinds
 from circuitcheck.parts.kind import Kind
+from circuitcheck.told import lower
 
 MOST_FOUND = 60
 
@@ -54,7 +56,7 @@ class CommandSearch(QObject):
         self._window, self._bar = window, bar
         self._place, self._over, self._theme = place, over, theme
         self.commands: list[Command] = []
-        self.box = FindBox(window, "Search the commands", "No command is called that.")
+        self.box = FindBox(window, tr("Search the commands"), tr("No command is called that."))
         self.box.typed.connect(self._find)
         self.box.chosen.connect(self._run)
         self.box.left.connect(self._leave)
@@ -87,7 +89,12 @@ class CommandSearch(QObject):
         if words:
             theme = self._theme()
             matches += [
-                Match(f"Place {kinds()[name].title.lower()}", kinds()[name], "part", kind_icon(name, theme))
+                Match(
+                    tr("Place {part}", part=lower(kinds()[name].title)),
+                    kinds()[name],
+                    "part",
+                    kind_icon(name, theme),
+                )
                 for name in found_by(typed.casefold().removeprefix("place "))
             ]
         # What cannot be done now comes last, after the parts.

@@ -12,6 +12,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.analyser import Analyse, Analyser
 from circuitcheck.editor.curing import Curer
 from circuitcheck.editor.history import History
+from circuitcheck.told import told
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
@@ -24,7 +25,9 @@ class FileChangedError(Exception):
     """The file on the disk is no longer the one that was read or saved here; nothing was written."""
 
     def __init__(self, path: Path) -> None:
-        super().__init__(f"{path.name} was changed by somebody else since it was opened here.")
+        super().__init__(
+            told("{file} was changed by somebody else since it was opened here.", file=path.name)
+        )
         self.path = path
 
 

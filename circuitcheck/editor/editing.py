@@ -18,6 +18,7 @@ from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.sheet import commands
 from circuitcheck.editor.status import StatusLine
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import later, of_error, tr, tr_n
 
 
 class Editing(QObject):
@@ -102,26 +103,26 @@ class Editing(QObject):
         if taken is not None:
             clipboard.put(clipboard.mime_of(taken, self._document.drawing))
             count = len(taken.components) + len(taken.controls)
-            self._status.show_hint(
-                f"Copied: {_counted(count, 'part')} and {_counted(len(taken.pipes), 'pipe')}."
-            )
+            parts = tr_n("1 part", "{count} parts", count)
+            pipes = tr_n("1 pipe", "{count} pipes", len(taken.pipes))
+            self._status.show_hint(tr("Copied: {parts} and {pipes}.", parts=parts, pipes=pipes))
         return taken
 
     def _cut(self) -> None:
         sheet = self._panes.sheet
         if sheet.is_at_rest and self._copy() is not None:
-            sheet.run(partial(commands.remove, verb="Cut"))
+            sheet.run(partial(commands.remove, verb=later("Cut")))
 
     def _paste(self) -> None:
         try:
             fragment = clipboard.fragment_on_clipboard()
         except clipboard.PasteError as error:
             plain.message(
-                self._window, "Nothing was pasted.", str(error), icon=QMessageBox.Icon.Warning
+                self._window, tr("Nothing was pasted."), tr(of_error(error)), icon=QMessageBox.Icon.Warning
             ).exec()
             return
         if not clipboard.fits(self._document.drawing, fragment):
-            self._status.show_hint("With this the drawing would have more parts than a file can hold.")
+            self._status.show_hint(tr("With this the drawing would have more parts than a file can hold."))
             return
         self._panes.sheet.paste(fragment)
         self._panes.sheet.setFocus()
@@ -160,8 +161,8 @@ class Editing(QObject):
             menu.addActions([actions.fit, actions.zoom_reset])
             return menu
         if len(ids) == 1 and pipes:
-            cut_in = menu.addAction("Cut a part &in…")
-            cut_in.setStatusTip("Find a part by typing and put it into this pipe")
+            cut_in = menu.addAction(tr("Cut a part &in…"))
+            cut_in.setStatusTip(tr("Find a part by typing and put it into this pipe"))
             cut_in.triggered.connect(sheet.begin_finding)
             menu.addActions([actions.route])
         elif len(ids) == 1:
@@ -176,7 +177,3 @@ class Editing(QObject):
         menu.addSeparator()
         menu.addActions([actions.fit])
         return menu
-
-
-def _counted(count: int, word: str) -> str:
-    return f"{count} {word}{'' if count == 1 else 's'}"

@@ -13,13 +13,14 @@ from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
 from circuitcheck.editor import plain, remembered
 from circuitcheck.editor.document import ENDING, Document, FileChangedError
+from circuitcheck.editor.translating import later, of_error, tr
 from circuitcheck.shipped import data_path
 
 if TYPE_CHECKING:
     from circuitcheck.storage.faults import DrawingError
 
-FILTER = f"Drawings (*{ENDING})"
-ANY = "All files (*)"
+FILTER = later("Drawings (*{ending})")
+ANY = later("All files (*)")
 _Button = QMessageBox.StandardButton
 
 
@@ -56,7 +57,7 @@ class Files(QObject):
         if not self.may_leave():
             return
         name, _ = QFileDialog.getOpenFileName(
-            self._window, "Open a drawing", str(self._folder()), f"{FILTER};;{ANY}"
+            self._window, tr("Open a drawing"), str(self._folder()), f"{tr(FILTER, ending=ENDING)};;{tr(ANY)}"
         )
         if name:
             self.read(Path(name))
@@ -90,7 +91,9 @@ class Files(QObject):
 
     def save_as(self) -> bool:
         """Ask for a file and save to it. Returns whether it was saved."""
-        name, _ = QFileDialog.getSaveFileName(self._window, "Save the drawing", str(self._proposal()), FILTER)
+        name, _ = QFileDialog.getSaveFileName(
+            self._window, tr("Save the drawing"), str(self._proposal()), tr(FILTER, ending=ENDING)
+        )
         if not name:
             return False
         path = Path(name)
@@ -116,11 +119,11 @@ class Files(QObject):
 
     def ask_unsaved(self) -> Answer:
         """Ask what becomes of unsaved changes."""
-        name = self._document.drawing.title or "this drawing"
+        name = self._document.drawing.title or tr("this drawing")
         box = plain.message(
             self._window,
-            f"Save the changes to {name}?",
-            "Without saving they are lost.",
+            tr("Save the changes to {name}?", name=name),
+            tr("Without saving they are lost."),
             icon=QMessageBox.Icon.Warning,
             buttons=_Button.Save | _Button.Discard | _Button.Cancel,
             default=_Button.Save,
@@ -132,7 +135,7 @@ class Files(QObject):
         """Ask whether an existing file may be replaced."""
         box = plain.message(
             self._window,
-            f"{path.name} exists already. Replace it?",
+            tr("{file} exists already. Replace it?", file=path.name),
             icon=QMessageBox.Icon.Warning,
             buttons=_Button.Yes | _Button.Cancel,
             default=_Button.Cancel,
@@ -143,14 +146,14 @@ class Files(QObject):
         """Ask what to do where the file was changed meanwhile: SAVE replaces it, DISCARD saves elsewhere."""
         box = plain.message(
             self._window,
-            str(error),
-            "Replacing it discards what was changed there. Saving under another name keeps both.",
+            tr(of_error(error)),
+            tr("Replacing it discards what was changed there. Saving under another name keeps both."),
             icon=QMessageBox.Icon.Warning,
             buttons=_Button.Cancel,
             default=_Button.Cancel,
         )
-        replace = box.addButton("Replace", QMessageBox.ButtonRole.DestructiveRole)
-        elsewhere = box.addButton("Save as…", QMessageBox.ButtonRole.AcceptRole)
+        replace = box.addButton(tr("Replace"), QMessageBox.ButtonRole.DestructiveRole)
+        elsewhere = box.addButton(tr("Save as…"), QMessageBox.ButtonRole.AcceptRole)
         box.exec()
         if box.clickedButton() is replace:
             return Answer.SAVE
@@ -196,7 +199,7 @@ class Files(QObject):
         except OSError as error:
             remembered.forget_recent(self._settings, path)
             self.recent_changed.emit()
-            self._say(f"{path.name} cannot be opened.", error.strerror or str(error))
+            self._say(tr("{file} cannot be opened.", file=path.name), error.strerror or tr(of_error(error)))
             return False
         self.opened.emit()
         return True
@@ -208,20 +211,24 @@ class Files(QObject):
             self._document.save(path, over_changes=over_changes)
         except DrawingError as error:
             # Written so, the file could not be read again; the old one stands.
-            self._say_faults(path, error, "cannot be saved.")
+            self._say_faults(path, error, tr("cannot be saved."))
             return False
         except OSError as error:
-            self._say(str(error), "The drawing here is as it was. Save it elsewhere, or try again.")
+            self._say(
+                tr(of_error(error)), tr("The drawing here is as it was. Save it elsewhere, or try again.")
+            )
             return False
         remembered.add_recent(self._settings, path)
         self.recent_changed.emit()
         return True
 
-    def _say_faults(self, path: Path, error: DrawingError, what: str = "cannot be read.") -> None:
+    def _say_faults(self, path: Path, error: DrawingError, what: str = tr("cannot be read.")) -> None:
         messages = [fault.message for fault in error.faults]
         first, details = messages[0], ""
         if len(messages) > 1:
-            first = f"{len(messages)} things are wrong with it. The first: {first}"
+            first = tr(
+                "{count} things are wrong with it. The first: {first}", count=len(messages), first=first
+            )
             details = "\n".join(messages)
         self._say(f"{path.name} {what}", first, details)
 

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from circuitcheck.editor import plain
+from circuitcheck.editor.translating import tr
 
 WIDE_PX, ROW_PX, MOST_ROWS, ICON_PX = 340, 32, 9, 24
 ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
@@ -82,7 +83,7 @@ class FindBox(QFrame):
 
     def _set_up_list(self, name: str) -> None:
         rows = self.list
-        rows.setAccessibleName(f"{name}: what was found")
+        rows.setAccessibleName(tr("{name}: what was found", name=name))
         rows.setColumnCount(2)
         rows.setHeaderHidden(True)
         rows.header().setStretchLastSection(False)

@@ -11,6 +11,7 @@ from circuitcheck.editor.find_box import FindBox, Match
 from circuitcheck.editor.icons import kind_icon
 from circuitcheck.editor.sheet import SheetView
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import tr
 from circuitcheck.report.wording import upper
 from circuitcheck.sheet.depiction import one_line
 
@@ -33,7 +34,7 @@ class FindingParts(QObject):
         self._before: frozenset[str] = frozenset()
         self._typed = ""
         self._last: str | None = None
-        self.box = FindBox(sheet.viewport(), "Find in the drawing", "Nothing here is called that.")
+        self.box = FindBox(sheet.viewport(), tr("Find in the drawing"), tr("Nothing here is called that."))
         self.box.typed.connect(self._find)
         self.box.moved.connect(self._show)
         self.box.chosen.connect(self._stay)
@@ -55,7 +56,12 @@ class FindingParts(QObject):
         self._last = found[index % len(found)]
         self._show(self._last)
         self._hint(
-            f"{index % len(found) + 1} of {len(found)} called “{one_line(self._typed)}”.  F3 next, Shift F3 back."
+            tr(
+                "{index} of {count} called “{typed}”.  F3 next, Shift F3 back.",
+                index=index % len(found) + 1,
+                count=len(found),
+                typed=one_line(self._typed),
+            )
         )
 
     def _find(self, typed: str) -> None:
@@ -110,4 +116,4 @@ def _names(drawing: Drawing) -> list[tuple[str, str]]:
     things = [
         (thing.id, f"{thing.label} {thing.kind.title} {thing.id}".strip().casefold()) for thing in drawn
     ]
-    return [*things, *((id, f"pipe {id}".casefold()) for id in drawing.pipes)]
+    return [*things, *((id, tr("pipe {id}", id=id).casefold()) for id in drawing.pipes)]

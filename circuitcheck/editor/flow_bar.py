@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QSizePolic
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.panels.edged import ArrowedComboBox
+from circuitcheck.editor.translating import tr
 from circuitcheck.report.flows import By
 from circuitcheck.report.wording import upper
 
@@ -27,12 +28,12 @@ class FlowBar(QFrame):
     def __init__(self) -> None:
         super().__init__()
         self.setObjectName("bar")
-        self.setAccessibleName("Flows on the sheet")
+        self.setAccessibleName(tr("Flows on the sheet"))
         self.setFixedHeight(HIGH_PX)
         self.situation = ArrowedComboBox()
-        self.situation.setAccessibleName("Situation")
+        self.situation.setAccessibleName(tr("Situation"))
         self.by = ArrowedComboBox()
-        self.by.setAccessibleName("What stands by the pipes")
+        self.by.setAccessibleName(tr("What stands by the pipes"))
         for by in By:
             self.by.addItem(by.value, by)
         for box in (self.situation, self.by):
@@ -40,19 +41,19 @@ class FlowBar(QFrame):
         self.situation.setMaximumWidth(MOST_SITUATION_PX)
         self._said = Elided()
         self.fill_in = QToolButton()
-        self.fill_in.setText("Fill in")
+        self.fill_in.setText(tr("Fill in"))
         self.fill_in.setProperty("link", True)
         self.fill_in.setMinimumHeight(32)
-        plain.set_tip(self.fill_in, "Fill in what is not known")
+        plain.set_tip(self.fill_in, tr("Fill in what is not known"))
         self.close_button = QToolButton()
         self.close_button.setText("×")
         self.close_button.setFixedSize(32, 32)
-        self.close_button.setAccessibleName("Hide the flows")
-        plain.set_tip(self.close_button, "Hide the flows (F9)")
+        self.close_button.setAccessibleName(tr("Hide the flows"))
+        plain.set_tip(self.close_button, tr("Hide the flows (F9)"))
         line = QHBoxLayout(self)
         line.setContentsMargins(12, 0, 8, 0)
         line.setSpacing(8)
-        line.addWidget(plain.label("Flows", "heading"))
+        line.addWidget(plain.label(tr("Flows"), "heading"))
         line.addWidget(self.situation)
         line.addWidget(self.by)
         line.addSpacing(4)
@@ -110,7 +111,9 @@ class FlowBar(QFrame):
         """One line beside the choices; `asks`: with the way to what is to be filled in."""
         self._said.show_text(sentence)
         self.fill_in.setVisible(asks)
-        self.fill_in.setAccessibleName(f"Fill in: {sentence}" if asks else "Fill in")
+        self.fill_in.setAccessibleName(
+            tr("Fill in: {sentence}", sentence=sentence) if asks else tr("Fill in")
+        )
         self.setAccessibleDescription(sentence)
 
 

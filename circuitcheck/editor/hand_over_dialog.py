@@ -7,28 +7,31 @@ from dataclasses import dataclass
 from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
 
 from circuitcheck.editor import plain
+from circuitcheck.editor.translating import later, tr
 
 ENDINGS = {
-    "pdf": "PDF document",
-    "html": "HTML page",
-    "svg": "SVG drawing",
-    "png": "PNG picture",
-    "csv": "Table",
+    "pdf": later("PDF document"),
+    "html": later("HTML page"),
+    "svg": later("SVG drawing"),
+    "png": later("PNG picture"),
+    "csv": later("Table"),
 }
 KINDS = (
-    ("pdf", "PDF, the whole document to print and file"),
-    ("html", "HTML, the whole document as one page for a browser or a phone"),
-    ("svg", "SVG, the drawing as line work"),
-    ("png", "PNG, the drawing as a picture"),
-    ("csv", "CSV, findings and parts list for a spreadsheet"),
+    ("pdf", later("PDF, the whole document to print and file")),
+    ("html", later("HTML, the whole document as one page for a browser or a phone")),
+    ("svg", later("SVG, the drawing as line work")),
+    ("png", later("PNG, the drawing as a picture")),
+    ("csv", later("CSV, findings and parts list for a spreadsheet")),
 )
 PAPERS = (("a4", "A4"), ("a3", "A3"))
 LIES = (
-    ("", "Text upright, the drawing as it is larger"),
-    ("portrait", "All pages upright"),
-    ("landscape", "All pages lying"),
+    ("", later("Text upright, the drawing as it is larger")),
+    ("portrait", later("All pages upright")),
+    ("landscape", later("All pages lying")),
 )
-CARE = "Unanswered, not judged and what does not apply are told in it. A drawing without findings is not a certificate."
+CARE = later(
+    "Unanswered, not judged and what does not apply are told in it. A drawing without findings is not a certificate."
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,18 +48,18 @@ class HandOverDialog(QDialog):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Hand over")
+        self.setWindowTitle(tr("Hand over"))
         self.kind, self.paper, self.lies = _choice(KINDS), _choice(PAPERS), _choice(LIES)
-        self.kind.setAccessibleName("Kind of file")
-        self.paper.setAccessibleName("Paper")
-        self.lies.setAccessibleName("Pages")
+        self.kind.setAccessibleName(tr("Kind of file"))
+        self.paper.setAccessibleName(tr("Paper"))
+        self.lies.setAccessibleName(tr("Pages"))
         form = QFormLayout()
-        form.addRow("&Kind of file", self.kind)
-        form.addRow("&Paper", self.paper)
-        form.addRow("Pa&ges", self.lies)
+        form.addRow(tr("&Kind of file"), self.kind)
+        form.addRow(tr("&Paper"), self.paper)
+        form.addRow(tr("Pa&ges"), self.lies)
         button = QDialogButtonBox.StandardButton
         buttons = QDialogButtonBox(button.Save | button.Cancel)
-        buttons.button(button.Save).setText("&Save…")
+        buttons.button(button.Save).setText(tr("&Save…"))
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         self.kind.currentIndexChanged.connect(self._kind_chosen)
@@ -64,7 +67,7 @@ class HandOverDialog(QDialog):
         lines.setContentsMargins(16, 16, 16, 16)
         lines.setSpacing(12)
         lines.addLayout(form)
-        lines.addWidget(plain.label(CARE, "second", wrap=True))
+        lines.addWidget(plain.label(tr(CARE), "second", wrap=True))
         lines.addWidget(buttons)
 
     @property
@@ -83,5 +86,5 @@ class HandOverDialog(QDialog):
 def _choice(entries: tuple[tuple[str, str], ...]) -> QComboBox:
     made = QComboBox()
     for data, text in entries:
-        made.addItem(text, data)
+        made.addItem(tr(text), data)
     return made

@@ -21,11 +21,12 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.hand_over_dialog import ENDINGS, HandOverDialog, Wanted
+from circuitcheck.editor.translating import later, tr
 
 if TYPE_CHECKING:
     from circuitcheck.report.document.content import Content
 
-FAILED = "The document could not be made: it failed inside the program."
+FAILED = later("The document could not be made: it failed inside the program.")
 Say = Callable[[str], None]
 
 
@@ -50,10 +51,10 @@ class HandOver(QObject):
         self._running: Future[None] | None = None
         self._printer: QPrinter | None = None
         self._closed = False
-        hint = "Save the whole as a document: PDF, HTML, SVG, PNG or a table"
-        self.action = _action(window, "&Hand over…", "Ctrl+E", hint)
+        hint = tr("Save the whole as a document: PDF, HTML, SVG, PNG or a table")
+        self.action = _action(window, tr("&Hand over…"), "Ctrl+E", hint)
         key = QKeySequence.StandardKey.Print
-        self.print_action = _action(window, "&Print the drawing…", key, "The drawing on paper")
+        self.print_action = _action(window, tr("&Print the drawing…"), key, tr("The drawing on paper"))
         self.action.triggered.connect(self.hand_over)
         self.print_action.triggered.connect(self.print_drawing)
         self._done.connect(self._finished)
@@ -68,7 +69,7 @@ class HandOver(QObject):
         wanted = self.ask()
         to = None if wanted is None else self.ask_file(wanted)
         if wanted is not None and to is not None:
-            self._say(f"Making {to.name}…")
+            self._say(tr("Making {file}…", file=to.name))
             self._start(lambda drawing, name, analysis: _write(drawing, name, analysis, wanted, to))
 
     def print_drawing(self) -> None:
@@ -76,7 +77,7 @@ class HandOver(QObject):
         printer = self.ask_printer()
         if printer is not None:
             self._printer = printer
-            self._say("Printing…")
+            self._say(tr("Printing…"))
             self._start(lambda drawing, name, analysis: _Made(content=_content(drawing, name, analysis)))
 
     def close(self) -> None:
@@ -93,7 +94,10 @@ class HandOver(QObject):
         """Where the file goes; None where it was left. An existing one is asked about."""
         ending = f".{wanted.form}"
         name, _ = QFileDialog.getSaveFileName(
-            self._window, "Hand over", str(self._proposal(ending)), f"{ENDINGS[wanted.form]} (*{ending})"
+            self._window,
+            tr("Hand over"),
+            str(self._proposal(ending)),
+            f"{tr(ENDINGS[wanted.form])} (*{ending})",
         )
         if not name:
             return None
@@ -110,7 +114,7 @@ class HandOver(QObject):
         button = QMessageBox.StandardButton
         box = plain.message(
             self._window,
-            f"{path.name} exists already. Replace it?",
+            tr("{file} exists already. Replace it?", file=path.name),
             icon=QMessageBox.Icon.Warning,
             buttons=button.Yes | button.Cancel,
             default=button.Cancel,
@@ -131,7 +135,7 @@ class HandOver(QObject):
     def _start(self, make: Callable[[Drawing, str, Analysis | None], _Made]) -> None:
         drawing, analysis = self._document.drawing, self._document.analysis
         path = self._document.path
-        name = path.name if path is not None else "not saved yet"
+        name = path.name if path is not None else tr("not saved yet")
         for action in (self.action, self.print_action):
             action.setEnabled(False)
         self._running = self._thread.submit(self._work, make, drawing, name, analysis)
@@ -150,7 +154,7 @@ class HandOver(QObject):
             made = _Made(fault=str(error))
         except Exception:
             logging.getLogger(__name__).exception("Making the document failed")
-            made = _Made(fault=FAILED)
+            made = _Made(fault=tr(FAILED))
         if not self._closed:
             self._done.emit(made)
 
@@ -164,7 +168,11 @@ class HandOver(QObject):
 
             printed = print_picture(sheet_picture(made.content), self._printer)
             self._printer = None
-            made = _Made(said="Printed.") if printed else _Made(fault="The printer did not take the page.")
+            made = (
+                _Made(said=tr("Printed."))
+                if printed
+                else _Made(fault=tr("The printer did not take the page."))
+            )
         self._say(made.said)
         if made.fault:
             self._window.activateWindow()
@@ -191,7 +199,7 @@ def _write(drawing: Drawing, name: str, analysis: Analysis | None, wanted: Wante
         orientation=Orientation(wanted.orientation) if wanted.orientation else None,
         analysis=analysis,
     )
-    return _Made(said=f"{to.name} is written.")
+    return _Made(said=tr("{file} is written.", file=to.name))
 
 
 def _action(owner: QWidget, text: str, key: str | QKeySequence.StandardKey, hint: str) -> QAction:

@@ -13,10 +13,10 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.panels.findings import key
-from circuitcheck.editor.panels.number_field import decimal_sign
 from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.tables import Tables
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import decimal_sign, later, tr, tr_n
 from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.figures.figure import Figure
 from circuitcheck.finding import Finding
@@ -29,8 +29,8 @@ FIGURES_PAUSE_MS, FLOWS_PAUSE_MS = 120, 0
 """How long the drawing must rest first: flows follow at once, figures once nothing is dragged."""
 BUSY_MS = 250
 """How long old flows stand before the bar says that the new ones are being worked out."""
-WORKING = "Working out the flows…"
-FAILED = "The flows failed inside the program; none is shown."
+WORKING = later("Working out the flows…")
+FAILED = later("The flows failed inside the program; none is shown.")
 
 
 class Live(QObject):
@@ -47,16 +47,18 @@ class Live(QObject):
         self._busy.setSingleShot(True)
         self._busy.setInterval(BUSY_MS)
         self.figures_action = _action(
-            window, "Fi&gures", "Ctrl+G", "Every figure worked out of the drawing, with its working"
+            window, tr("Fi&gures"), "Ctrl+G", tr("Every figure worked out of the drawing, with its working")
         )
         self.figures_action.setCheckable(True)
         self.flows_action = _action(
-            window, "Show the &flows", "F9", "Which way water flows in each situation, and how fast"
+            window, tr("Show the &flows"), "F9", tr("Which way water flows in each situation, and how fast")
         )
         self.flows_action.setCheckable(True)
-        self.next_situation = _action(window, "&Next situation", "Shift+F9", "Flows in the next situation")
+        self.next_situation = _action(
+            window, tr("&Next situation"), "Shift+F9", tr("Flows in the next situation")
+        )
         self.by_actions = self._by_actions(window)
-        self.menu = QMenu("F&lows on the sheet", window)
+        self.menu = QMenu(tr("F&lows on the sheet"), window)
         self.menu.addActions([self.flows_action, self.next_situation])
         self.menu.addSeparator()
         self.menu.addActions(list(self.by_actions.values()))
@@ -68,7 +70,7 @@ class Live(QObject):
         group = QActionGroup(self)
         found = {}
         for by in By:
-            action = _action(window, by.value, "", f"By the pipes: {by.value}")
+            action = _action(window, by.value, "", tr("By the pipes: {what}", what=tr(by.value)))
             action.setCheckable(True)
             action.setData(by)
             group.addAction(action)
@@ -226,14 +228,14 @@ class Live(QObject):
     def _show_busy(self) -> None:
         """An old answer stands no longer than one would take it for the new one."""
         self._panes.sheet.set_flows(None, self._panes.flow_bar.chosen_by)
-        self._panes.flow_bar.say(WORKING, asks=False)
+        self._panes.flow_bar.say(tr(WORKING), asks=False)
 
     def _show_flows(self, drawing: Drawing, found: Flows | None) -> None:
         self._busy.stop()
         self._flows = found
         self._panes.flow_bar.offer([each.name for each in found.situations] if found else ())
         if found is None:
-            self._panes.flow_bar.say(FAILED, asks=False)
+            self._panes.flow_bar.say(tr(FAILED), asks=False)
         self._show_situation()
 
     def _choice_changed(self) -> None:
@@ -282,16 +284,27 @@ def missing_sentence(flows: Flows) -> str:
     count = len(flows.missing)
     if not count:
         return ""
-    number = "1 number is" if count == 1 else f"{count} numbers are"
     if any(each.pipes for each in flows.situations):
-        return f"{number} missing: some flows are not known."
-    return f"{number} missing to work out the flows."
+        return tr_n(
+            "1 number is missing: some flows are not known.",
+            "{count} numbers are missing: some flows are not known.",
+            count,
+        )
+    return tr_n(
+        "1 number is missing to work out the flows.",
+        "{count} numbers are missing to work out the flows.",
+        count,
+    )
 
 
 def _no_room(count: int) -> str:
     if not count:
         return ""
-    return f"{'1 figure has' if count == 1 else f'{count} figures have'} no room: choose a pipe to read it."
+    return tr_n(
+        "1 figure has no room: choose a pipe to read it.",
+        "{count} figures have no room: choose a pipe to read it.",
+        count,
+    )
 
 
 def _all_figures(drawing: Drawing) -> object:

@@ -15,6 +15,7 @@ from circuitcheck.editor.crash import CrashHook, folder
 from circuitcheck.editor.failing.log import Log
 from circuitcheck.editor.fonts import use_window_font
 from circuitcheck.editor.icons import kind_icon
+from circuitcheck.editor.language import chosen, speak
 from circuitcheck.editor.recovering import FOLDER
 from circuitcheck.editor.theme import light
 from circuitcheck.editor.windows import Windows
@@ -35,6 +36,8 @@ def run(argv: list[str]) -> int:
     log.begin()
     use_window_font(application)
     settings = remembered.settings()
+    # Before the first widget: what is made is made in one language.
+    spoken = speak(chosen(settings), application)
     appearances = Appearances(settings, application)
     windows = Windows(settings, appearances, folder() / FOLDER)
     hook = CrashHook(windows.keep_all, log)
@@ -58,6 +61,8 @@ def run(argv: list[str]) -> int:
         status = application.exec()
         return hook.status or status
     finally:
+        for translator in spoken:
+            application.removeTranslator(translator)
         hook.uninstall()
         windows.close_documents()
         clipboard.let_go()

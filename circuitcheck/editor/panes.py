@@ -17,6 +17,7 @@ from circuitcheck.editor.panels.section import HEAD_PX, Section
 from circuitcheck.editor.panels.shelf import STRIP_PX, Shelf
 from circuitcheck.editor.sheet import SheetView
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import tr
 
 SHELF_PX, SIDE_PX = 224, 320
 FIRST_WIDE_PX = 1440
@@ -37,9 +38,9 @@ class Panes:
         self.parts_list = PartsList()
         self.figures = FiguresPanel()
         self.flow_bar = FlowBar()
-        self.details_section = Section("Details", self.details)
-        self.findings_section = Section("Findings", self.findings, note_right=True)
-        self.figures_section = Section("Figures", self.figures, note_right=True)
+        self.details_section = Section(tr("Details"), self.details)
+        self.findings_section = Section(tr("Findings"), self.findings, note_right=True)
+        self.figures_section = Section(tr("Figures"), self.figures, note_right=True)
         self.figures_section.set_folded(True)
         self.details.heading_changed.connect(self.details_section.set_note)
         self.findings.note_changed.connect(self.findings_section.set_note)
@@ -47,7 +48,7 @@ class Panes:
         self._across = QSplitter(Qt.Orientation.Horizontal)
         self._middle = QVBoxLayout()
         self._split()
-        self.dock = QDockWidget("Parts list", window)
+        self.dock = QDockWidget(tr("Parts list"), window)
         self.dock.setObjectName("parts list")
         self.dock.setWidget(self.parts_list)
         window.addDockWidget(Qt.DockWidgetArea.LeftDockWidgetArea, self.dock)

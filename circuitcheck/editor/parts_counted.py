@@ -31,13 +31,14 @@ from PySide6.QtWidgets import (
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.fonts import scaled
+from circuitcheck.editor.translating import decimal_sign, later, tr, tr_n
 from circuitcheck.figures.parts_list import PartsList, parts_list
 from circuitcheck.report.parts import Row, as_csv, notes, rows
 from circuitcheck.report.plain import cell
 
-HEADINGS = ("How much", "What", "Size", "Details", "Not known")
+HEADINGS = (later("How much"), later("What"), later("Size"), later("Details"), later("Not known"))
 IDS = Qt.ItemDataRole.UserRole
-DETAILS = HEADINGS.index("Details")
+DETAILS = 3
 LETTERS = (14, 30, 24, 0, 24)
 MOST_SHARE = (0.14, 0.22, 0.18, 0.0, 0.2)
 """How wide each column begins, in letters of the font and as a share of the table; details take the rest."""
@@ -55,7 +56,7 @@ class PartsCounted(QDialog):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Parts and pipe, counted")
+        self.setWindowTitle(tr("Parts and pipe, counted"))
         self.setModal(False)
         self._drawing = Drawing()
         self._found: PartsList | None = None
@@ -64,14 +65,14 @@ class PartsCounted(QDialog):
         self.tree = _Tree()
         self.tree.setModel(self.model)
         self._notes = plain.label("", "second", wrap=True, selectable=True)
-        self._notes.setAccessibleName("What the sums rest on")
+        self._notes.setAccessibleName(tr("What the sums rest on"))
         self._fault = plain.label("", "fault", wrap=True)
         self._fault.hide()
         self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         # Enter belongs to the table; no button is the one that is meant.
         self.buttons.button(QDialogButtonBox.StandardButton.Close).setAutoDefault(False)
-        self.copy_button = QPushButton("&Copy")
-        self.save_button = QPushButton("&Save as CSV…")
+        self.copy_button = QPushButton(tr("&Copy"))
+        self.save_button = QPushButton(tr("&Save as CSV…"))
         for button in (self.copy_button, self.save_button):
             button.setAutoDefault(False)
             self.buttons.addButton(button, QDialogButtonBox.ButtonRole.ActionRole)
@@ -127,7 +128,7 @@ class PartsCounted(QDialog):
         top, at_line = self.tree.verticalScrollBar().value(), self.tree.currentIndex()
         section_row, row = max(at_line.parent().row(), 0), max(at_line.row(), 0)
         self.model.clear()
-        self.model.setHorizontalHeaderLabels(list(HEADINGS))
+        self.model.setHorizontalHeaderLabels([tr(each) for each in HEADINGS])
         for section, members in groupby(rows(self.found), key=lambda row: row.section):
             self.model.appendRow(self._section(section, list(members)))
         for at in range(self.model.rowCount()):
@@ -167,7 +168,7 @@ class PartsCounted(QDialog):
 
     def copy(self) -> None:
         """Put the whole list on the clipboard, as a spreadsheet takes it."""
-        lines = ["\t".join(("Section", *HEADINGS, "Ids"))]
+        lines = ["\t".join((tr("Section"), *map(tr, HEADINGS), tr("Ids")))]
         for row in rows(self.found):
             much, *texts = _texts(row)
             cells = (cell(row.section), much, *(cell(text) for text in texts), cell(" ".join(row.ids)))
@@ -188,7 +189,9 @@ class PartsCounted(QDialog):
             # With its mark of the encoding, so that a spreadsheet reads m³ and × as they are.
             save_bytes(target, as_csv(self.found).encode("utf-8-sig"))
         except OSError as error:
-            self._say(f"{target.name} could not be saved: {error.strerror or error}")
+            self._say(
+                tr("{file} could not be saved: {reason}", file=target.name, reason=error.strerror or error)
+            )
             return
         self._say("")
 
@@ -204,7 +207,7 @@ class _Tree(QTreeView):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Parts and pipe, counted")
+        self.setAccessibleName(tr("Parts and pipe, counted"))
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setUniformRowHeights(True)
         self.setRootIsDecorated(False)
@@ -242,11 +245,15 @@ class _Tree(QTreeView):
 
 
 def _texts(row: Row) -> tuple[str, ...]:
-    much = f"{row.length_m:.2f} m" if row.length_m is not None else str(row.count)
-    turns = [f"{row.bends} bend{'' if row.bends == 1 else 's'}"] if row.bends is not None else []
-    details = ", ".join([*turns, *([row.details] if row.details else [])])
-    lacking = ", ".join(each for each in (row.lacking, row.short_of.removesuffix(" not known")) if each)
-    return (much, row.item, row.size, details, lacking)
+    much = str(row.count)
+    if row.length_m is not None:
+        much = f"{row.length_m:.2f} m".replace(".", decimal_sign())
+    turns = [tr_n("1 bend", "{count} bends", row.bends)] if row.bends is not None else []
+    details = ", ".join([*turns, *([tr(row.details)] if row.details else [])])
+    lacking = ", ".join(
+        tr(each) for each in (row.lacking, row.short_of.removesuffix(tr(" not known"))) if each
+    )
+    return (much, tr(row.item), tr(row.size), details, lacking)
 
 
 def _item(text: str, row: Row) -> QStandardItem:
@@ -259,7 +266,7 @@ def _item(text: str, row: Row) -> QStandardItem:
 
 def _ask_path(parent: QWidget, name: str) -> str:
     path, _ = QFileDialog.getSaveFileName(
-        parent, "Save the parts list", f"{_file_name(name)}.csv", "Tables (*.csv)"
+        parent, tr("Save the parts list"), f"{_file_name(name)}.csv", tr("Tables (*.csv)")
     )
     return path
 

@@ -13,6 +13,7 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QLabel, QMessageBox, QToolButton, QTreeWidgetItem, QWidget
 
 from circuitcheck.editor.fonts import scaled
+from circuitcheck.editor.translating import shown_told
 
 SIZES: dict[str, tuple[float, bool]] = {
     # role: how large beside the window's own font, and whether it is semibold
@@ -32,7 +33,7 @@ def label(text: str = "", role: str = "body", *, wrap: bool = False, selectable:
     """A label that shows its text as it is. `role` is one of SIZES."""
     made = QLabel()
     made.setTextFormat(Qt.TextFormat.PlainText)
-    made.setText(text)
+    made.setText(shown_told(text))
     made.setProperty("role", role)
     size, strong = SIZES[role]
     made.setFont(scaled(made.font(), size, strong=strong))
@@ -55,7 +56,7 @@ def link(text: str, does: Callable[[], object]) -> QToolButton:
 
 def tip_text(text: str) -> str:
     """A text as a tooltip that shows it as it is."""
-    return f"<qt>{escape(text)}</qt>" if text else ""
+    return f"<qt>{escape(shown_told(text))}</qt>" if text else ""
 
 
 def set_tip(thing: QWidget | QAction, text: str) -> None:
@@ -70,7 +71,7 @@ def set_column_tip(item: QTreeWidgetItem, column: int, text: str) -> None:
 
 def action_text(text: str) -> str:
     """A text for a menu or a button, with no letter of it taken for a mnemonic."""
-    return text.replace("&", "&&")
+    return shown_told(text).replace("&", "&&")
 
 
 def message(
@@ -88,8 +89,8 @@ def message(
     box.setTextFormat(Qt.TextFormat.PlainText)
     box.setIcon(icon)
     box.setWindowTitle("circuitcheck")
-    box.setText(text)
-    box.setInformativeText(more)
+    box.setText(shown_told(text))
+    box.setInformativeText(shown_told(more))
     if details:
         box.setDetailedText(details)
     box.setStandardButtons(buttons)

@@ -11,8 +11,10 @@ from PySide6.QtWidgets import QMessageBox, QWidget
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.document import Document
+from circuitcheck.editor.translating import of_error, tr, tr_n
 from circuitcheck.storage.keeper import Keeper
 from circuitcheck.storage.recovery import Left, Origin, Slot, discard, left_behind, take
+from circuitcheck.told import word
 
 if TYPE_CHECKING:
     from circuitcheck.storage.faults import DrawingError
@@ -90,21 +92,24 @@ def offer(window: QWidget, folder: Path, open_left: Opener) -> None:
 def ask(window: QWidget, found: Sequence[Left]) -> str:
     """Ask what becomes of what was left behind: `open`, `discard` or `later`."""
     one = len(found) == 1
-    text = "A drawing was not saved when the program ended."
     box = plain.message(
         window,
-        text if one else f"{len(found)} drawings were not saved when the program ended.",
+        tr_n(
+            "A drawing was not saved when the program ended.",
+            "{count} drawings were not saved when the program ended.",
+            len(found),
+        ),
         "\n".join(map(told, found)),
         icon=QMessageBox.Icon.Question,
         buttons=QMessageBox.StandardButton.NoButton,
     )
-    wanted = box.addButton("Open it" if one else "Open them", QMessageBox.ButtonRole.AcceptRole)
+    wanted = box.addButton(tr("Open it") if one else tr("Open them"), QMessageBox.ButtonRole.AcceptRole)
     unwanted = box.addButton(
-        "Throw it away" if one else "Throw them away", QMessageBox.ButtonRole.DestructiveRole
+        tr("Throw it away") if one else tr("Throw them away"), QMessageBox.ButtonRole.DestructiveRole
     )
-    later = box.addButton("Ask me later", QMessageBox.ButtonRole.RejectRole)
+    after = box.addButton(tr("Ask me later"), QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(wanted)
-    box.setEscapeButton(later)
+    box.setEscapeButton(after)
     box.exec()
     clicked = box.clickedButton()
     return "open" if clicked is wanted else "discard" if clicked is unwanted else "later"
@@ -113,12 +118,12 @@ def ask(window: QWidget, found: Sequence[Left]) -> str:
 def told(left: Left) -> str:
     """One line: what the drawing is called, where its file is, and when it was kept."""
     path = left.origin.path
-    name = left.title or (path.stem if path else "A drawing without a title")
-    where = f"of {path}" if path else "never saved to a file"
+    name = left.title or (path.stem if path else tr("A drawing without a title"))
+    where = tr("of {path}", path=path) if path else tr("never saved to a file")
     when = QLocale().toString(
         QDateTime.fromSecsSinceEpoch(round(left.kept_at.timestamp())), QLocale.FormatType.ShortFormat
     )
-    return f"{name}, {where}, as of {when}"
+    return tr("{name}, {where}, as of {when}", name=name, where=where, when=when)
 
 
 def recover(window: QWidget, left: Left, document: Document, recovering: Recovering) -> bool:
@@ -130,11 +135,13 @@ def recover(window: QWidget, left: Left, document: Document, recovering: Recover
     try:
         slot, drawing = take(left)
     except Timeout:
-        return _say(window, "Another window of the program has opened this drawing already.", told(left))
+        return _say(window, tr("Another window of the program has opened this drawing already."), told(left))
     except DrawingError as error:
         return _say_unreadable(window, left, error)
     except OSError as error:
-        return _say(window, "The drawing that was left cannot be read.", error.strerror or str(error))
+        return _say(
+            window, tr("The drawing that was left cannot be read."), error.strerror or tr(of_error(error))
+        )
     recovering.take_over(slot)
     document.recover(drawing, left.origin.path, left.origin.digest)
     return True
@@ -149,14 +156,14 @@ def _discard(window: QWidget, left: Left) -> None:
         # Another program took it over meanwhile: it is not ours to throw away.
         return
     except OSError as error:
-        _say(window, "What was left could not be thrown away.", error.strerror or str(error))
+        _say(window, tr("What was left could not be thrown away."), error.strerror or tr(of_error(error)))
 
 
 def _say_unreadable(window: QWidget, left: Left, error: DrawingError) -> bool:
     return _say(
         window,
-        "The drawing that was left cannot be read.",
-        f"It stays in {left.file}. {error.faults[0].message}",
+        tr("The drawing that was left cannot be read."),
+        tr("It stays in {file}. {message}", file=left.file, message=word(error.faults[0].message)),
         "\n".join(fault.message for fault in error.faults),
     )
 

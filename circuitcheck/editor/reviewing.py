@@ -19,10 +19,12 @@ from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.review.accepting import AcceptDialog
 from circuitcheck.editor.review.comparing import Comparing
 from circuitcheck.editor.review.panel import ReviewPanel
+from circuitcheck.editor.translating import later, of_error, tr
 from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.finding import Finding
 from circuitcheck.report.wording import short
 from circuitcheck.review import acceptances, notes
+from circuitcheck.told import told
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
@@ -31,7 +33,7 @@ if TYPE_CHECKING:
 NAME = "review/name"
 RECORD_PAUSE_MS = 150
 DOCK_PX = 380
-BROKEN = "The review record is broken by this change: Review, Record says why."
+BROKEN = later("The review record is broken by this change: Review, Record says why.")
 
 
 class Reviewing(QObject):
@@ -43,8 +45,8 @@ class Reviewing(QObject):
         self.panel = ReviewPanel()
         self.panel.author.setText(str(settings.value(NAME, "")))
         self._held_before = False
-        self._record_work = WorkingOut(_held_of, "review record", RECORD_PAUSE_MS, self)
-        self.dock = QDockWidget("Review", window)
+        self._record_work = WorkingOut(_held_of, tr("review record"), RECORD_PAUSE_MS, self)
+        self.dock = QDockWidget(tr("Review"), window)
         self.dock.setObjectName("review")
         self.dock.setWidget(self.panel)
         window.addDockWidget(Qt.DockWidgetArea.RightDockWidgetArea, self.dock)
@@ -56,17 +58,19 @@ class Reviewing(QObject):
 
     def _make_menu(self) -> None:
         shown = self.dock.toggleViewAction()
-        shown.setText("&Review panel")
-        shown.setStatusTip("Notes, comparing, acceptances and the review record")
+        shown.setText(tr("&Review panel"))
+        shown.setStatusTip(tr("Notes, comparing, acceptances and the review record"))
         shown.setShortcut(QKeySequence("Ctrl+Shift+R"))
-        self.note_action = self._action("Pin a &note…", "Ctrl+Shift+M", "A note on what is selected")
+        self.note_action = self._action(tr("Pin a &note…"), "Ctrl+Shift+M", tr("A note on what is selected"))
         self.compare_action = self._action(
-            "&Compare with a file…", "", "What differs from an earlier drawing"
+            tr("&Compare with a file…"), "", tr("What differs from an earlier drawing")
         )
-        self.stop_action = self._action("&Stop comparing", "", "Leave the earlier drawing")
-        self.accept_action = self._action("&Accept the finding…", "", "Accept the finding that is open")
-        self.record_action = self._action("Review &record…", "", "Whether it holds, and to make one")
-        self.menu = QMenu("&Review", self._window)
+        self.stop_action = self._action(tr("&Stop comparing"), "", tr("Leave the earlier drawing"))
+        self.accept_action = self._action(
+            tr("&Accept the finding…"), "", tr("Accept the finding that is open")
+        )
+        self.record_action = self._action(tr("Review &record…"), "", tr("Whether it holds, and to make one"))
+        self.menu = QMenu(tr("&Review"), self._window)
         self.menu.addActions([shown, self.note_action, self.accept_action])
         self.menu.addSeparator()
         self.menu.addActions([self.compare_action, self.stop_action, self.record_action])
@@ -146,7 +150,7 @@ class Reviewing(QObject):
         self.panel.record.show_records(found)
         holds = bool(found) and found is not None and found[-1].holds
         if self._held_before and not holds:
-            self._panes.sheet.hint.emit(BROKEN)
+            self._panes.sheet.hint.emit(tr(BROKEN))
         self._held_before = holds
 
     def _selected(self, ids: Iterable[str]) -> None:
@@ -165,8 +169,8 @@ class Reviewing(QObject):
         try:
             drawing = edit()
         except EditError as error:
-            self._panes.sheet.hint.emit(str(error))
-            plain.message(self._window, str(error), icon=QMessageBox.Icon.Warning).exec()
+            self._panes.sheet.hint.emit(tr(of_error(error)))
+            plain.message(self._window, tr(of_error(error)), icon=QMessageBox.Icon.Warning).exec()
             return False
         self._document.do(step, drawing)
         return True
@@ -183,13 +187,13 @@ class Reviewing(QObject):
         if self._author:
             return True
         self.panel.author.setFocus(Qt.FocusReason.OtherFocusReason)
-        self._panes.sheet.hint.emit("Give your name first: what is said and signed bears it.")
+        self._panes.sheet.hint.emit(tr("Give your name first: what is said and signed bears it."))
         return False
 
     def _pin(self, text: str) -> None:
         drawing = self._document.drawing
         on = in_order(drawing, self._panes.sheet.selected_ids())
-        name = f"Pin note on {short(drawing.name(on[0]))}" if on else "Pin note"
+        name = told("Pin note on {name}", name=short(drawing.name(on[0]))) if on else later("Pin note")
         if self._named() and self._do(
             name, lambda: notes.add_note(drawing, on, self._author, date.today(), text)[0]
         ):
@@ -198,18 +202,20 @@ class Reviewing(QObject):
     def _answer(self, id: str, text: str) -> None:
         drawing = self._document.drawing
         if self._named():
-            self._do("Answer note", lambda: notes.answer_note(drawing, id, self._author, date.today(), text))
+            self._do(
+                later("Answer note"), lambda: notes.answer_note(drawing, id, self._author, date.today(), text)
+            )
         else:
             self.panel.notes.cards[id].box.setPlainText(text)
 
     def _settle(self, id: str) -> None:
-        self._do("Settle note", lambda: notes.settle_note(self._document.drawing, id))
+        self._do(later("Settle note"), lambda: notes.settle_note(self._document.drawing, id))
 
     def _reopen(self, id: str) -> None:
-        self._do("Open note again", lambda: notes.reopen_note(self._document.drawing, id))
+        self._do(later("Open note again"), lambda: notes.reopen_note(self._document.drawing, id))
 
     def _take_out(self, id: str) -> None:
-        self._do("Take out note", lambda: notes.remove_note(self._document.drawing, id))
+        self._do(later("Take out note"), lambda: notes.remove_note(self._document.drawing, id))
 
     def _accept_chosen(self) -> None:
         if self._panes.findings.finding is not None:
@@ -221,7 +227,7 @@ class Reviewing(QObject):
         if asked.exec():
             reason, author, until = asked.reason.toPlainText(), asked.author.text(), asked.last_day
             self._do(
-                "Accept finding",
+                later("Accept finding"),
                 lambda: acceptances.accept(drawing, finding, reason, author, today, until),
             )
             if not self._author:
@@ -230,14 +236,16 @@ class Reviewing(QObject):
         asked.deleteLater()
 
     def _take_back(self, acceptance: Acceptance) -> None:
-        self._do("Take acceptance back", lambda: acceptances.take_back(self._document.drawing, acceptance))
+        self._do(
+            later("Take acceptance back"), lambda: acceptances.take_back(self._document.drawing, acceptance)
+        )
 
     def _sign(self, role: str, decision: str, remarks: str) -> None:
         from circuitcheck.review.record import sign
 
         drawing, analysis = self._document.drawing, self._document.analysis
         if self._named() and self._do(
-            "Make review record",
+            later("Make review record"),
             lambda: sign(
                 drawing, self._author, date.today(), decision, role=role, remarks=remarks, analysis=analysis
             ),

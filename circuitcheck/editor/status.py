@@ -7,8 +7,9 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QHBoxLayout, QStatusBar, QToolButton, QWidget
 
 from circuitcheck.editor import plain
+from circuitcheck.editor.translating import later, tr
 
-REST = "Type a part’s name to place it.  Press on a port and drag to draw a pipe."
+REST = later("Type a part’s name to place it.  Press on a port and drag to draw a pipe.")
 
 
 class StatusLine(QStatusBar):
@@ -17,7 +18,7 @@ class StatusLine(QStatusBar):
     def __init__(self, zoom_out: QAction, zoom_reset: QAction, zoom_in: QAction) -> None:
         super().__init__()
         self.setSizeGripEnabled(False)
-        self._hint = plain.label(REST, "second")
+        self._hint = plain.label(tr(REST), "second")
         self._hint.setContentsMargins(12, 0, 0, 0)
         self._warning = plain.label("", "strong")
         self._warning.hide()
@@ -30,18 +31,18 @@ class StatusLine(QStatusBar):
         line.setSpacing(2)
         line.addWidget(self._place)
         line.addSpacing(12)
-        line.addWidget(_button(zoom_out, "−", "Zoom out"))
-        self._zoom = _button(zoom_reset, "100 %", "Zoom")
+        line.addWidget(_button(zoom_out, "−", tr("Zoom out")))
+        self._zoom = _button(zoom_reset, "100 %", tr("Zoom"))
         self._zoom.setMinimumWidth(62)
         line.addWidget(self._zoom)
-        line.addWidget(_button(zoom_in, "+", "Zoom in"))
+        line.addWidget(_button(zoom_in, "+", tr("Zoom in")))
         self.addWidget(self._hint, 1)
         self.addPermanentWidget(self._warning)
         self.addPermanentWidget(right)
 
     def show_hint(self, text: str) -> None:
         """What the keys and the pointer do now; empty: what they do at rest."""
-        self._hint.setText(text or REST)
+        self._hint.setText(text or tr(REST))
 
     def show_warning(self, text: str) -> None:
         """What stands until it is mended, whatever the hint says; empty: nothing does."""
@@ -58,7 +59,7 @@ class StatusLine(QStatusBar):
     def show_zoom(self, factor: float) -> None:
         """How large the sheet is shown."""
         self._zoom.setText(f"{factor * 100:.0f} %")
-        self._zoom.setAccessibleName(f"Zoom {factor * 100:.0f} percent; press for 100")
+        self._zoom.setAccessibleName(tr("Zoom {factor:.0f} percent; press for 100", factor=factor * 100))
 
     @property
     def hint(self) -> str:

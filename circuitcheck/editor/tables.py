@@ -16,6 +16,7 @@ from circuitcheck.editor.fill_in.panel import FillInPanel
 from circuitcheck.editor.parts_counted import PartsCounted
 from circuitcheck.editor.sheet import SheetView
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import tr
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
@@ -33,18 +34,18 @@ class Tables(QObject):
         self._has_opened = False
         self.fill_in = FillInPanel()
         self.counted = PartsCounted(window)
-        self.dock = QDockWidget("Fill in", window)
+        self.dock = QDockWidget(tr("Fill in"), window)
         self.dock.setObjectName("fill in")
         self.dock.setWidget(self.fill_in)
         window.addDockWidget(Qt.DockWidgetArea.BottomDockWidgetArea, self.dock)
         self.dock.hide()
         self.fill_in_action = self.dock.toggleViewAction()
-        self.fill_in_action.setText("&Fill in what is not known")
+        self.fill_in_action.setText(tr("&Fill in what is not known"))
         self.fill_in_action.setShortcut(QKeySequence("Ctrl+I"))
-        _tell(self.fill_in_action, "One table of what is not known, the most needed first")
-        self.counted_action = QAction("Parts and &pipe, counted…", window)
+        _tell(self.fill_in_action, tr("One table of what is not known, the most needed first"))
+        self.counted_action = QAction(tr("Parts and &pipe, counted…"), window)
         self.counted_action.setShortcut(QKeySequence("Ctrl+Shift+L"))
-        _tell(self.counted_action, "How many of each part, and pipe by size, to copy or save as a table")
+        _tell(self.counted_action, tr("How many of each part, and pipe by size, to copy or save as a table"))
         self._connect()
         self.fill_in.show_drawing(document.drawing, is_another=True)
         self.counted.show_drawing(document.drawing)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, QSettings, Qt, QTimer, Signal
@@ -22,6 +23,7 @@ from circuitcheck.editor.file_menus import FileMenus
 from circuitcheck.editor.files import Files
 from circuitcheck.editor.handing_over import HandOver
 from circuitcheck.editor.history import new_ids
+from circuitcheck.editor.language import Language, choose, chosen
 from circuitcheck.editor.learning.lessons_menu import LessonsMenu
 from circuitcheck.editor.learning.practising import Practising
 from circuitcheck.editor.live import Live
@@ -33,7 +35,7 @@ from circuitcheck.editor.start.starting import Starting
 from circuitcheck.editor.status import StatusLine
 from circuitcheck.editor.tables import Tables
 from circuitcheck.editor.theme import Theme
-from circuitcheck.editor.translating import tr
+from circuitcheck.editor.translating import later, tr
 from circuitcheck.editor.window_menu import WindowMenu, main_windows
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.parts.catalogue import kinds
@@ -102,7 +104,7 @@ class MainWindow(QMainWindow):
         self._menus = FileMenus(self.files, self)
         self._window_menu = WindowMenu(self, [self.actions_.new_window, self.actions_.close_window])
         parts_list = self._panes.dock.toggleViewAction()
-        parts_list.setText("Parts &list")
+        parts_list.setText(tr("Parts &list"))
         parts_list.setShortcut("Ctrl+L")
         parts_list.setStatusTip(tr("Every part and pipe by its name"))
         self.actions_.fill(
@@ -187,6 +189,9 @@ class MainWindow(QMainWindow):
         for appearance, action in actions.appearances.items():
             action.setChecked(appearance is self._appearances.choice)
             action.triggered.connect(self._choose_appearance)
+        for language, action in actions.languages.items():
+            action.setChecked(language is chosen(self._settings))
+            action.triggered.connect(partial(self._choose_language, language))
 
     @property
     def theme(self) -> Theme:
@@ -220,7 +225,7 @@ class MainWindow(QMainWindow):
     def _cure(self, cure: Cure) -> None:
         """Make the edit that puts a finding right: one step, which undo takes back."""
         if self.document.analysis is not None:
-            self.document.do("put it right", cure.drawing)
+            self.document.do(later("put it right"), cure.drawing)
 
     def _show_busy(self) -> None:
         if self.document.analysis is None:
@@ -231,11 +236,11 @@ class MainWindow(QMainWindow):
     def _show_saved_state(self) -> None:
         path, unsaved = self.document.path, self.document.is_unsaved
         title = self.document.drawing.title or (path.stem if path else "")
-        state = "unsaved changes" if unsaved else "saved" if path else ""
+        state = tr("unsaved changes") if unsaved else "saved" if path else ""
         self.bar.show_name(title, state)
         # A name of the file is no place for the mark of what is unsaved.
-        name = (title or UNTITLED).replace("[*]", "[*][*]")
-        self.setWindowTitle(f"{name}[*] – circuitcheck")
+        name = (title or tr(UNTITLED)).replace("[*]", "[*][*]")
+        self.setWindowTitle(tr("{name}[*] – circuitcheck", name=name))
         self.setWindowModified(unsaved)
         if path is not None:
             self.setWindowFilePath(str(path))
@@ -285,7 +290,11 @@ class MainWindow(QMainWindow):
         self.findings_section.set_folded(False)
         found = self.findings.findings
         self.status.show_hint(
-            f"Finding {found.index(finding) + 1} of {len(found)}.  F8 next, Shift F8 back, Escape leaves it."
+            tr(
+                "Finding {index} of {count}.  F8 next, Shift F8 back, Escape leaves it.",
+                index=found.index(finding) + 1,
+                count=len(found),
+            )
         )
 
     def _choose_first_of(self, grade: Grade) -> None:
@@ -316,6 +325,10 @@ class MainWindow(QMainWindow):
             if each is action:
                 self._appearances.choose(Appearance(appearance))
 
+    def _choose_language(self, language: Language) -> None:
+        choose(self._settings, language)
+        self.status.show_hint(tr("The window speaks that language from the next start on."))
+
     def _show_theme(self, theme: Theme) -> None:
         self._panes.set_theme(theme)
         self.tables.set_theme(theme)
@@ -329,7 +342,9 @@ class MainWindow(QMainWindow):
 
     def show_not_kept(self, reason: str) -> None:
         """Unsaved work cannot be kept safe for `reason`; empty: it is again."""
-        self.status.show_warning(f"Unsaved work is not kept safe: {reason}." if reason else "")
+        self.status.show_warning(
+            tr("Unsaved work is not kept safe: {reason}.", reason=reason) if reason else ""
+        )
 
     def _about(self) -> None:
         about_box(self).exec()

@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from enum import Enum, StrEnum
 from typing import Any
 
+from circuitcheck.told import word
+
 Data = Mapping[str, Any]
 
 
@@ -151,6 +153,11 @@ class Field:
     help: str = ""
     refers_to: str = ""
 
+    def __post_init__(self) -> None:
+        # Put into sentences, these are told along when the sentence is told in another language.
+        for name in ("label", "help"):
+            object.__setattr__(self, name, word(getattr(self, name)))
+
     @property
     def has_default(self) -> bool:
         """Whether leaving the field out means a stated value."""
@@ -270,6 +277,10 @@ class Kind:
     figure: tuple[str, ...] = ()
     summary: str = ""
     is_control: bool = False
+
+    def __post_init__(self) -> None:
+        for name in ("title", "summary"):
+            object.__setattr__(self, name, word(getattr(self, name)))
 
     @property
     def fields(self) -> tuple[Field, ...]:

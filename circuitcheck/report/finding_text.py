@@ -10,9 +10,10 @@ from circuitcheck.checks.catalogue import NOT_JUDGED_BY_THIS_PROGRAM, checks
 from circuitcheck.checks.check import Lesson
 from circuitcheck.checks.wording import listed, part_of, valve
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.finding import Finding, Grade
 from circuitcheck.parts.kind import FieldType, Way
 from circuitcheck.report.wording import fields_of, lower, missing_words, spoken, upper, value_words
+from circuitcheck.told import strung, told, told_n, told_number, told_of, word
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
@@ -46,9 +47,9 @@ def lesson(finding: Finding) -> Lesson | None:
 def title(finding: Finding) -> str:
     """What a finding is called in the list."""
     if finding.check == FAILED:
-        return "The checks failed"
+        return word("The checks failed")
     known = lesson(finding)
-    return known.title if known else upper(finding.check.replace("-", " "))
+    return word(known.title) if known else upper(finding.check.replace("-", " "))
 
 
 def message(drawing: Drawing, finding: Finding) -> str:
@@ -56,15 +57,17 @@ def message(drawing: Drawing, finding: Finding) -> str:
     values = finding.says.values
     if finding.missing and "missing" in values:
         names = listed(lower(missing_words(drawing, each)) for each in finding.missing)
-        return str(Says(finding.says.template, {**values, "missing": names}))
+        return told_of(finding.says.template, {**values, "missing": names})
     return finding.message
 
 
 def grade_words(finding: Finding) -> str:
     """The grade as a word; an unanswered finding also says what it would be."""
     if finding.would_be is not None:
-        return f"{finding.grade}, would be {finding.would_be}"
-    return str(finding.grade)
+        return told(
+            "{grade}, would be {worse}", grade=word(finding.grade.value), worse=word(finding.would_be.value)
+        )
+    return word(finding.grade.value)
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,7 +96,7 @@ def how_shut(drawing: Drawing, entry: str) -> str:
     said = [words for way, words in _HOW.items() if way in ways]
     if any(passage.secured for passage in part.kind.passages(part.data)):
         said.append("secured")
-    return ", ".join(dict.fromkeys(said)) or "shut"
+    return strung(word(each) for each in dict.fromkeys(said)) if said else word("shut")
 
 
 def alone(drawing: Drawing, finding: Finding) -> str:
@@ -103,13 +106,17 @@ def alone(drawing: Drawing, finding: Finding) -> str:
     names = [upper(valve(drawing, entry)) for entry in finding.witness.alone]
     shut = finding.witness.shut
     if not names:
-        number = {2: "Both", 3: "All three"}.get(len(shut), f"All {len(shut)}")
-        return f"No one valve does it alone. {number} together do."
+        alone_no = word("No one valve does it alone.")
+        together = {2: word("Both together do."), 3: word("All three together do.")}.get(
+            len(shut), told("All {count} together do.", count=len(shut))
+        )
+        return strung((alone_no, together), " ")
     others = [name for name, entry in zip(names, finding.witness.alone, strict=True) if entry not in shut]
     if others:
-        does = "does it alone too" if len(others) == 1 else "each do it alone too"
-        return f"{listed(others)} {does}."
-    return "It does it alone." if len(names) == 1 else "Each does it alone."
+        if len(others) == 1:
+            return told("{valve} does it alone too.", valve=others[0])
+        return told("{valves} each do it alone too.", valves=listed(others))
+    return word("It does it alone.") if len(names) == 1 else word("Each does it alone.")
 
 
 def counts(analysis: Analysis) -> dict[Grade, int]:
@@ -126,22 +133,29 @@ def is_empty(drawing: Drawing) -> bool:
 def verdict(analysis: Analysis) -> tuple[str, str]:
     """The sentence below or instead of the findings, and a second one that keeps it in its bounds."""
     if is_empty(analysis.drawing):
-        return NOTHING_DRAWN, ""
+        return word(NOTHING_DRAWN), ""
     judged = len(analysis.judged)
     if not judged:
-        return "No check judged anything", "There is not enough in this drawing to judge."
+        return word("No check judged anything"), word("There is not enough in this drawing to judge.")
     if not analysis.findings:
-        return f"Nothing found by {_number(judged, 'check')}", NOT_A_CERTIFICATE
+        return told_n("Nothing found by 1 check", "Nothing found by {count} checks", judged), word(
+            NOT_A_CERTIFICATE
+        )
     speaking = {finding.check for finding in analysis.findings}
     silent = [name for name in analysis.judged if name not in speaking]
     if not silent:
-        return "", NOT_A_CERTIFICATE
-    return f"{_number(len(silent), 'check')} found nothing", NOT_A_CERTIFICATE
+        return "", word(NOT_A_CERTIFICATE)
+    return told_n("1 check found nothing", "{count} checks found nothing", len(silent)), word(
+        NOT_A_CERTIFICATE
+    )
 
 
 def not_judged(analysis: Analysis) -> tuple[str, ...]:
     """The checks that could not judge, each with why."""
-    return tuple(f"{check_title(name)}: {_why_not(analysis, name)}" for name in analysis.not_judged)
+    return tuple(
+        told("{check}: {why}", check=check_title(name), why=_why_not(analysis, name))
+        for name in analysis.not_judged
+    )
 
 
 def not_applicable(analysis: Analysis) -> tuple[str, ...]:
@@ -151,7 +165,7 @@ def not_applicable(analysis: Analysis) -> tuple[str, ...]:
 
 def beyond() -> tuple[str, ...]:
     """What no drawing of a circuit can show."""
-    return tuple(upper(each) for each in NOT_JUDGED_BY_THIS_PROGRAM)
+    return tuple(upper(word(each)) for each in NOT_JUDGED_BY_THIS_PROGRAM)
 
 
 def taken(analysis: Analysis) -> tuple[str, ...]:
@@ -162,7 +176,7 @@ def taken(analysis: Analysis) -> tuple[str, ...]:
 def check_title(name: str) -> str:
     """What a check is called."""
     check = checks().get(name)
-    return check.lesson.title if check else name
+    return word(check.lesson.title) if check else name
 
 
 def _why_not(analysis: Analysis, name: str) -> str:
@@ -170,7 +184,9 @@ def _why_not(analysis: Analysis, name: str) -> str:
         each for finding in analysis.findings if finding.check == name for each in finding.missing
     )
     names = listed(lower(missing_words(analysis.drawing, each)) for each in missing)
-    return f"missing: {names}" if names else analysis.why_not_judged.get(name, "not enough is known")
+    if names:
+        return told("missing: {names}", names=names)
+    return word(analysis.why_not_judged.get(name, "not enough is known"))
 
 
 def _taken_words(drawing: Drawing, entry: str) -> str:
@@ -180,15 +196,13 @@ def _taken_words(drawing: Drawing, entry: str) -> str:
         field = next(each for each in fields_of(drawing, id) if each.name == field_name)
     except (KeyError, StopIteration):
         return entry
-    unit = f" {field.unit}" if field.type is FieldType.NUMBER and field.unit else ""
+    words: str
     if field.type is FieldType.NUMBER:
-        words = f"{shown}{unit}"
+        words = told_number(shown)
+        if field.unit:
+            words = told("{value} {unit}", value=words, unit=word(field.unit))
     elif field.default is not None:
         words = value_words(field, field.default)
     else:
         words = spoken(shown)
-    return f"{missing_words(drawing, name)} {words}"
-
-
-def _number(count: int, thing: str) -> str:
-    return f"{count} {thing}" if count == 1 else f"{count} {thing}s"
+    return told("{field} {value}", field=missing_words(drawing, name), value=words)

@@ -8,27 +8,28 @@ from typing import Any
 from circuitcheck.drawing.fields import CONTROL_FIELDS, DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.parts.kind import Field, FieldType
+from circuitcheck.told import Told, lower, spoken, strung, told, upper, word
+
+__all__ = [
+    "fields_of",
+    "lower",
+    "missing_words",
+    "possessive",
+    "set_step",
+    "short",
+    "shown",
+    "spoken",
+    "upper",
+    "value_words",
+]
 
 MOST_LETTERS = 40
 
 
-def spoken(value: str) -> str:
-    """A value of the file in words: `hot_water` is `hot water`."""
-    return value.replace("_", " ")
-
-
-def lower(text: str) -> str:
-    """The text with its first letter lower-case: for the middle of a sentence."""
-    return text[:1].lower() + text[1:]
-
-
-def upper(text: str) -> str:
-    """The text with its first letter upper-case: for the beginning of a sentence."""
-    return text[:1].upper() + text[1:]
-
-
 def short(text: str, most: int = MOST_LETTERS) -> str:
     """The text on one line, cut where it grows longer than so many letters: as a menu can hold."""
+    if isinstance(text, Told) and len(text) <= most:
+        return text
     line = " ".join(text.split())
     return line if len(line) <= most else f"{line[: most - 1].rstrip()}…"
 
@@ -42,10 +43,10 @@ def set_step(drawing: Drawing, ids: Iterable[str], field: Field) -> str:
     """What the step of setting a field is called: `Set pump's shut-off head`."""
     known = tuple(ids)
     if not known:
-        return f"Set {lower(field.label)}"
+        return told("Set {field}", field=lower(field.label))
     if len(known) == 1:
-        return f"Set {possessive(drawing.name(known[0]))} {lower(field.label)}"
-    return f"Set {lower(field.label)} of {len(known)}"
+        return told("Set {part}’s {field}", part=short(drawing.name(known[0])), field=lower(field.label))
+    return told("Set {field} of {count}", field=lower(field.label), count=len(known))
 
 
 def shown(value: float, decimal: str = ".") -> str:
@@ -61,16 +62,22 @@ def shown(value: float, decimal: str = ".") -> str:
 def value_words(field: Field, value: Any, decimal: str = ".", drawing: Drawing | None = None) -> str:
     """A field's value in words, its unit with it."""
     if value is None:
-        return "not known"
+        return word("not known")
     match field.type:
         case FieldType.NUMBER:
-            return f"{shown(value, decimal)} {field.unit}".rstrip()
+            return (
+                told("{value} {unit}", value=shown(value, decimal), unit=word(field.unit))
+                if field.unit
+                else shown(value, decimal)
+            )
         case FieldType.SWITCH:
-            return "yes" if value else "no"
+            return word("yes") if value else word("no")
         case FieldType.CHOICES:
-            return ", ".join(spoken(each) for each in value) or "none"
+            return strung(spoken(each) for each in value) if value else word("none")
         case FieldType.REFERENCE if drawing is not None and value in drawing.components:
             return drawing.name(value)
+        case FieldType.TEXT:
+            return str(value).replace("_", " ")
         case _:
             return spoken(str(value))
 
@@ -94,5 +101,5 @@ def missing_words(drawing: Drawing, name: str) -> str:
     except (KeyError, StopIteration):
         return spoken(name)
     if id in ("design", "sheet"):
-        return f"The drawing’s {lower(label)}"
-    return f"{upper(drawing.name(id))}: {lower(label)}"
+        return told("The drawing’s {field}", field=lower(label))
+    return told("{part}: {field}", part=upper(drawing.name(id)), field=lower(label))

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.fonts import scaled
-from circuitcheck.editor.translating import tr, tr_n
+from circuitcheck.editor.translating import of_error, tr, tr_n
 from circuitcheck.storage.saver import SaveError, save_bytes
 
 ENDING = ".txt"
@@ -95,7 +95,7 @@ class FailureDialog(QDialog):
             self,
             tr("Save the report"),
             str(Path.home() / f"circuitcheck-report{ENDING}"),
-            f"Text (*{ENDING})",
+            tr("Text (*{ending})", ending=ENDING),
         )
         if not name:
             return
@@ -103,7 +103,7 @@ class FailureDialog(QDialog):
         try:
             save_bytes(path, self.text.toPlainText().encode("utf-8", "replace"))
         except SaveError as error:
-            self._said.setText(str(error))
+            self._said.setText(tr(of_error(error)))
         else:
             self._said.setText(tr("The report is saved as {name}.", name=path.name))
 

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QToolButton, QVBoxLay
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.figures import words
+from circuitcheck.editor.translating import tr
 from circuitcheck.figures.figure import Figure, Input
 from circuitcheck.finding import Finding
 from circuitcheck.report.wording import upper
@@ -56,23 +57,23 @@ class FigureCard(QFrame):
         self._refused(figure)
         self._results(figure)
         if figure.formula:
-            self._heading("How it is worked")
+            self._heading(tr("How it is worked"))
             for line in figure.formula.splitlines():
                 self._text(line)
         self._inputs(figure)
         self._rests(figure)
-        for heading, text in (("Holds", figure.limits), ("Source", figure.source)):
+        for heading, text in ((tr("Holds"), figure.limits), (tr("Source"), figure.source)):
             if text:
                 self._heading(heading)
                 self._text(text, "second")
 
     def _head(self, figure: Figure) -> None:
-        copy = self._button("Copy", "Copy this figure with its working as text (Ctrl+C)")
-        copy.setAccessibleName(f"Copy: {figure.title}")
+        copy = self._button(tr("Copy"), tr("Copy this figure with its working as text (Ctrl+C)"))
+        copy.setAccessibleName(tr("Copy: {title}", title=figure.title))
         copy.setProperty("link", True)
         copy.clicked.connect(self.copy_wanted)
-        close = self._button("×", "Fold this figure (Escape)")
-        close.setAccessibleName("Fold this figure")
+        close = self._button("×", tr("Fold this figure (Escape)"))
+        close.setAccessibleName(tr("Fold this figure"))
         close.setFixedSize(32, 32)
         close.clicked.connect(self.left)
         line = QHBoxLayout()
@@ -88,12 +89,12 @@ class FigureCard(QFrame):
         """What it is about, each to be shown on the sheet."""
         known = [id for id in figure.subject if self._is_there(id)]
         if not known:
-            self._column.addWidget(plain.label("The whole drawing", "second"))
+            self._column.addWidget(plain.label(tr("The whole drawing"), "second"))
             return
         lines: list[list[QWidget]] = []
         for id in known:
             link = plain.link(upper(self._drawing.name(id)), self._wants_part(id))
-            plain.set_tip(link, "Show it on the sheet")
+            plain.set_tip(link, tr("Show it on the sheet"))
             lines.append([link])
         self._listed(lines)
 
@@ -105,10 +106,10 @@ class FigureCard(QFrame):
         """What is not as this figure says it must be; the finding offers the cures, the next size made."""
         if not found:
             return
-        self._heading("Not kept to")
+        self._heading(tr("Not kept to"))
         for each in found:
             self._text(str(each.says))
-            link = plain.link("What puts it right", self._wants_finding(each))
+            link = plain.link(tr("What puts it right"), self._wants_finding(each))
             link.setAccessibleDescription(str(each.says))
             self._put(link)
 
@@ -118,7 +119,7 @@ class FigureCard(QFrame):
         self._text(words.why_not(figure))
         if not figure.missing:
             return
-        self._heading("Missing")
+        self._heading(tr("Missing"))
         lines: list[list[QWidget]] = []
         for said, (id, field) in words.missing_places(self._drawing, figure):
             lines.append([plain.link(said, self._wants_field(id, field))])
@@ -142,7 +143,7 @@ class FigureCard(QFrame):
     def _inputs(self, figure: Figure) -> None:
         if not figure.inputs:
             return
-        self._heading("From")
+        self._heading(tr("From"))
         self._listed([self._input(each) for each in figure.inputs])
 
     def _input(self, each: Input) -> list[QWidget]:
@@ -172,12 +173,12 @@ class FigureCard(QFrame):
         column.addWidget(plain.label(found.words, "second", wrap=True))
         if found.field is not None:
             link = plain.link(words.field_words(self._drawing, found.field), self._wants_field(*found.field))
-            plain.set_tip(link, "Change it where it lives")
+            plain.set_tip(link, tr("Change it where it lives"))
             column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
         elif found.figure:
             title = self._titles.get(found.figure, found.figure.replace("-", " "))
             link = plain.link(title, lambda: self.figure_wanted.emit(found.figure))
-            plain.set_tip(link, "Open that figure")
+            plain.set_tip(link, tr("Open that figure"))
             link.setEnabled(found.figure in self._titles)
             column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
         return made
@@ -185,7 +186,7 @@ class FigureCard(QFrame):
     def _rests(self, figure: Figure) -> None:
         if not figure.moves:
             return
-        self._heading("Rests on usual values")
+        self._heading(tr("Rests on usual values"))
         lines: list[list[QWidget]] = []
         for each in words.rests(self._drawing, figure.moves, self._decimal):
             line: list[QWidget] = [plain.label(each.words, "second", wrap=True)]
@@ -204,7 +205,7 @@ class FigureCard(QFrame):
             return
         more = QToolButton()
         more.setProperty("link", True)
-        more.setText(f"Show {len(lines) - MOST_LINES} more")
+        more.setText(tr("Show {count} more", count=len(lines) - MOST_LINES))
         self._column.addWidget(more, 0, Qt.AlignmentFlag.AlignLeft)
         for widget in rest:
             self._put(widget)

@@ -23,18 +23,18 @@ from circuitcheck.editor.figures import words
 from circuitcheck.editor.figures.card import FigureCard
 from circuitcheck.editor.figures.rows import FIGURE, FigureDelegate, FiguresModel
 from circuitcheck.editor.panels.finding_card import height_at
-from circuitcheck.editor.panels.number_field import decimal_sign
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import decimal_sign, later, tr
 from circuitcheck.figures.figure import Figure
 from circuitcheck.finding import Finding
 
-NOTHING_APPLIES = "No figure applies to this drawing."
-NOT_FOUND = "No figure is called so."
-FAILED = "The figures failed inside the program; none is shown."
-WORKING = "Working out the figures…"
-WORKING_ANEW = "Working out the figures anew: these are of the drawing before the last step."
-WORKING_NOTE = "working out…"
-STALE_COPY = "Of the drawing before the last step:"
+NOTHING_APPLIES = later("No figure applies to this drawing.")
+NOT_FOUND = later("No figure is called so.")
+FAILED = later("The figures failed inside the program; none is shown.")
+WORKING = later("Working out the figures…")
+WORKING_ANEW = later("Working out the figures anew: these are of the drawing before the last step.")
+WORKING_NOTE = later("working out…")
+STALE_COPY = later("Of the drawing before the last step:")
 BUSY_MS = 250
 """How long the figures of the drawing before stand without a sentence that says so."""
 
@@ -97,8 +97,8 @@ class FiguresPanel(QWidget):
         self.delegate = FigureDelegate(self.model)
         self.delegate.setParent(self)
         self.find_box = QLineEdit()
-        self.find_box.setPlaceholderText("Find a figure")
-        self.find_box.setAccessibleName("Find a figure")
+        self.find_box.setPlaceholderText(tr("Find a figure"))
+        self.find_box.setAccessibleName(tr("Find a figure"))
         self.find_box.setClearButtonEnabled(True)
         self.list = FiguresList()
         self._said = plain.label("", "second", wrap=True)
@@ -113,7 +113,7 @@ class FiguresPanel(QWidget):
 
     def _lay_out(self) -> None:
         rows = self.list
-        rows.setAccessibleName("Figures")
+        rows.setAccessibleName(tr("Figures"))
         rows.setFrameShape(QFrame.Shape.NoFrame)
         rows.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         rows.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
@@ -143,7 +143,7 @@ class FiguresPanel(QWidget):
     def expect(self) -> None:
         """The figures of another drawing are being worked out: say so until they come."""
         self._is_stale = True
-        self.note_changed.emit(WORKING_NOTE)
+        self.note_changed.emit(tr(WORKING_NOTE))
         if not self._busy.isActive():
             self._busy.start()
 
@@ -153,7 +153,7 @@ class FiguresPanel(QWidget):
         self.note_changed.emit("")
 
     def _say_busy(self) -> None:
-        self._say(WORKING_ANEW if self._figures else WORKING)
+        self._say(tr(WORKING_ANEW) if self._figures else WORKING)
 
     @property
     def opened(self) -> Figure | None:
@@ -201,7 +201,7 @@ class FiguresPanel(QWidget):
         was, wanted = (self._drawing, self._figures), (drawing, tuple(figures or ()))
         self._drawing, self._figures = wanted
         self.note_changed.emit("" if figures is None else words.note(figures))
-        self._say(FAILED if figures is None else "" if figures else NOTHING_APPLIES)
+        self._say(tr(FAILED) if figures is None else "" if figures else tr(NOTHING_APPLIES))
         if was[1] != wanted[1] or _names(was[0]) != _names(drawing):
             self._filter()
         else:
@@ -237,7 +237,7 @@ class FiguresPanel(QWidget):
         figure = self.opened or self.list.currentIndex().data(FIGURE)
         if isinstance(figure, Figure):
             text = words.as_text(self._drawing, [figure])
-            QGuiApplication.clipboard().setText(f"{STALE_COPY}\n{text}" if self._is_stale else text)
+            QGuiApplication.clipboard().setText(f"{tr(STALE_COPY)}\n{text}" if self._is_stale else text)
 
     def focus_list(self) -> None:
         """Give the keyboard to the list, on a row of it."""
@@ -254,7 +254,7 @@ class FiguresPanel(QWidget):
         current = self.list.currentIndex().data(FIGURE)
         self.model.show_figures(self._drawing, found)
         if self._figures:
-            self._say("" if found else NOT_FOUND)
+            self._say("" if found else tr(NOT_FOUND))
         keys = [words.key(each) for each in found]
         if isinstance(current, Figure) and words.key(current) in keys:
             self.list.setCurrentIndex(self.model.index(keys.index(words.key(current))))

@@ -1,4 +1,4 @@
-"""What the panel of figures says: subjects, results, where each number came from, what it rests on. No Qt."""
+"""What the panel of figures says: subjects, results, where each number came from, what it rests on."""
 
 from __future__ import annotations
 
@@ -6,19 +6,21 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor.translating import later, tr, tr_n
 from circuitcheck.figures.figure import Figure, Input, Moves, Result
 from circuitcheck.report.sizes import figure_text, moved_words, shown
 from circuitcheck.report.wording import fields_of, missing_words, upper
+from circuitcheck.report.wording import spoken as spoken_value
 
 MOST_RESULTS = 3
 """So many results stand in a row that is not opened."""
 MOST_SUBJECTS = 3
 
 HOW = {
-    "given": "given in the drawing",
-    "usual value": "usual value, not given",
-    "measured": "measured on the sheet",
-    "counted": "counted on the sheet",
+    "given": later("given in the drawing"),
+    "usual value": later("usual value, not given"),
+    "measured": later("measured on the sheet"),
+    "counted": later("counted on the sheet"),
 }
 """How an origin that ends in `id.field` begins, and what is said of it."""
 
@@ -50,9 +52,9 @@ def key(figure: Figure) -> Key:
 
 def subject(drawing: Drawing, figure: Figure) -> str:
     """What a figure is about, in words; empty for the whole drawing."""
-    names = [upper(_name(drawing, id)) for id in figure.subject]
+    names = [tr(upper(_name(drawing, id))) for id in figure.subject]
     if len(names) > MOST_SUBJECTS:
-        names = [*names[:MOST_SUBJECTS], f"{len(names) - MOST_SUBJECTS} more"]
+        names = [*names[:MOST_SUBJECTS], tr("{count} more", count=len(names) - MOST_SUBJECTS)]
     return ", ".join(names)
 
 
@@ -65,9 +67,9 @@ def result(each: Input | Result, decimal: str = ".") -> str:
 
 def head(figure: Figure, decimal: str = ".") -> tuple[tuple[str, str], ...]:
     """The results of a row that is not opened, the first few of them."""
-    found = [(upper(each.name), result(each, decimal)) for each in figure.results[:MOST_RESULTS]]
+    found = [(tr(upper(each.name)), result(each, decimal)) for each in figure.results[:MOST_RESULTS]]
     rest = len(figure.results) - MOST_RESULTS
-    return (*found, (f"and {rest} more", "")) if rest > 0 else tuple(found)
+    return (*found, (tr("and {count} more", count=rest), "")) if rest > 0 else tuple(found)
 
 
 def why_not(figure: Figure) -> str:
@@ -76,8 +78,8 @@ def why_not(figure: Figure) -> str:
         return ""
     if figure.missing:
         number = len(figure.missing)
-        return f"Not worked: {number} number{' is' if number == 1 else 's are'} missing."
-    return f"Not worked: {figure.refused.rstrip('.')}."
+        return tr_n("Not worked: 1 number is missing.", "Not worked: {count} numbers are missing.", number)
+    return tr("Not worked: {why}.", why=tr(figure.refused).rstrip("."))
 
 
 def origin(drawing: Drawing, said: str) -> Origin:
@@ -86,18 +88,20 @@ def origin(drawing: Drawing, said: str) -> Origin:
         if said.startswith(f"{begin} "):
             place = _field(drawing, said.removeprefix(f"{begin} "))
             if place is not None:
-                return Origin(words, place)
+                return Origin(tr(words), place)
     if said.startswith("figure "):
-        return Origin("from the figure", figure=said.removeprefix("figure "))
+        return Origin(tr("from the figure"), figure=said.removeprefix("figure "))
     if said.startswith("rule "):
         book, _, name = said.removeprefix("rule ").partition(": ")
-        return Origin(f"rule book {book.replace('_', ' ')}, {name}" if name else said)
-    return Origin(upper(said))
+        return Origin(
+            tr("rule book {book}, {name}", book=tr(spoken_value(book)), name=name) if name else said
+        )
+    return Origin(tr(upper(said)))
 
 
 def field_words(drawing: Drawing, place: tuple[str, str]) -> str:
     """A field by the names that the window gives it: `Pump: shut-off head`."""
-    return missing_words(drawing, ".".join(place))
+    return tr(missing_words(drawing, ".".join(place)))
 
 
 def rests(drawing: Drawing, moves: Sequence[Moves], decimal: str = ".") -> tuple[Rests, ...]:
@@ -105,9 +109,9 @@ def rests(drawing: Drawing, moves: Sequence[Moves], decimal: str = ".") -> tuple
     found = []
     for each in moves:
         place = _field(drawing, each.field)
-        name = field_words(drawing, place) if place else upper(each.field)
+        name = field_words(drawing, place) if place else tr(upper(each.field))
         moved = moved_words([each.share]).replace(".", decimal).replace("%", "\u00a0%")
-        found.append(Rests(f"{name}: {each.by} {moved}.", place))
+        found.append(Rests(f"{name}: {tr(each.by)} {moved}.", place))
     return tuple(found)
 
 
@@ -116,7 +120,7 @@ def missing_places(drawing: Drawing, figure: Figure) -> tuple[tuple[str, tuple[s
     found = []
     for name in figure.missing:
         id, _, field = name.rpartition(".")
-        found.append((missing_words(drawing, name), (id, field)))
+        found.append((tr(missing_words(drawing, name)), (id, field)))
     return tuple(found)
 
 
@@ -124,8 +128,12 @@ def note(figures: Iterable[Figure]) -> str:
     """What stands beside the panel's heading."""
     all_of_them = tuple(figures)
     refused = sum(bool(each.refused) for each in all_of_them)
-    said = f"{len(all_of_them) - refused} worked"
-    return f"{said}, {refused} not" if refused else said
+    worked = len(all_of_them) - refused
+    return (
+        tr("{worked} worked, {refused} not", worked=worked, refused=refused)
+        if refused
+        else tr("{worked} worked", worked=worked)
+    )
 
 
 def found_in(drawing: Drawing, figure: Figure, asked: str) -> bool:
@@ -149,7 +157,7 @@ def as_text(drawing: Drawing, figures: Iterable[Figure]) -> str:
 def spoken(drawing: Drawing, figure: Figure, decimal: str = ".") -> str:
     """A row as it is read out."""
     about = subject(drawing, figure)
-    said = [f"{figure.title}{f', {about}' if about else ''}."]
+    said = [f"{', '.join(each for each in (tr(figure.title), about) if each)}."]
     said += [f"{name} {value}".rstrip() + "." for name, value in head(figure, decimal)]
     said += [why] if (why := why_not(figure)) else []
     return " ".join(said)

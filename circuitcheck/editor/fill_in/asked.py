@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.fill_in.entering import held_words, need_words, part_words, state_words
+from circuitcheck.editor.translating import later, tr
 from circuitcheck.finding import Grade
 from circuitcheck.parts.kind import FieldType
 from circuitcheck.report.asking import (
@@ -30,8 +31,8 @@ if TYPE_CHECKING:
 
 DOES_NOT_APPLY = 8
 """The urgency of a field that cannot matter to its pipe: shown among everything only."""
-FILLED = "filled in"
-ON_USUAL = "A verdict rests on the usual value"
+FILLED = later("filled in")
+ON_USUAL = later("A verdict rests on the usual value")
 
 
 class Column(IntEnum):
@@ -216,8 +217,8 @@ class Asked:
         if not question.state.is_known:
             return need_words(self.needed(question.key))
         if question.key in self._filled:
-            return FILLED
-        return ON_USUAL if self._is_resting(question.key) else ""
+            return tr(FILLED)
+        return tr(ON_USUAL) if self._is_resting(question.key) else ""
 
     def mark(self, question: Question) -> Grade | bool | None:
         """The grade of the heaviest need, True for what was just filled in, else None."""

@@ -7,13 +7,16 @@ from typing import Any
 
 from circuitcheck.drawing.edits import EditError
 from circuitcheck.drawing.value import Drawing, Joint
+from circuitcheck.editor import translating
 from circuitcheck.editor.panels.numbers import NotANumberError, typed
 from circuitcheck.editor.panels.subjects import Left, put
+from circuitcheck.editor.translating import decimal_sign, of_error, shown_told, tr, tr_n
 from circuitcheck.finding import Grade
 from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.report.asking import ABSENT, DESIGN, SHEET, Need, Question, State
 from circuitcheck.report.plain import cell
 from circuitcheck.report.wording import lower, spoken, upper, value_words
+from circuitcheck.told import strung, told, word
 
 NOT_KNOWN_SIGN = "?"
 _NOT_KNOWN = frozenset({NOT_KNOWN_SIGN, "not known", "unknown"})
@@ -30,23 +33,23 @@ def subject_ids(subject: str) -> tuple[str, ...]:
 def part_words(drawing: Drawing, subject: str) -> str:
     """What a question is about: `Pump`, `Pipe p7, pump to bypass`, `The drawing`."""
     if subject in (DESIGN, SHEET):
-        return "The drawing"
+        return tr("The drawing")
     if subject not in drawing.pipes:
-        return " ".join(upper(drawing.name(subject)).split())
-    ends = (
-        lower(drawing.name(end.part)) if isinstance(end, Joint) else "a free end"
+        return " ".join(tr(upper(drawing.name(subject))).split())
+    start, finish = (
+        shown_told(lower(drawing.name(end.part))) if isinstance(end, Joint) else tr("a free end")
         for end in drawing.pipes[subject].ends
     )
-    return " ".join(f"Pipe {subject}, {' to '.join(ends)}".split())
+    return " ".join(tr("Pipe {id}, {start} to {finish}", id=subject, start=start, finish=finish).split())
 
 
 def held_words(question: Question, decimal: str, drawing: Drawing | None = None) -> str:
     """The value as it is shown, its unit left to the field: empty where it is not known."""
     if question.value is None:
         return ""
-    words = value_words(question.field, question.value, decimal, drawing)
+    words = tr(value_words(question.field, question.value, decimal, drawing))
     if question.field.type is FieldType.NUMBER and question.field.unit:
-        words = words.removesuffix(f" {question.field.unit}")
+        words = words.removesuffix(f" {tr(question.field.unit)}")
     return words
 
 
@@ -54,36 +57,44 @@ def state_words(question: Question) -> str:
     """How a value came about, for beside it: empty for one the drawing states."""
     match question.state:
         case State.OPEN:
-            return "not known"
+            return tr("not known")
         case State.KEPT:
-            return "not known, kept"
+            return tr("not known, kept")
         case State.USUAL:
-            return "usual"
+            return tr("usual")
         case State.WORKED:
-            return question.how
+            return tr(question.how)
         case State.GIVEN:
             return ""
 
 
 def limits_words(field: Field) -> str:
     """What a number may be, in words: `more than 0 mm`; empty where anything goes."""
-    unit = f" {field.unit}" if field.unit else ""
+    unit = f" {tr(field.unit)}" if field.unit else ""
     if field.above is not None:
-        most = "" if field.most is None else f", at most {field.most:g}"
-        return f"more than {field.above:g}{most}{unit}"
+        above, most = _limit(field.above), field.most
+        if most is not None:
+            return tr("more than {above}, at most {most}{unit}", above=above, most=_limit(most), unit=unit)
+        return tr("more than {above}{unit}", above=above, unit=unit)
     if field.least is not None and field.most is not None:
-        return f"from {field.least:g} to {field.most:g}{unit}".replace("-", "−")
+        return tr(
+            "from {least} to {most}{unit}", least=_limit(field.least), most=_limit(field.most), unit=unit
+        )
     if field.least is not None:
-        return f"at least {field.least:g}{unit}"
-    return "" if field.most is None else f"at most {field.most:g}{unit}"
+        return tr("at least {least}{unit}", least=_limit(field.least), unit=unit)
+    return "" if field.most is None else tr("at most {most}{unit}", most=_limit(field.most), unit=unit)
+
+
+def _limit(value: float) -> str:
+    return f"{value:g}".replace(".", decimal_sign()).replace("-", "−")
 
 
 def need_words(needed: Sequence[Need]) -> str:
     """What asks, the heaviest check first: `Vessel too small; Pump too weak; figures: Swell, Pump duty`."""
-    checks = [need.title for need in needed if not need.is_figure]
-    figures = [need.title for need in needed if need.is_figure]
+    checks = [tr(need.title) for need in needed if not need.is_figure]
+    figures = [tr(need.title) for need in needed if need.is_figure]
     if figures:
-        checks.append(f"figure{'s' if len(figures) > 1 else ''}: {', '.join(figures)}")
+        checks.append(tr_n("figure: {names}", "figures: {names}", len(figures), names=", ".join(figures)))
     return upper("; ".join(checks))
 
 
@@ -95,31 +106,38 @@ def about(
     `is_judged`: the checks have answered for this drawing, so that silence means something.
     """
     field = question.field
-    said = [f"{part_words(drawing, question.subject)}: {lower(field.label)}."]
-    said += [field.help] if field.help else []
+    said = [f"{part_words(drawing, question.subject)}: {tr(lower(field.label))}."]
+    said += [tr(field.help)] if field.help else []
     limits = limits_words(field)
-    said += [f"A number in {field.unit}." if field.unit and not limits else ""]
-    said += [f"It must be {limits}." if limits else ""]
+    said += [tr("A number in {unit}.", unit=tr(field.unit)) if field.unit and not limits else ""]
+    said += [tr("It must be {limits}.", limits=limits) if limits else ""]
     if not question.state.is_known:
         said.append(_waiting(needed, is_judged=is_judged))
     elif rests and question.state is State.USUAL:
-        said.append("A verdict rests on this usual value.")
+        said.append(tr("A verdict rests on this usual value."))
     return " ".join(each for each in said if each)
 
 
 def _waiting(needed: Sequence[Need], *, is_judged: bool) -> str:
     if not needed:
-        return "No check or figure waits for it now." if is_judged else "The checks are still judging."
-    told = [
-        f"{need.title} (would be {need.grade}{', not judged without it' if need.is_silent else ''})"
-        if need.grade is not Grade.UNANSWERED
-        else need.title
+        return (
+            tr("No check or figure waits for it now.") if is_judged else tr("The checks are still judging.")
+        )
+    needs = [
+        _need_and_grade(need) if need.grade is not Grade.UNANSWERED else tr(need.title)
         for need in needed
         if not need.is_figure
     ]
     if figures := need_words([need for need in needed if need.is_figure]):
-        told.append(lower(figures) if told else figures)
-    return f"Needed by: {'; '.join(told)}."
+        needs.append(translating.lower(figures) if needs else figures)
+    return tr("Needed by: {these}.", these="; ".join(needs))
+
+
+def _need_and_grade(need: Need) -> str:
+    title, grade = tr(need.title), tr(need.grade.value)
+    if need.is_silent:
+        return tr("{title} (would be {grade}, not judged without it)", title=title, grade=grade)
+    return tr("{title} (would be {grade})", title=title, grade=grade)
 
 
 def value_of(field: Field, text: str) -> Any:
@@ -128,38 +146,54 @@ def value_of(field: Field, text: str) -> Any:
     A number may carry its unit; a choice is named as it is shown.
     """
     said = " ".join(text.split())
-    word = said.casefold()
-    if not said or word == "usual":
+    named = said.casefold()
+    if not said or named in _either("usual"):
         return Left.OUT
-    if word in _NOT_KNOWN:
+    if named in _NOT_KNOWN or named in _either("not known") | _either("unknown"):
         return None
     match field.type:
         case FieldType.NUMBER:
-            if field.unit and said.endswith(field.unit):
-                said = said.removesuffix(field.unit)
+            for unit in (field.unit, tr(field.unit)):
+                said = said.removesuffix(unit)
             try:
                 return typed(said)
             except NotANumberError as error:
-                raise EditError(str(error)) from error
-        case FieldType.SWITCH if word in _SWITCHES:
-            return _SWITCHES[word]
+                raise EditError(of_error(error)) from error
+        case FieldType.SWITCH if named in _switches():
+            return _switches()[named]
         case FieldType.CHOICE | FieldType.CHOICES:
-            return _chosen(field, word)
+            return _chosen(field, named)
         case FieldType.REFERENCE:
             return said
-    raise EditError(f"{field.label}: “{said}” is neither yes nor no.")
+    raise EditError(told("{label}: “{said}” is neither yes nor no.", label=word(field.label), said=said))
 
 
-def _chosen(field: Field, word: str) -> Any:
-    known = {spoken(each): each for each in field.choices} | {each: each for each in field.choices}
+def _either(text: str) -> frozenset[str]:
+    """A word as it may be typed: in English, or in the language of the window."""
+    return frozenset({text, tr(text).casefold()})
+
+
+def _switches() -> Mapping[str, bool]:
+    return {tr(each).casefold(): value for each, value in _SWITCHES.items()} | _SWITCHES
+
+
+def _chosen(field: Field, named: str) -> Any:
+    known = {form: each for each in field.choices for form in (each, *_either(str(spoken(each))))}
     if field.type is FieldType.CHOICES:
-        words = [] if word == "none" else [each.strip() for each in word.split(",")]
+        words = [] if named in _either("none") else [each.strip() for each in named.split(",")]
         if all(each in known for each in words):
             return tuple(known[each] for each in words)
-    elif word in known:
-        return known[word]
-    options = ", ".join(spoken(each) for each in field.choices)
-    raise EditError(f"{field.label}: “{word}” cannot be set. It is one of {options}.")
+    elif named in known:
+        return known[named]
+    options = strung(spoken(each) for each in field.choices)
+    raise EditError(
+        told(
+            "{label}: “{said}” cannot be set. It is one of {options}.",
+            label=word(field.label),
+            said=named,
+            options=options,
+        )
+    )
 
 
 def set_answer(drawing: Drawing, question: Question, value: Any) -> tuple[str, Drawing]:

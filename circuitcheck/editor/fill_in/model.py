@@ -12,8 +12,8 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.fill_in.asked import Asked, Column, Shown
 from circuitcheck.editor.icons import grade_icon
-from circuitcheck.editor.panels.number_field import decimal_sign
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import decimal_sign, later, tr
 from circuitcheck.finding import Grade
 from circuitcheck.parts.kind import FieldType
 from circuitcheck.report.asking import Question
@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from circuitcheck.figures.figure import Figure
 
 Index = QModelIndex | QPersistentModelIndex
-HEADINGS = ("Part or pipe", "What", "Value", "Needed by")
+HEADINGS = (later("Part or pipe"), later("What"), later("Value"), later("Needed by"))
 QUESTION = Qt.ItemDataRole.UserRole
 AS_ASKED = -1
 _SORTED = (Column.PART, Column.FIELD, Column.VALUE)
@@ -156,7 +156,7 @@ class AskModel(QAbstractTableModel):
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = 0) -> Any:
         """The headings."""
         if orientation is Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
-            return HEADINGS[section]
+            return tr(HEADINGS[section])
         return None
 
     def flags(self, index: Index) -> Qt.ItemFlag:

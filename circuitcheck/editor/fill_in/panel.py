@@ -18,9 +18,9 @@ from circuitcheck.editor.fill_in.entries import kept_words
 from circuitcheck.editor.fill_in.model import AskModel
 from circuitcheck.editor.fill_in.table import AskTable
 from circuitcheck.editor.panels.edged import ArrowedComboBox
-from circuitcheck.editor.panels.number_field import decimal_sign
 from circuitcheck.editor.panels.subjects import Left
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import decimal_sign, later, of_error, tr
 from circuitcheck.parts.kind import FieldType
 from circuitcheck.report.asking import Question
 from circuitcheck.report.wording import value_words
@@ -30,12 +30,12 @@ if TYPE_CHECKING:
     from circuitcheck.figures.figure import Figure
 
 NOTHING = {
-    Shown.OPEN: "Every number is known.",
-    Shown.NEEDED: "No check and no figure waits for a number.",
-    Shown.USUAL: "No verdict rests on a usual value.",
-    Shown.ALL: "Nothing is drawn.",
+    Shown.OPEN: later("Every number is known."),
+    Shown.NEEDED: later("No check and no figure waits for a number."),
+    Shown.USUAL: later("No verdict rests on a usual value."),
+    Shown.ALL: later("Nothing is drawn."),
 }
-KEYS = (
+KEYS = later(
     "Enter answers and goes on, Shift+Enter goes back, ? says not known, Ctrl+V pastes a column or a table."
 )
 
@@ -62,19 +62,19 @@ class FillInPanel(QWidget):
         self.model = AskModel()
         self.table = AskTable(self.model)
         self.find_box = QLineEdit()
-        self.find_box.setPlaceholderText("Find")
-        self.find_box.setAccessibleName("Find in what is to be filled in")
+        self.find_box.setPlaceholderText(tr("Find"))
+        self.find_box.setAccessibleName(tr("Find in what is to be filled in"))
         self.find_box.setClearButtonEnabled(True)
         self.choice = ArrowedComboBox()
-        self.choice.setAccessibleName("What to show")
+        self.choice.setAccessibleName(tr("What to show"))
         for shown in Shown:
             self.choice.addItem(shown.value, shown)
-        self.again = QPushButton("Put in order")
-        plain.set_tip(self.again, "Take away what is filled in and ask for the most needed first (F5)")
+        self.again = QPushButton(tr("Put in order"))
+        plain.set_tip(self.again, tr("Take away what is filled in and ask for the most needed first (F5)"))
         self._about = plain.label("", "second", wrap=True)
-        self._about.setAccessibleName("What the row is, and what needs it")
+        self._about.setAccessibleName(tr("What the row is, and what needs it"))
         self._fault = plain.label("", "fault", wrap=True)
-        self._fault.setAccessibleName("Why it was refused")
+        self._fault.setAccessibleName(tr("Why it was refused"))
         self._fault.hide()
         self._lay_out()
         self._connect()
@@ -232,8 +232,8 @@ class FillInPanel(QWidget):
         question = self.current
         if question is None:
             empty = not self.model.rowCount()
-            nothing = "Nothing found." if self.find_box.text().strip() else NOTHING[self.model.shown]
-            self._about.setText(nothing if empty else KEYS)
+            nothing = tr("Nothing found.") if self.find_box.text().strip() else tr(NOTHING[self.model.shown])
+            self._about.setText(nothing if empty else tr(KEYS))
             return
         needed, rests = self.model.asked.needed(question.key), question.key in self.model.asked.resting
         is_judged = self._pending[1] is not None
@@ -261,7 +261,7 @@ class FillInPanel(QWidget):
             step, after = entering.set_answer(self.model.drawing, question, value)
         except EditError as error:
             self.table.delegate.refuse()
-            self._say(f"{error} {kept_words(self.model, question)}".rstrip())
+            self._say(f"{tr(of_error(error))} {kept_words(self.model, question)}".rstrip())
             return
         self._say("")
         if after is not self.model.drawing:
@@ -298,7 +298,7 @@ class FillInPanel(QWidget):
         try:
             step, after = pasting.pasted(self.model.drawing, self.model.asked.questions, following, text)
         except pasting.PasteError as error:
-            self._say(str(error))
+            self._say(tr(of_error(error)))
             return
         self._say("")
         if after is not self.model.drawing:
@@ -310,16 +310,16 @@ class FillInPanel(QWidget):
         question = self.current
         if question is not None:
             field = question.field
-            made.addAction("Not known").triggered.connect(lambda: self.answer(None))
+            made.addAction(tr("Not known")).triggered.connect(lambda: self.answer(None))
             if field.has_default and field.type is not FieldType.CHOICES and field.default != "unknown":
                 usual = value_words(field, field.default, decimal_sign())
-                action = made.addAction(plain.action_text(f"Usual: {usual}"))
+                action = made.addAction(plain.action_text(tr("Usual: {usual}", usual=usual)))
                 action.triggered.connect(lambda: self.answer(Left.OUT))
             made.addSeparator()
-            made.addAction("Show in the details").triggered.connect(self._go_elsewhere)
+            made.addAction(tr("Show in the details")).triggered.connect(self._go_elsewhere)
             made.addSeparator()
-        made.addAction("Copy").triggered.connect(self.copy)
-        made.addAction("Paste").triggered.connect(self.paste)
+        made.addAction(tr("Copy")).triggered.connect(self.copy)
+        made.addAction(tr("Paste")).triggered.connect(self.paste)
         return made
 
     def _offer(self, at: QPoint) -> None:

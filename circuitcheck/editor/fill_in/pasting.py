@@ -13,14 +13,17 @@ from circuitcheck.drawing.edits import EditError
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.fill_in.entering import COPIED, VALUE_COLUMN, part_words, set_answer, value_of
 from circuitcheck.editor.panels.subjects import Left
+from circuitcheck.editor.translating import later, of_error, tr, tr_n
 from circuitcheck.report.asking import ABSENT, Question
 from circuitcheck.report.plain import cell
 from circuitcheck.report.wording import lower
+from circuitcheck.told import told_n
 
-NOTHING = "Nothing was pasted."
-HOW = (
-    "Paste one column of values; rows copied from this table, or with its headings “key” and “value”; or a "
-    f"table with a row for each part or pipe and the fields’ names above it. {NOTHING}"
+NOTHING = later("Nothing was pasted.")
+HOW = later(
+    "Paste one column of values; rows copied from this table, or with its headings "
+    "“key” and “value”; or a table with a row for each part or pipe and the fields’ "
+    "names above it. {nothing}",
 )
 PASSED_OVER = frozenset({"", "note", "notes", "unit", "needed by"})
 """Headings of columns that say nothing to be filled in."""
@@ -58,7 +61,7 @@ def pasted(
     """
     rows = _rows(text)
     if not rows:
-        raise PasteError("There is no text to paste.")
+        raise PasteError(tr("There is no text to paste."))
     after, changed = drawing, 0
     for said in _answers(drawing, questions, following, rows):
         question = questions[said.key]
@@ -69,13 +72,13 @@ def pasted(
             _, new = set_answer(after, question, value)
         except EditError as error:
             name = part_words(drawing, question.subject)
-            sentence = f"{name}, {lower(question.field.label)}: {error} {NOTHING}"
-            raise PasteError(sentence) from error
+            said_of = f"{name}, {tr(lower(question.field.label))}: {tr(of_error(error))}"
+            raise PasteError(f"{said_of} {tr(NOTHING)}") from error
         changed += new is not after
         after = new
     if not changed:
         return "", drawing
-    return f"Fill in {changed} value{'' if changed == 1 else 's'}", after
+    return told_n("Fill in 1 value", "Fill in {count} values", changed), after
 
 
 def _rows(text: str) -> list[list[str]]:
@@ -88,7 +91,7 @@ def _rows(text: str) -> list[list[str]]:
     try:
         rows = [[" ".join(each.split()) for each in row] or [""] for row in reader]
     except csv.Error as error:
-        raise PasteError(HOW) from error
+        raise PasteError(how()) from error
     while rows and not any(rows[-1]):
         rows.pop()
     # A table copied with empty columns beside it is as wide as what it says.
@@ -126,12 +129,18 @@ def _answers(drawing: Drawing, questions: Questions, following: Sequence[str], r
     return _schedule(drawing, questions, rows)
 
 
+def how() -> str:
+    """What can be pasted, for who pasted something else."""
+    return tr(HOW, nothing=tr(NOTHING))
+
+
 def _column(questions: Questions, following: Sequence[str], texts: Sequence[str]) -> Iterator[_Said]:
     if following and len(texts) > 1 and _names(questions[following[0]], texts[0]):
         texts = texts[1:]
     if len(texts) > len(following):
-        room = f"{len(following)} row{'' if len(following) == 1 else 's'}"
-        raise PasteError(f"{len(texts)} values do not fit into {room}. {NOTHING}")
+        many = "{values} values do not fit into {count} rows."
+        said = tr_n("{values} values do not fit into 1 row.", many, len(following), values=len(texts))
+        raise PasteError(f"{said} {tr(NOTHING)}")
     return (_Said(key, text) for key, text in zip(following, texts, strict=False))
 
 
@@ -147,7 +156,7 @@ def _called(question: Question) -> tuple[str, str]:
 
 def _value_column(head: Sequence[str]) -> int:
     if "value" not in head:
-        raise PasteError(HOW)
+        raise PasteError(how())
     return head.index("value")
 
 
@@ -158,7 +167,7 @@ def _value_column_of(wide: int, key_column: int) -> int:
     # Copied from this table; what needs a value may be empty, and the column then is not there.
     if key_column == 0 and VALUE_COLUMN < wide <= len(COPIED):
         return VALUE_COLUMN
-    raise PasteError(HOW)
+    raise PasteError(how())
 
 
 def _by_key(keys: Mapping[str, str], rows: Rows, key: int, value: int) -> Iterator[_Said]:
@@ -166,7 +175,8 @@ def _by_key(keys: Mapping[str, str], rows: Rows, key: int, value: int) -> Iterat
         if row[key] in keys:
             yield _Said(keys[row[key]], row[value], blank_holds=False, is_copy=True)
         elif any(row) and row[key].casefold() != COPIED[0]:
-            raise PasteError(f"Nothing drawn has the key “{row[key]}”. {NOTHING}")
+            said = tr("Nothing drawn has the key “{name}”.", name=row[key])
+            raise PasteError(f"{said} {tr(NOTHING)}")
 
 
 def _by_names(drawing: Drawing, questions: Questions, rows: Rows, head: Sequence[str]) -> Iterator[_Said]:
@@ -185,11 +195,12 @@ def _schedule(drawing: Drawing, questions: Questions, rows: Rows) -> Iterator[_S
     columns = [place for place, name in enumerate(names) if name is not None and name["name"] in fields]
     others = [place for place in range(len(names)) if place not in columns]
     if not columns or not others:
-        raise PasteError(HOW)
+        raise PasteError(how())
     part = others[0]
     for place in others[1:]:
         if rows[0][place].casefold() not in PASSED_OVER:
-            raise PasteError(f"“{rows[0][place]}” is no field that can be filled in. {NOTHING}")
+            said = tr("“{name}” is no field that can be filled in.", name=rows[0][place])
+            raise PasteError(f"{said} {tr(NOTHING)}")
     subjects = _subjects(drawing, questions)
     for row in rows[1:]:
         for place in columns:
@@ -206,7 +217,7 @@ def _subjects(drawing: Drawing, questions: Questions) -> Mapping[str, list[Quest
     for question in questions.values():
         subject = question.subject
         name = part_words(drawing, subject).casefold()
-        also = f"pipe {subject}".casefold() if subject in drawing.pipes else name
+        also = tr("pipe {id}", id=subject).casefold() if subject in drawing.pipes else name
         for called in {subject.casefold(), cell(subject).casefold(), name, also}:
             found[called].append(question)
     return found
@@ -215,12 +226,14 @@ def _subjects(drawing: Drawing, questions: Questions) -> Mapping[str, list[Quest
 def _question(subjects: Mapping[str, list[Question]], part: str, field: str) -> Question:
     about = subjects.get(part.casefold())
     if not about:
-        raise PasteError(f"Nothing drawn is called “{part}”. {NOTHING}")
+        raise PasteError(f"{tr('Nothing drawn is called “{name}”.', name=part)} {tr(NOTHING)}")
     if len({question.subject for question in about}) > 1:
-        raise PasteError(f"Several things are called “{part}”: name them by their ids. {NOTHING}")
+        said = tr("Several things are called “{name}”: name them by their ids.", name=part)
+        raise PasteError(f"{said} {tr(NOTHING)}")
     asked = [question for question in about if field.casefold() in _called(question)]
     if len(asked) != 1:
-        raise PasteError(f"“{part}” has no field “{field}”. {NOTHING}")
+        said = tr("“{name}” has no field “{field}”.", name=part, field=field)
+        raise PasteError(f"{said} {tr(NOTHING)}")
     return asked[0]
 
 
@@ -228,5 +241,9 @@ def _same_unit(question: Question, unit: str) -> None:
     """Numbers under a heading in another unit would all be wrong by the same factor."""
     own = question.field.unit
     if unit and unit.casefold() != own.casefold():
-        said = f"{question.field.label} is told in {own}" if own else f"{question.field.label} has no unit"
-        raise PasteError(f"{said}, and not in {unit}. {NOTHING}")
+        label = tr(question.field.label)
+        if own:
+            said = tr("{label} is told in {own}, and not in {unit}.", label=label, own=tr(own), unit=unit)
+        else:
+            said = tr("{label} has no unit, and is not told in {unit}.", label=label, unit=unit)
+        raise PasteError(f"{said} {tr(NOTHING)}")

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView
 from circuitcheck.editor.fill_in.asked import Column
 from circuitcheck.editor.fill_in.delegate import AskDelegate, row_height
 from circuitcheck.editor.fill_in.model import AskModel, Index
+from circuitcheck.editor.translating import tr
 from circuitcheck.parts.kind import FieldType
 
 _Trigger = QAbstractItemView.EditTrigger
@@ -33,7 +34,7 @@ class AskTable(QTableView):
         self.setModel(model)
         self.delegate = AskDelegate(model, self)
         self.setItemDelegate(self.delegate)
-        self.setAccessibleName("What is not known, and what needs it")
+        self.setAccessibleName(tr("What is not known, and what needs it"))
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setShowGrid(False)
         self.setWordWrap(False)

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 from circuitcheck.editor import plain
 from circuitcheck.editor.learning.practice_words import reason_words
 from circuitcheck.editor.learning.rows import Rows
-from circuitcheck.editor.translating import tr, tr_n
+from circuitcheck.editor.translating import of_error, tr, tr_n
 from circuitcheck.lessons.progress import Log, as_csv, as_json, tallies
 from circuitcheck.storage.saver import save_bytes
 
@@ -107,7 +107,7 @@ class ProgressPage(QWidget):
         try:
             save_bytes(target, data)
         except OSError as error:
-            self.say(tr("{name} was not written: {reason}", name=target.name, reason=str(error)))
+            self.say(tr("{name} was not written: {reason}", name=target.name, reason=tr(of_error(error))))
             return
         self.say("")
 

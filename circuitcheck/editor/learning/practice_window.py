@@ -20,7 +20,7 @@ from circuitcheck.editor.learning.practice_setup import MOST_SEED, SetupPage, Wa
 from circuitcheck.editor.learning.practice_sheet import PracticeSheet
 from circuitcheck.editor.learning.practice_words import SIDE_PX, outcome_words
 from circuitcheck.editor.theme import Theme
-from circuitcheck.editor.translating import tr
+from circuitcheck.editor.translating import of_error, tr
 from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.lessons.catalogue import faults
 from circuitcheck.lessons.generator import Exercise, NoExerciseError, exercise
@@ -282,7 +282,7 @@ class PracticeWindow(QWidget):
             return read(self._file)
         except (ProgressError, OSError) as error:
             # What cannot be read is never written over.
-            self._trouble = tr("Progress is not kept: {reason}", reason=str(error))
+            self._trouble = tr("Progress is not kept: {reason}", reason=tr(of_error(error)))
             return Log()
 
     def _keep(self) -> str:
@@ -292,7 +292,7 @@ class PracticeWindow(QWidget):
             self._file.parent.mkdir(parents=True, exist_ok=True)
             write(self.log, self._file)
         except OSError as error:
-            return tr("Progress is not kept: {reason}", reason=str(error))
+            return tr("Progress is not kept: {reason}", reason=tr(of_error(error)))
         return ""
 
     def showEvent(self, event: QShowEvent) -> None:

@@ -14,6 +14,7 @@ from circuitcheck.editor import plain
 from circuitcheck.editor.panels.field_editors import ChecksEditor, NoteEditor, editor_for
 from circuitcheck.editor.panels.number_field import NumberField
 from circuitcheck.editor.panels.subjects import TITLE, Row, heading, put, remark, rows
+from circuitcheck.editor.translating import of_error, tr
 
 INSET_PX = 16
 FIELD_PX = 148
@@ -30,7 +31,7 @@ class _Line:
         self.label.setBuddy(self.editor)
         plain.set_tip(self.label, row.field.help)
         self.fault = plain.label("", "fault", wrap=True)
-        self.fault.setAccessibleName(f"{row.field.label}: why it was refused")
+        self.fault.setAccessibleName(tr("{label}: why it was refused", label=tr(row.field.label)))
         self.fault.hide()
 
     @property
@@ -55,7 +56,7 @@ class DetailsPanel(QScrollArea):
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setAccessibleName("Details")
+        self.setAccessibleName(tr("Details"))
         self._drawing = Drawing()
         self._ids: tuple[str, ...] = ()
         self._lines: dict[str, _Line] = {}
@@ -155,7 +156,7 @@ class DetailsPanel(QScrollArea):
             step, after = put(self._drawing, ids, key, value)
         except EditError as error:
             if line is not None:
-                self._refuse(line, f"{error} {line.editor.kept()}".rstrip())
+                self._refuse(line, f"{tr(of_error(error))} {line.editor.kept()}".rstrip())
                 self._refresh(key)
             return
         except KeyError:

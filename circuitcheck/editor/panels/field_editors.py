@@ -13,6 +13,7 @@ from circuitcheck.editor import plain
 from circuitcheck.editor.panels.edged import ArrowedComboBox, EdgedCheckBox
 from circuitcheck.editor.panels.number_field import NumberField
 from circuitcheck.editor.panels.subjects import ACTS_ON, ONE_LINE, SAME_ROOM, Held, Left, Row
+from circuitcheck.editor.translating import decimal_sign, tr
 from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.report.wording import spoken, value_words
 
@@ -148,16 +149,26 @@ class ChoiceEditor(ArrowedComboBox):
     def _entries(self, row: Row) -> list[tuple[Any, str]]:
         known: list[tuple[Any, str]] = []
         if self._field.default == UNKNOWN:
-            return [(Left.OUT, "not known"), *((c, spoken(c)) for c in self._field.choices if c != UNKNOWN)]
+            return [
+                (Left.OUT, tr("not known")),
+                *((c, spoken(c)) for c in self._field.choices if c != UNKNOWN),
+            ]
         if self._field.has_default:
-            known.append((Left.OUT, f"{value_words(self._field, self._field.default)} (usual)"))
+            known.append(
+                (
+                    Left.OUT,
+                    tr(
+                        "{value} (usual)", value=value_words(self._field, self._field.default, decimal_sign())
+                    ),
+                )
+            )
         if self._field.type is FieldType.SWITCH:
             known += [(True, "yes"), (False, "no")]
         elif self._field.type is FieldType.REFERENCE:
             known += row.options
         else:
             known += [(each, spoken(each)) for each in self._field.choices]
-        return [*known, (None, "not known")]
+        return [*known, (None, tr("not known"))]
 
     def _index_of(self, value: Any) -> int:
         if self._field.default == UNKNOWN and value in (None, UNKNOWN):
@@ -196,7 +207,11 @@ class ChecksEditor(QWidget):
             entries = [(each, spoken(each)) for each in self._field.choices]
         names_parts = self._field in (ACTS_ON, SAME_ROOM)
         if not names_parts:
-            entries += [(Left.OUT, "none (usual)"), ((), "none, for certain"), (None, "not known")]
+            entries += [
+                (Left.OUT, tr("none (usual)")),
+                ((), tr("none, for certain")),
+                (None, tr("not known")),
+            ]
         if list(self._boxes) != [value for value, _ in entries]:
             self._build(entries, columns=1 if names_parts else 2)
         value = self._held.value
@@ -222,7 +237,7 @@ class ChecksEditor(QWidget):
             box.deleteLater()
         self._boxes = {}
         if not entries:
-            self._grid.addWidget(plain.label("none drawn yet", "second"), 0, 0)
+            self._grid.addWidget(plain.label(tr("none drawn yet"), "second"), 0, 0)
         for place, (value, words) in enumerate(entries):
             box = EdgedCheckBox(plain.action_text(words))
             box.setAccessibleName(f"{self._field.label}: {words}")

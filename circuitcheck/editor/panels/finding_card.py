@@ -19,6 +19,7 @@ from circuitcheck.finding import Finding
 from circuitcheck.report.finding_text import alone, grade_words, lesson, message, title, witness
 from circuitcheck.report.wording import missing_words
 from circuitcheck.review.acceptances import acceptance_of
+from circuitcheck.told import word
 
 if TYPE_CHECKING:
     from circuitcheck.cures import Cure
@@ -52,14 +53,14 @@ class FindingCard(QFrame):
         self._proof(finding)
         self._missing(finding)
         if known := lesson(finding):
-            self._part("Why it matters", known.why)
-            self._part("What puts it right", known.remedy)
+            self._part(tr("Why it matters"), known.why)
+            self._part(tr("What puts it right"), known.remedy)
         self._cures = QVBoxLayout()
         self._cures.setContentsMargins(0, 4, 0, 0)
         self._cures.setSpacing(6)
         self._column.addLayout(self._cures)
         if known:
-            self._part("Source", known.source, small=True)
+            self._part(tr("Source"), known.source, small=True)
             learn = plain.link(tr("Open the lesson"), lambda: self.lesson_wanted.emit(finding.check))
             plain.set_tip(learn, tr("This fault on a small drawing to operate, and its remedy"))
             self._column.addWidget(learn, 0, Qt.AlignmentFlag.AlignLeft)
@@ -69,14 +70,15 @@ class FindingCard(QFrame):
         """Who accepted it and why, or the way to accept it."""
         holds = acceptance_of(finding, self._drawing, date.today())
         if holds is None:
-            link = plain.link("Accept this finding…", self.accept_wanted.emit)
-            plain.set_tip(link, "With a reason, a name and until when")
+            link = plain.link(tr("Accept this finding…"), self.accept_wanted.emit)
+            plain.set_tip(link, tr("With a reason, a name and until when"))
             self._column.addSpacing(6)
             self._column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
             return
-        until = f" until {holds.until}" if holds.until else ""
-        self._part("Accepted", f"{holds.reason} ({holds.author or 'no name'}, {holds.date}{until})")
-        link = plain.link("Take the acceptance back", lambda: self.take_back_wanted.emit(holds))
+        until = tr("until {day}", day=holds.until) if holds.until else ""
+        when = f"{holds.date} {until}".rstrip()
+        self._part(tr("Accepted"), f"{holds.reason} ({holds.author or tr('no name')}, {when})")
+        link = plain.link(tr("Take the acceptance back"), lambda: self.take_back_wanted.emit(holds))
         self._column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
 
     def show_cures(self, cures: tuple[Cure, ...]) -> None:
@@ -87,11 +89,11 @@ class FindingCard(QFrame):
             said = plain.label(cure.message, "body", wrap=True)
             line.addWidget(said, 1)
             does = QToolButton()
-            does.setText("Do it")
+            does.setText(tr("Do it"))
             does.setProperty("link", True)
             does.setMinimumHeight(30)
-            does.setAccessibleName(f"Do it: {cure.message}")
-            plain.set_tip(does, "Make this edit; Undo takes it back")
+            does.setAccessibleName(tr("Do it: {cure}", cure=word(cure.message)))
+            plain.set_tip(does, tr("Make this edit; Undo takes it back"))
             does.clicked.connect(self._wants_cure(cure))
             line.addWidget(does, 0, Qt.AlignmentFlag.AlignTop)
             self._cures.addLayout(line)
@@ -112,8 +114,8 @@ class FindingCard(QFrame):
         close = QToolButton()
         close.setText("×")
         close.setFixedSize(32, 32)
-        close.setAccessibleName("Leave this finding")
-        plain.set_tip(close, "Leave this finding (Escape)")
+        close.setAccessibleName(tr("Leave this finding"))
+        plain.set_tip(close, tr("Leave this finding (Escape)"))
         close.clicked.connect(self.left)
         line = QHBoxLayout()
         line.setSpacing(10)
@@ -126,7 +128,7 @@ class FindingCard(QFrame):
         shut = witness(self._drawing, finding)
         if not shut:
             return
-        self._heading("Proved by shutting")
+        self._heading(tr("Proved by shutting"))
         for each in shut:
             line = QHBoxLayout()
             line.setSpacing(6)
@@ -149,7 +151,7 @@ class FindingCard(QFrame):
     def _missing(self, finding: Finding) -> None:
         if not finding.missing:
             return
-        self._heading("Missing")
+        self._heading(tr("Missing"))
         for name in finding.missing:
             id, _, field = name.rpartition(".")
             link = plain.link(missing_words(self._drawing, name), self._wants_field(id, field))

@@ -21,6 +21,7 @@ from circuitcheck.editor.fonts import scaled
 from circuitcheck.editor.icons import GRADE_PX, grade_icon
 from circuitcheck.editor.styling import wash
 from circuitcheck.editor.theme import Theme, light
+from circuitcheck.editor.translating import tr
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.report.finding_text import grade_words, message, title
 from circuitcheck.review.acceptances import acceptance_of
@@ -77,11 +78,15 @@ class FindingsModel(QAbstractListModel):
         finding = self._findings[index.row()]
         match role:
             case Qt.ItemDataRole.DisplayRole:
-                return f"{title(finding)} (accepted)" if index.row() in self._accepted else title(finding)
+                return (
+                    tr("{finding} (accepted)", finding=title(finding))
+                    if index.row() in self._accepted
+                    else title(finding)
+                )
             case Qt.ItemDataRole.DecorationRole:
                 return self._icons.get(finding.grade)
             case Qt.ItemDataRole.AccessibleTextRole:
-                accepted = ", accepted" if index.row() in self._accepted else ""
+                accepted = tr(", accepted") if index.row() in self._accepted else ""
                 return (
                     f"{grade_words(finding)}{accepted}: {title(finding)}. {message(self._drawing, finding)}"
                 )

@@ -12,6 +12,7 @@ from circuitcheck.editor.panels.finding_card import FindingCard, height_at
 from circuitcheck.editor.panels.finding_rows import FINDING, FindingDelegate, FindingsModel
 from circuitcheck.editor.panels.verdict import Verdict
 from circuitcheck.editor.theme import Theme, light
+from circuitcheck.editor.translating import tr, tr_n
 from circuitcheck.finding import Finding
 
 if TYPE_CHECKING:
@@ -48,7 +49,7 @@ class FindingsPanel(QListView):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Findings")
+        self.setAccessibleName(tr("Findings"))
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
@@ -237,5 +238,5 @@ def _note(analysis: Analysis) -> str:
     if not total:
         return ""
     speaking = len({finding.check for finding in analysis.findings})
-    checks = f"{total} check" if total == 1 else f"{total} checks"
-    return f"{speaking} of {checks}" if speaking else checks
+    checks = tr_n("1 check", "{count} checks", total)
+    return tr("{speaking} of {checks}", speaking=speaking, checks=checks) if speaking else checks

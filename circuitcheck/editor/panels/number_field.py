@@ -4,22 +4,18 @@ from __future__ import annotations
 
 from typing import Any
 
-from PySide6.QtCore import QLocale, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QAction, QContextMenuEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.panels.numbers import NotANumberError, typed
 from circuitcheck.editor.panels.subjects import Held, Left
+from circuitcheck.editor.translating import decimal_sign, of_error, tr
 from circuitcheck.parts.kind import Field
 from circuitcheck.report.wording import shown, value_words
 
 INSET_PX = 9
-
-
-def decimal_sign() -> str:
-    """The place's decimal sign, for what is shown; either is taken for what is typed."""
-    return "," if QLocale().decimalPoint() == "," else "."
 
 
 class NumberField(QLineEdit):
@@ -60,8 +56,8 @@ class NumberField(QLineEdit):
         if self._held.differs:
             return "several"
         if self._held.value is Left.OUT and self._field.has_default:
-            return f"{shown(self._default(), decimal_sign())} (usual)"
-        return "not known"
+            return tr("{value} (usual)", value=shown(self._default(), decimal_sign()))
+        return tr("not known")
 
     def _default(self) -> float:
         return float(str(self._field.default))
@@ -80,7 +76,7 @@ class NumberField(QLineEdit):
         try:
             number = typed(text)
         except NotANumberError as error:
-            self.refused.emit(f"{error} {self.kept()}")
+            self.refused.emit(f"{tr(of_error(error))} {self.kept()}")
             return
         self.committed.emit(number)
 
@@ -88,12 +84,15 @@ class NumberField(QLineEdit):
         """What the drawing goes on holding, as a sentence for after a refusal."""
         value: Any = self._held.value
         if self._held.differs:
-            return "Nothing was changed."
+            return tr("Nothing was changed.")
         if value is Left.OUT and self._field.has_default:
-            return f"It stays at the usual {value_words(self._field, self._default(), decimal_sign())}."
+            return tr(
+                "It stays at the usual {value}.",
+                value=value_words(self._field, self._default(), decimal_sign()),
+            )
         if value is Left.OUT or value is None:
-            return "It stays not known."
-        return f"It stays at {value_words(self._field, value, decimal_sign())}."
+            return tr("It stays not known.")
+        return tr("It stays at {value}.", value=value_words(self._field, value, decimal_sign()))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Escape puts back what the drawing holds."""
@@ -116,10 +115,10 @@ class NumberField(QLineEdit):
 
     def extra_actions(self) -> list[QAction]:
         """`Not known`, and `Usual: 3 bar` where there is a default."""
-        actions = [self._action("Not known", None)]
+        actions = [self._action(tr("Not known"), None)]
         if self._field.has_default:
             usual = value_words(self._field, self._default(), decimal_sign())
-            actions.append(self._action(f"Usual: {usual}", Left.OUT))
+            actions.append(self._action(tr("Usual: {usual}", usual=usual), Left.OUT))
         return actions
 
     def _action(self, text: str, value: object) -> QAction:

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from circuitcheck.drawing.value import Drawing, Joint
+from circuitcheck.editor.translating import tr
 from circuitcheck.report.wording import upper
 
 ID = Qt.ItemDataRole.UserRole
@@ -36,12 +37,12 @@ class PartsList(QWidget):
         self._ids: frozenset[str] = frozenset()
         self._is_stale = True
         self.find_box = QLineEdit()
-        self.find_box.setPlaceholderText("Find in the drawing")
-        self.find_box.setAccessibleName("Find in the drawing")
+        self.find_box.setPlaceholderText(tr("Find in the drawing"))
+        self.find_box.setAccessibleName(tr("Find in the drawing"))
         self.find_box.setClearButtonEnabled(True)
         self.tree = QTreeWidget()
-        self.tree.setAccessibleName("Parts, pipes and controls of the drawing")
-        self.tree.setHeaderLabels(["Name", "What it is"])
+        self.tree.setAccessibleName(tr("Parts, pipes and controls of the drawing"))
+        self.tree.setHeaderLabels([tr("Name"), tr("What it is")])
         self.tree.setFrameShape(QFrame.Shape.NoFrame)
         self.tree.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.tree.setRootIsDecorated(False)
@@ -115,8 +116,8 @@ def _entries(drawing: Drawing) -> list[tuple[str, str, str]]:
     found = [(id, upper(drawing.name(id)), part.kind.title) for id, part in drawing.components.items()]
     found += [(id, upper(drawing.name(id)), control.kind.title) for id, control in drawing.controls.items()]
     for id, pipe in drawing.pipes.items():
-        ends = (drawing.name(end.part) if isinstance(end, Joint) else "free end" for end in pipe.ends)
-        found.append((id, upper(" to ".join(ends)), "Pipe"))
+        ends = (drawing.name(end.part) if isinstance(end, Joint) else tr("free end") for end in pipe.ends)
+        found.append((id, upper(" to ".join(ends)), tr("Pipe")))
     return found
 
 

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from circuitcheck.editor import plain
+from circuitcheck.editor.translating import tr
 
 HEAD_PX = 40
 NO_BOUND_PX = 16_777_215
@@ -24,7 +25,7 @@ class Section(QWidget):
         self._body = body
         self._arrow = QToolButton()
         self._arrow.setFixedSize(32, 32)
-        self._arrow.setAccessibleName(f"{title}: fold or unfold")
+        self._arrow.setAccessibleName(tr("{title}: fold or unfold", title=title))
         self._arrow.clicked.connect(self._toggle)
         self._title = plain.label(title, "heading")
         self._note = plain.label("", "second")

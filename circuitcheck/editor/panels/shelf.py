@@ -21,6 +21,7 @@ from circuitcheck.editor.icons import SHELF_PX, find_icon, kind_icon
 from circuitcheck.editor.panels.section import NO_BOUND_PX
 from circuitcheck.editor.part_search import found_by
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import tr
 from circuitcheck.parts.catalogue import kinds, shelf
 from circuitcheck.parts.kind import Group, Kind
 
@@ -39,7 +40,7 @@ class Tree(QTreeWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Parts")
+        self.setAccessibleName(tr("Parts"))
         self.setHeaderHidden(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setIconSize(QSize(SHELF_PX, SHELF_PX))
@@ -85,8 +86,8 @@ class Shelf(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._is_strip = False
         self.find_box = QLineEdit()
-        self.find_box.setPlaceholderText("Find a part")
-        self.find_box.setAccessibleName("Find a part")
+        self.find_box.setPlaceholderText(tr("Find a part"))
+        self.find_box.setAccessibleName(tr("Find a part"))
         self.find_box.setClearButtonEnabled(True)
         self._glass = self.find_box.addAction(QIcon(), QLineEdit.ActionPosition.LeadingPosition)
         self.tree = Tree()

@@ -10,8 +10,10 @@ from typing import Any
 from circuitcheck.drawing import edits
 from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
 from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe
+from circuitcheck.editor.translating import later, shown_told, tr
 from circuitcheck.parts.kind import CISTERN, MOTOR_VALVE, Field, FieldType, Role, Way
-from circuitcheck.report.wording import possessive, set_step, spoken, upper
+from circuitcheck.report.wording import set_step, short, spoken, upper
+from circuitcheck.told import told
 
 Ids = tuple[str, ...]
 Options = tuple[tuple[str, str], ...]
@@ -48,11 +50,11 @@ class Row:
         return self.field.name
 
 
-LABEL = Field("label", "Label", FieldType.TEXT)
-TITLE = Field("title", "Title", FieldType.TEXT)
-SET_C = Field("set_c", "Set", FieldType.NUMBER, "°C", least=-50, most=300)
-ACTS_ON = Field("acts_on", "Acts on", FieldType.CHOICES)
-SAME_ROOM = Field("in_same_room_as", "In one room with", FieldType.CHOICES)
+LABEL = Field("label", later("Label"), FieldType.TEXT)
+TITLE = Field("title", later("Title"), FieldType.TEXT)
+SET_C = Field("set_c", later("Set"), FieldType.NUMBER, "°C", least=-50, most=300)
+ACTS_ON = Field("acts_on", later("Acts on"), FieldType.CHOICES)
+SAME_ROOM = Field("in_same_room_as", later("In one room with"), FieldType.CHOICES)
 ONE_LINE = frozenset({"label", "title"})
 
 
@@ -67,27 +69,27 @@ def in_order(drawing: Drawing, ids: Collection[str]) -> Ids:
 def heading(drawing: Drawing, ids: Ids) -> str:
     """What is selected, in a word or two."""
     if not ids:
-        return "Drawing"
+        return tr("Drawing")
     if len(ids) > 1:
-        return f"{len(ids)} selected"
+        return tr("{count} selected", count=len(ids))
     thing = _thing(drawing, ids[0])
-    return "Pipe" if isinstance(thing, Pipe) else thing.kind.title
+    return tr("Pipe") if isinstance(thing, Pipe) else tr(thing.kind.title)
 
 
 def remark(drawing: Drawing, ids: Ids) -> str:
     """A line under the heading: what a pipe joins, or that several things share no field."""
     if len(ids) == 1 and ids[0] in drawing.pipes:
         start, finish = (_end_words(drawing, end) for end in drawing.pipes[ids[0]].ends)
-        return f"From {start} to {finish}."
+        return tr("From {start} to {finish}.", start=start, finish=finish)
     if len(ids) > 1 and not rows(drawing, ids):
-        return "These have no field in common."
+        return tr("These have no field in common.")
     return ""
 
 
 def _end_words(drawing: Drawing, end: object) -> str:
     if isinstance(end, Joint):
-        return f"{drawing.name(end.part)} ({spoken(end.port)})"
-    return "a free end"
+        return f"{shown_told(drawing.name(end.part))} ({tr(spoken(end.port))})"
+    return tr("a free end")
 
 
 def rows(drawing: Drawing, ids: Ids) -> tuple[Row, ...]:
@@ -121,7 +123,7 @@ def put(drawing: Drawing, ids: Ids, key: str, value: Any) -> tuple[str, Drawing]
     for id in ids:
         after = _put_in(after, id, key, value)
     if key == "label":
-        step = f"Rename {possessive(drawing.name(ids[0])).removesuffix('’s')}"
+        step = told("Rename {name}", name=short(drawing.name(ids[0])))
     return step, after
 
 
@@ -134,9 +136,9 @@ def _rows_of_drawing(drawing: Drawing) -> tuple[Row, ...]:
 
 def _put_in_drawing(drawing: Drawing, key: str, value: Any) -> tuple[str, Drawing]:
     if key == "title":
-        return "Set title", edits.set_title(drawing, value)
+        return later("Set title"), edits.set_title(drawing, value)
     if any(field.name == key for field in SHEET_FIELDS):
-        return "Set scale", edits.set_sheet(drawing, key, None if value is Left.OUT else value)
+        return later("Set scale"), edits.set_sheet(drawing, key, None if value is Left.OUT else value)
     field = next(field for field in DESIGN_FIELDS if field.name == key)
     step = set_step(drawing, (), field)
     if value is Left.OUT:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QToolButton, QVBoxLayout, QWi
 from circuitcheck.editor import plain
 from circuitcheck.editor.icons import GRADE_PX, grade_icon
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import tr
 from circuitcheck.report import finding_text as says
 
 if TYPE_CHECKING:
@@ -66,9 +67,9 @@ class Verdict(QWidget):
             return
         sound = not analysis.findings and bool(analysis.judged)
         unjudged = (*says.not_judged(analysis), *says.beyond())
-        self._fold("Not judged", unjudged, sound or "Not judged" in is_open)
-        self._fold("Usual values taken", says.taken(analysis), "Usual values taken" in is_open)
-        self._fold("Does not apply", says.not_applicable(analysis), "Does not apply" in is_open)
+        self._fold(tr("Not judged"), unjudged, sound or tr("Not judged") in is_open)
+        self._fold(tr("Usual values taken"), says.taken(analysis), tr("Usual values taken") in is_open)
+        self._fold(tr("Does not apply"), says.not_applicable(analysis), tr("Does not apply") in is_open)
 
     @property
     def open_folds(self) -> frozenset[str]:

@@ -22,20 +22,21 @@ from circuitcheck.drawing.value import Acceptance, Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.review.notes_page import said_by
 from circuitcheck.editor.review.page import Card, Page, button, clear, link, text_box
+from circuitcheck.editor.translating import later, tr
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.report.finding_text import message, title
 from circuitcheck.review.acceptances import Accepted, Standing
 from circuitcheck.review.notes import pinned_name
 
-STILL_COUNTS = (
+STILL_COUNTS = later(
     "This is a danger. Accepted it stays in every list and still counts: accepting says that somebody has "
     "seen it and why it stands, not that it is safe."
 )
-NOTHING = "No finding of this drawing is accepted. A finding's card has a button for it."
+NOTHING = later("No finding of this drawing is accepted. A finding's card has a button for it.")
 _WORDS = {
-    Standing.HOLDS: "Accepted",
-    Standing.RUN_OUT: "Run out: the finding counts again",
-    Standing.NO_FINDING: "Nothing like it is found any more",
+    Standing.HOLDS: later("Accepted"),
+    Standing.RUN_OUT: later("Run out: the finding counts again"),
+    Standing.NO_FINDING: later("Nothing like it is found any more"),
 }
 
 
@@ -46,14 +47,14 @@ class AcceptDialog(QDialog):
         self, parent: QWidget | None, drawing: Drawing, finding: Finding, author: str, today: date
     ) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Accept a finding")
+        self.setWindowTitle(tr("Accept a finding"))
         self.setMinimumWidth(420)
-        self.reason = text_box("Why it may stand")
+        self.reason = text_box(tr("Why it may stand"))
         self.author = QLineEdit(author)
-        self.author.setAccessibleName("Name")
-        self.limited = QCheckBox("Only until")
+        self.author.setAccessibleName(tr("Name"))
+        self.limited = QCheckBox(tr("Only until"))
         self.until = QDateEdit(QDate(today.year + 1, today.month, min(today.day, 28)))
-        self.until.setAccessibleName("Last day on which it holds")
+        self.until.setAccessibleName(tr("Last day on which it holds"))
         self.until.setCalendarPopup(True)
         self.until.setDisplayFormat("yyyy-MM-dd")
         self.until.setMinimumDate(QDate(today.year, today.month, today.day))
@@ -64,14 +65,14 @@ class AcceptDialog(QDialog):
         column.addWidget(plain.label(title(finding), "finding", wrap=True))
         column.addWidget(plain.label(message(drawing, finding), wrap=True))
         if Grade.DANGER in (finding.grade, finding.would_be):
-            column.addWidget(plain.label(STILL_COUNTS, "fault", wrap=True))
+            column.addWidget(plain.label(tr(STILL_COUNTS), "fault", wrap=True))
         form = QFormLayout()
-        form.addRow("Reason", self.reason)
-        form.addRow("Name", self.author)
+        form.addRow(tr("Reason"), self.reason)
+        form.addRow(tr("Name"), self.author)
         form.addRow(self.limited, self.until)
         column.addLayout(form)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel)
-        self.confirm = buttons.addButton("Accept the finding", QDialogButtonBox.ButtonRole.AcceptRole)
+        self.confirm = buttons.addButton(tr("Accept the finding"), QDialogButtonBox.ButtonRole.AcceptRole)
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         column.addWidget(buttons)
@@ -98,7 +99,7 @@ class AcceptedPage(Page):
     part_wanted = Signal(str)
 
     def __init__(self) -> None:
-        super().__init__("Accepted findings")
+        super().__init__(tr("Accepted findings"))
         self.cards: list[Card] = []
         self.column.setAlignment(Qt.AlignmentFlag.AlignTop)
 
@@ -109,29 +110,34 @@ class AcceptedPage(Page):
         for card in self.cards:
             self.column.addWidget(card)
         if not accepted:
-            self.column.addWidget(plain.label(NOTHING, "second", wrap=True))
+            self.column.addWidget(plain.label(tr(NOTHING), "second", wrap=True))
 
     def _card(self, drawing: Drawing, each: Accepted) -> Card:
         acceptance = each.acceptance
         name = title(each.finding) if each.finding else acceptance.check.replace("-", " ")
-        card = Card(f"{_WORDS[each.standing]}: {name}")
-        card.column.addWidget(plain.label(_WORDS[each.standing], "grade", wrap=True))
+        card = Card(f"{tr(_WORDS[each.standing])}: {name}")
+        card.column.addWidget(plain.label(tr(_WORDS[each.standing]), "grade", wrap=True))
         card.say(name, "strong")
         if each.finding is not None:
             card.say(message(drawing, each.finding), "second")
         elif acceptance.on:
-            card.say("On: " + ", ".join(pinned_name(drawing, id) for id in acceptance.on), "second")
-        card.say(acceptance.reason or "No reason given")
+            card.say(tr("On: ") + ", ".join(pinned_name(drawing, id) for id in acceptance.on), "second")
+        card.say(acceptance.reason or tr("No reason given"))
         card.say(said_by(acceptance.author, acceptance.date) + until_words(acceptance), "second")
         take = button(
-            "Take it back", lambda: self.taken_back.emit(acceptance), spoken=f"Take it back: {name}"
+            tr("Take it back"),
+            lambda: self.taken_back.emit(acceptance),
+            spoken=tr("Take it back: {name}", name=name),
         )
         shown = [id for id in acceptance.on if id in drawing.components or id in drawing.pipes][:1]
-        show = [link("Show", partial(self.part_wanted.emit, id), f"Show {name} on the sheet") for id in shown]
+        show = [
+            link(tr("Show"), partial(self.part_wanted.emit, id), tr("Show {name} on the sheet", name=name))
+            for id in shown
+        ]
         card.row(take, *show)
         return card
 
 
 def until_words(acceptance: Acceptance) -> str:
     """`, until 2031-05-01`; nothing where it holds for good."""
-    return f", until {acceptance.until}" if acceptance.until else ""
+    return tr(", until {until}", until=acceptance.until) if acceptance.until else ""

@@ -16,10 +16,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from circuitcheck.editor import plain
+from circuitcheck.editor import plain, translating
 from circuitcheck.editor.fonts import scaled
 from circuitcheck.editor.review.page import button, side_by_side
 from circuitcheck.editor.sheet.review_marks import SIGNS
+from circuitcheck.editor.translating import decimal_sign, later, tr
 from circuitcheck.figures.parts_list import PartsList
 from circuitcheck.report.as_text import MARKS
 from circuitcheck.report.compared import altered_words
@@ -29,11 +30,11 @@ from circuitcheck.review.findings_between import FindingsBetween
 from circuitcheck.review.words import called, change_words, remark_lines, repiped_words
 from circuitcheck.review.work_lists import WorkLists
 
-NOT_COMPARED = (
+NOT_COMPARED = later(
     "Choose an earlier file, and what was removed, fitted, moved and changed since is drawn on the sheet and "
     "listed here, with what to strip out and what to fit."
 )
-SAME = "The two drawings hold the same."
+SAME = later("The two drawings hold the same.")
 IDS = Qt.ItemDataRole.UserRole
 PAD_PX = 3
 Index = QModelIndex | QPersistentModelIndex
@@ -71,11 +72,13 @@ class ComparePage(QWidget):
         super().__init__()
         self.setObjectName("panel")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self.choose = button("Compare with a file…", self.file_wanted.emit, "Choose an earlier drawing")
-        self.stop = button("Stop comparing", self.left.emit)
-        self._said = plain.label(NOT_COMPARED, "second", wrap=True)
+        self.choose = button(
+            tr("Compare with a file…"), self.file_wanted.emit, tr("Choose an earlier drawing")
+        )
+        self.stop = button(tr("Stop comparing"), self.left.emit)
+        self._said = plain.label(tr(NOT_COMPARED), "second", wrap=True)
         self.tree = QTreeWidget()
-        self.tree.setAccessibleName("What differs")
+        self.tree.setAccessibleName(tr("What differs"))
         self.tree.setHeaderHidden(True)
         self.tree.setWordWrap(True)
         self.tree.setTextElideMode(Qt.TextElideMode.ElideNone)
@@ -101,7 +104,7 @@ class ComparePage(QWidget):
 
     def show_nothing(self) -> None:
         """No comparison."""
-        self._said.setText(NOT_COMPARED)
+        self._said.setText(tr(NOT_COMPARED))
         self.tree.clear()
         self.tree.hide()
         self.stop.hide()
@@ -115,7 +118,9 @@ class ComparePage(QWidget):
             for item in (self.tree.topLevelItem(row) for row in range(self.tree.topLevelItemCount()))
             if item is not None and not item.isExpanded()
         }
-        self._said.setText(f"From {name} to the drawing as it stands." if not found.is_nothing else SAME)
+        self._said.setText(
+            tr("From {name} to the drawing as it stands.", name=name) if not found.is_nothing else tr(SAME)
+        )
         bar = self.tree.verticalScrollBar()
         place = bar.value()
         self.tree.clear()
@@ -148,56 +153,70 @@ def sections(
     found: Comparison, work: WorkLists, between: FindingsBetween | None
 ) -> Iterator[tuple[str, list[Entry]]]:
     """The headings of the list and what stands under each."""
-    yield f"{SIGNS['removed']}  Removed", [(called(found.old, id), ()) for id in found.removed]
-    yield f"{SIGNS['fitted']}  Fitted", [(called(found.new, id), (id,)) for id in found.fitted]
+    yield _signed("removed", tr("Removed")), [(tr(called(found.old, id)), ()) for id in found.removed]
+    yield _signed("fitted", tr("Fitted")), [(tr(called(found.new, id)), (id,)) for id in found.fitted]
     yield (
-        f"{SIGNS['re-piped']}  Re-piped",
+        _signed("re-piped", tr("Re-piped")),
         [
-            (f"{called(found.new, each.new_id)}: {repiped_words(found, each)}", (each.new_id,))
+            (_about(called(found.new, each.new_id), repiped_words(found, each)), (each.new_id,))
             for each in found.repiped
         ],
     )
     yield (
-        f"{SIGNS['changed']}  Changed",
+        _signed("changed", tr("Changed")),
         [
             (
-                f"{called(found.new, each.new_id) if each.new_id else 'The drawing'}: {change_words(found, each)}",
+                _about(
+                    called(found.new, each.new_id) if each.new_id else tr("The drawing"),
+                    change_words(found, each),
+                ),
                 (each.new_id,) if each.new_id else (),
             )
             for each in found.changed
         ],
     )
     yield (
-        f"{SIGNS['moved']}  Moved on the sheet",
-        [(called(found.new, its), (its,)) for _, its in found.moved],
+        _signed("moved", tr("Moved on the sheet")),
+        [(tr(called(found.new, its)), (its,)) for _, its in found.moved],
     )
-    yield "Called by another id", [(f"{mine} is now {its}", (its,)) for mine, its in found.renumbered]
-    yield "Said of the drawing", [(line, ()) for line in remark_lines(found)]
-    yield "Strip out", _listed(work.strip_out, on_sheet=False)
-    yield "Fit", _listed(work.fit, on_sheet=True)
-    yield "Pipe cut shorter or made longer", [(altered_words(each), (each.new_id,)) for each in work.altered]
+    yield (
+        tr("Called by another id"),
+        [(tr("{mine} is now {its}", mine=mine, its=its), (its,)) for mine, its in found.renumbered],
+    )
+    yield tr("Said of the drawing"), [(tr(line), ()) for line in remark_lines(found)]
+    yield tr("Strip out"), _listed(work.strip_out, on_sheet=False)
+    yield tr("Fit"), _listed(work.fit, on_sheet=True)
+    yield (
+        tr("Pipe cut shorter or made longer"),
+        [(tr(altered_words(each)), (each.new_id,)) for each in work.altered],
+    )
     if between is None:
-        yield "Findings", [("Being judged…", ())]
+        yield tr("Findings"), [(tr("Being judged…"), ())]
         return
     yield (
-        "Findings that went",
-        [(f"{MARKS[each.grade]} {each.grade.value}: {each.message}", ()) for each in between.went],
+        tr("Findings that went"),
+        [(f"{MARKS[each.grade]} {tr(each.grade.value)}: {tr(each.message)}", ()) for each in between.went],
     )
     yield (
-        "Findings that came",
+        tr("Findings that came"),
         [
             (
-                f"{MARKS[each.grade]} {each.grade.value}: {each.message}",
+                f"{MARKS[each.grade]} {tr(each.grade.value)}: {tr(each.message)}",
                 (*each.components[:1], *each.pipes[:1]),
             )
             for each in between.came
         ],
     )
     yield (
-        "Findings that weigh otherwise",
+        tr("Findings that weigh otherwise"),
         [
             (
-                f"{old.grade.value}, now {new.grade.value}: {new.message}",
+                tr(
+                    "{before}, now {now}: {message}",
+                    before=tr(old.grade.value),
+                    now=tr(new.grade.value),
+                    message=tr(new.message),
+                ),
                 (*new.components[:1], *new.pipes[:1]),
             )
             for old, new in between.regraded
@@ -205,13 +224,26 @@ def sections(
     )
 
 
+def _signed(change: str, title: str) -> str:
+    return f"{SIGNS[change]}  {title}"
+
+
+def _about(name: str, words: str) -> str:
+    return f"{tr(name)}: {tr(words)}"
+
+
 def _listed(counted: PartsList, *, on_sheet: bool) -> list[Entry]:
     return [(_row_words(row), row.ids if on_sheet else ()) for row in rows(counted)]
 
 
 def _row_words(row: Row) -> str:
-    much = f"{row.count} ×" if row.count is not None else f"{row.length_m or 0:.2f} m of"
-    words: Iterable[str] = (row.details, row.lacking and f"not known: {row.lacking}", row.short_of)
+    item = translating.lower(tr(row.item))
+    if row.count is not None:
+        named = f"{row.count} × {item} {tr(row.size)}".rstrip()
+    else:
+        much = f"{row.length_m or 0:.2f}".replace(".", decimal_sign())
+        named = tr("{metres} m of {item} {size}", metres=much, item=item, size=tr(row.size)).rstrip()
+    lacking = tr("not known: {what}", what=tr(row.lacking)) if row.lacking else ""
+    words: Iterable[str] = (tr(row.details), lacking, tr(row.short_of))
     more = "; ".join(each for each in words if each)
-    named = f"{much} {row.item[:1].lower()}{row.item[1:]} {row.size}".rstrip()
     return f"{named} ({more})" if more else named

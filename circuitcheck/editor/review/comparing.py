@@ -12,10 +12,11 @@ from PySide6.QtWidgets import QFileDialog, QMainWindow
 from circuitcheck.drawing.routing import routes
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
-from circuitcheck.editor.document import Document
+from circuitcheck.editor.document import ENDING, Document
 from circuitcheck.editor.files import ANY, FILTER
 from circuitcheck.editor.review.compare_page import ComparePage
 from circuitcheck.editor.sheet import SheetView
+from circuitcheck.editor.translating import of_error, tr
 from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.finding import Finding
 from circuitcheck.review.comparing import Comparison, compare
@@ -67,7 +68,10 @@ class Comparing(QObject):
         """Ask for an earlier drawing and compare with it."""
         folder = self._document.path.parent if self._document.path else Path()
         name, _ = QFileDialog.getOpenFileName(
-            self._window, "Compare with an earlier drawing", str(folder), f"{FILTER};;{ANY}"
+            self._window,
+            tr("Compare with an earlier drawing"),
+            str(folder),
+            f"{tr(FILTER, ending=ENDING)};;{tr(ANY)}",
         )
         if name:
             self.compare_with(Path(name))
@@ -80,10 +84,16 @@ class Comparing(QObject):
             old = read(path)
         except DrawingError as error:
             details = "\n".join(fault.message for fault in error.faults)
-            plain.message(self._window, f"{path.name} cannot be read as a drawing.", details=details).exec()
+            plain.message(
+                self._window, tr("{file} cannot be read as a drawing.", file=path.name), details=details
+            ).exec()
             return False
         except OSError as error:
-            plain.message(self._window, f"{path.name} cannot be read.", error.strerror or str(error)).exec()
+            plain.message(
+                self._window,
+                tr("{file} cannot be read.", file=path.name),
+                error.strerror or tr(of_error(error)),
+            ).exec()
             return False
         self._begin(path.name, old)
         return True
@@ -91,7 +101,7 @@ class Comparing(QObject):
     def compare_with_record(self, held: Held) -> None:
         """Compare with the drawing as a record saw it."""
         if held.since is not None:
-            self._begin("the drawing as it was reviewed", held.since.old)
+            self._begin(tr("the drawing as it was reviewed"), held.since.old)
 
     def _begin(self, name: str, old: Drawing) -> None:
         self._earlier = Earlier(name, old)

@@ -11,10 +11,11 @@ from PySide6.QtWidgets import QPlainTextEdit, QVBoxLayout, QWidget
 from circuitcheck.drawing.value import Drawing, Note
 from circuitcheck.editor import plain
 from circuitcheck.editor.review.page import Card, Page, button, clear, link, text_box
+from circuitcheck.editor.translating import later, shown_told, tr
 from circuitcheck.report.wording import upper
 from circuitcheck.review.notes import OPEN, pinned_name
 
-NOBODY = "No note is pinned to this drawing."
+NOBODY = later("No note is pinned to this drawing.")
 
 
 class NotesPage(Page):
@@ -29,12 +30,12 @@ class NotesPage(Page):
     part_wanted = Signal(str)
 
     def __init__(self) -> None:
-        super().__init__("Notes")
+        super().__init__(tr("Notes"))
         self._drawing = Drawing()
         self._notes: tuple[Note, ...] | None = None
         self._on = plain.label("", "second", wrap=True)
-        self.box = text_box("Write a note")
-        self.pin = button("Pin the note", self._pin, "Pin it to what is selected on the sheet")
+        self.box = text_box(tr("Write a note"))
+        self.pin = button(tr("Pin the note"), self._pin, tr("Pin it to what is selected on the sheet"))
         self.cards: dict[str, NoteCard] = {}
         self._list = QVBoxLayout()
         self._list.setSpacing(8)
@@ -69,15 +70,18 @@ class NotesPage(Page):
             self.cards[note.id] = card
             self._list.addWidget(card)
         if not drawing.notes:
-            self._list.addWidget(plain.label(NOBODY, "second", wrap=True))
+            self._list.addWidget(plain.label(tr(NOBODY), "second", wrap=True))
 
     def show_selection(self, ids: Iterable[str]) -> None:
         """Say what a note would be pinned to, and bring up the first that is pinned to it."""
         on = tuple(ids)
         drawing = self._drawing
-        names = [drawing.name(id) for id in on]
-        shown = ", ".join(names[:4]) + (f" and {len(names) - 4} more" if len(names) > 4 else "")
-        self._on.setText(f"On: {shown}" if on else "On: the whole drawing. Select parts to pin it to them.")
+        names = [shown_told(drawing.name(id)) for id in on]
+        shown = ", ".join(names[:4])
+        if len(names) > 4:
+            shown = tr("{names} and {count} more", names=shown, count=len(names) - 4)
+        whole = tr("On: the whole drawing. Select parts to pin it to them.")
+        self._on.setText(tr("On: {names}", names=shown) if on else whole)
         card = next((self.cards[note.id] for note in drawing.notes if set(note.on) & set(on)), None)
         if card is not None:
             self.ensureWidgetVisible(card)
@@ -103,11 +107,13 @@ class NoteCard(Card):
     part_wanted = Signal(str)
 
     def __init__(self, drawing: Drawing, note: Note) -> None:
-        super().__init__(f"Note by {note.author or 'no name'}, {note.state}")
-        self.box: QPlainTextEdit = text_box("Answer")
+        super().__init__(
+            tr("Note by {author}, {state}", author=note.author or tr("no name"), state=tr(note.state))
+        )
+        self.box: QPlainTextEdit = text_box(tr("Answer"))
         self._id = note.id
         is_open = note.state == OPEN
-        self.column.addWidget(plain.label("Open" if is_open else "Settled", "grade"))
+        self.column.addWidget(plain.label(tr("Open") if is_open else tr("Settled"), "grade"))
         self._pins(drawing, note)
         self.say(note.text)
         self.say(said_by(note.author, note.date), "second")
@@ -116,11 +122,11 @@ class NoteCard(Card):
             self.say(said_by(reply.author, reply.date), "second")
         self.box.setFixedHeight(48)
         self.column.addWidget(self.box)
-        self.answer = button("Answer", self._answer, spoken=f"Answer the note: {note.text}")
-        turn = "Settle" if is_open else "Open again"
+        self.answer = button(tr("Answer"), self._answer, spoken=tr("Answer the note: {text}", text=note.text))
+        turn = tr("Settle") if is_open else tr("Open again")
         self.turn = button(turn, self._settle if is_open else self._reopen, spoken=f"{turn}: {note.text}")
         self.take_out = button(
-            "Take out", lambda: self.removed.emit(self._id), spoken=f"Take out: {note.text}"
+            tr("Take out"), lambda: self.removed.emit(self._id), spoken=tr("Take out: {text}", text=note.text)
         )
         self.row(self.answer, self.turn, self.take_out)
         self.box.textChanged.connect(self._enable)
@@ -128,13 +134,15 @@ class NoteCard(Card):
 
     def _pins(self, drawing: Drawing, note: Note) -> None:
         if not note.on:
-            self.say("On the whole drawing", "second")
+            self.say(tr("On the whole drawing"), "second")
         for id in note.on:
             name = upper(pinned_name(drawing, id))
             if name.endswith("(gone)"):
-                self.say(name, "second")
+                self.say(tr(name), "second")
             else:
-                pin: QWidget = link(name, partial(self.part_wanted.emit, id), f"Show {name} on the sheet")
+                pin: QWidget = link(
+                    name, partial(self.part_wanted.emit, id), tr("Show {name} on the sheet", name=name)
+                )
                 self.row(pin)
 
     def _enable(self) -> None:
@@ -155,7 +163,7 @@ class NoteCard(Card):
 
 def said_by(author: str, date: str) -> str:
     """Who said it and when."""
-    return ", ".join(each for each in (author or "no name", date) if each)
+    return ", ".join(each for each in (author or tr("no name"), date) if each)
 
 
 def _names(drawing: Drawing) -> list[tuple[str, str]]:

@@ -9,6 +9,7 @@ from circuitcheck.editor.review.accepting import AcceptedPage
 from circuitcheck.editor.review.compare_page import ComparePage
 from circuitcheck.editor.review.notes_page import NotesPage
 from circuitcheck.editor.review.record_page import RecordPage
+from circuitcheck.editor.translating import tr
 
 
 class ReviewPanel(QWidget):
@@ -19,18 +20,18 @@ class ReviewPanel(QWidget):
         self.setObjectName("panel")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.author = QLineEdit()
-        self.author.setPlaceholderText("Your name, for what you say and sign")
-        self.author.setAccessibleName("Your name")
+        self.author.setPlaceholderText(tr("Your name, for what you say and sign"))
+        self.author.setAccessibleName(tr("Your name"))
         self.notes, self.accepted = NotesPage(), AcceptedPage()
         self.comparison, self.record = ComparePage(), RecordPage()
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        self.tabs.setAccessibleName("Review")
+        self.tabs.setAccessibleName(tr("Review"))
         pages: tuple[tuple[QWidget, str], ...] = (
-            (self.notes, "&Notes"),
-            (self.accepted, "&Accepted"),
-            (self.comparison, "&Compare"),
-            (self.record, "&Record"),
+            (self.notes, tr("&Notes")),
+            (self.accepted, tr("&Accepted")),
+            (self.comparison, tr("&Compare")),
+            (self.record, tr("&Record")),
         )
         for page, title in pages:
             self.tabs.addTab(page, title)

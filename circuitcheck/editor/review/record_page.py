@@ -9,14 +9,15 @@ from PySide6.QtWidgets import QComboBox, QLineEdit, QVBoxLayout
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.review.page import Card, Page, button, clear, heading, text_box
+from circuitcheck.editor.translating import later, tr
 from circuitcheck.review.holding import Held
 from circuitcheck.review.record import CANNOT_PROVE, COVERS
 from circuitcheck.review.words import held_lines, record_title
 
-DECISIONS = ("accepted", "accepted with remarks", "returned for changes")
+DECISIONS = ("accepted", later("accepted with remarks"), later("returned for changes"))
 MOST_LINES = 30
-STATES = {"holds": "✓ Holds", "broken": "✕ Broken", "incomplete": "? Incomplete"}
-NONE_YET = "No review record has been made of this drawing."
+STATES = {"holds": later("✓ Holds"), "broken": later("✕ Broken"), "incomplete": later("? Incomplete")}
+NONE_YET = later("No review record has been made of this drawing.")
 
 
 class RecordPage(Page):
@@ -27,25 +28,27 @@ class RecordPage(Page):
     compared = Signal(object)
 
     def __init__(self) -> None:
-        super().__init__("Review record")
+        super().__init__(tr("Review record"))
         self.role = QLineEdit()
-        self.role.setPlaceholderText("Your role, such as supervisor")
-        self.role.setAccessibleName("Your role")
+        self.role.setPlaceholderText(tr("Your role, such as supervisor"))
+        self.role.setAccessibleName(tr("Your role"))
         self.decision = QComboBox()
         self.decision.addItems(DECISIONS)
-        self.decision.setAccessibleName("Decision")
-        self.remarks = text_box("Remarks")
-        self.sign = button("Make the review record", self._sign, "A record of the drawing as it stands now")
+        self.decision.setAccessibleName(tr("Decision"))
+        self.remarks = text_box(tr("Remarks"))
+        self.sign = button(
+            tr("Make the review record"), self._sign, tr("A record of the drawing as it stands now")
+        )
         self.cards: list[Card] = []
         self._list = QVBoxLayout()
         self._list.setSpacing(8)
         self.column.addLayout(self._list)
         self.column.addSpacing(8)
-        self.column.addWidget(heading("Make a record"))
+        self.column.addWidget(heading(tr("Make a record")))
         for widget in (self.role, self.decision, self.remarks, self.sign):
             self.column.addWidget(widget)
         self.column.addSpacing(8)
-        for title, text in (("What it covers", COVERS), ("What it cannot prove", CANNOT_PROVE)):
+        for title, text in ((tr("What it covers"), COVERS), (tr("What it cannot prove"), CANNOT_PROVE)):
             self.column.addWidget(heading(title))
             self.column.addWidget(plain.label(text, "second", wrap=True))
         self.column.addStretch(1)
@@ -58,10 +61,10 @@ class RecordPage(Page):
         for card in self.cards:
             self._list.addWidget(card)
         if records is None:
-            said = "The records failed to be held against the drawing inside the program."
+            said = tr("The records failed to be held against the drawing inside the program.")
             self._list.addWidget(plain.label(said, "fault", wrap=True))
         elif not records:
-            self._list.addWidget(plain.label(NONE_YET, "second", wrap=True))
+            self._list.addWidget(plain.label(tr(NONE_YET), "second", wrap=True))
 
     def signed_now(self) -> None:
         """A record was made: its remarks are not those of the next."""
@@ -79,7 +82,7 @@ class RecordPage(Page):
         for line in held_lines(held, MOST_LINES):
             card.say(line, "second")
         if held.since is not None and not held.since.is_nothing:
-            card.row(button("Show what changed", lambda: self.compared.emit(held)))
+            card.row(button(tr("Show what changed"), lambda: self.compared.emit(held)))
         return card
 
     def _sign(self) -> None:

@@ -12,13 +12,14 @@ from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.editor.sheet import shaping
 from circuitcheck.editor.sheet.stage import Stage
 from circuitcheck.editor.sheet.step_names import step_name
+from circuitcheck.editor.translating import later, tr
 from circuitcheck.geometry import Point
 from circuitcheck.parts.tee import KIND as TEE
 from circuitcheck.sheet.layout import things
 
 ASIDE = 2.0
 """How far from its original a copy lies, in squares across and down."""
-NOTHING = "Nothing is selected."
+NOTHING = later("Nothing is selected.")
 
 
 def move(stage: Stage, dx: float, dy: float) -> None:
@@ -31,36 +32,41 @@ def move(stage: Stage, dx: float, dy: float) -> None:
         if _shape(stage, pipe, dx, dy):
             return
     if not goes:
-        stage.hint("A pipe goes where its ends go: drag one of its runs, or move what it joins.")
+        stage.hint(tr("A pipe goes where its ends go: drag one of its runs, or move what it joins."))
         return
-    _do(stage, "Move", goes, lambda drawing, ids: edits.move(drawing, ids, dx, dy))
+    _do(stage, later("Move"), goes, lambda drawing, ids: edits.move(drawing, ids, dx, dy))
 
 
 def turn(stage: Stage) -> None:
     """Turn the selection by 90 degrees clockwise; one part that lies in a pipe, round in it."""
     if not _turn_round(stage):
-        _do(stage, "Turn", stage.selection, edits.turn)
+        _do(stage, later("Turn"), stage.selection, edits.turn)
 
 
 def mirror(stage: Stage) -> None:
     """Mirror the selection left to right; one part that lies in a pipe, turn it round in it."""
     if not _turn_round(stage):
-        _do(stage, "Mirror", stage.selection, edits.mirror)
+        _do(stage, later("Mirror"), stage.selection, edits.mirror)
 
 
-def remove(stage: Stage, verb: str = "Remove") -> None:
+def remove(stage: Stage, verb: str = later("Remove")) -> None:
     """Take the selection out; a pipe it was cut into heals."""
     _do(stage, verb, stage.selection, edits.remove)
 
 
 def align(stage: Stage, side: Side) -> None:
     """Bring the selected parts into one line."""
-    _do(stage, "Align", _parts(stage), lambda drawing, ids: aligning.align(drawing, ids, side))
+    _do(stage, later("Align"), _parts(stage), lambda drawing, ids: aligning.align(drawing, ids, side))
 
 
 def spread(stage: Stage, *, across: bool) -> None:
     """Make the gaps between the selected parts alike."""
-    _do(stage, "Spread", _parts(stage), lambda drawing, ids: aligning.distribute(drawing, ids, across=across))
+    _do(
+        stage,
+        later("Spread"),
+        _parts(stage),
+        lambda drawing, ids: aligning.distribute(drawing, ids, across=across),
+    )
 
 
 def route(stage: Stage) -> None:
@@ -71,27 +77,27 @@ def route(stage: Stage) -> None:
             drawing = set_corners(drawing, id, None)
         return drawing
 
-    _do(stage, "Route", stage.selection & stage.drawing.pipes.keys(), routed)
+    _do(stage, later("Route"), stage.selection & stage.drawing.pipes.keys(), routed)
 
 
 def duplicate(stage: Stage) -> None:
     """Put what is selected in once more, a little aside."""
     taken = taken_piece(stage)
     if taken is not None:
-        _put_in(stage, "Duplicate", taken, ASIDE, ASIDE)
+        _put_in(stage, later("Duplicate"), taken, ASIDE, ASIDE)
 
 
 def paste(stage: Stage, fragment: Drawing, at: Point) -> None:
     """Put a piece in with its middle at a place."""
     middle = clipboard.middle(fragment) or at
-    _put_in(stage, "Paste", fragment, at.x - middle.x, at.y - middle.y)
+    _put_in(stage, later("Paste"), fragment, at.x - middle.x, at.y - middle.y)
 
 
 def taken_piece(stage: Stage) -> Drawing | None:
     """What is selected as a drawing of its own; None, and the hint says so, where nothing is."""
     taken = clipboard.piece(stage.drawing, stage.selection)
     if clipboard.is_bare(taken):
-        stage.hint(NOTHING)
+        stage.hint(tr(NOTHING))
         return None
     return taken
 
@@ -105,14 +111,17 @@ def chosen_hint(stage: Stage) -> str:
     """What the keys do now, for the status line."""
     count = len(stage.selection)
     if count == 0:
-        return "Type a part’s name to place it.  Press on a port and drag to draw a pipe."
+        return tr("Type a part’s name to place it.  Press on a port and drag to draw a pipe.")
     if count > 1:
-        return f"{count} chosen.  R turns them, M mirrors them, arrow keys move them; Ctrl C copies them."
+        return tr(
+            "{count} chosen.  R turns them, M mirrors them, arrow keys move them; Ctrl C copies them.",
+            count=count,
+        )
     (id,) = stage.selection
     if id in stage.drawing.pipes:
-        return "Pipe chosen.  Drag a run to shape it, Delete takes it out."
+        return tr("Pipe chosen.  Drag a run to shape it, Delete takes it out.")
     title = things(stage.drawing)[id].kind.title
-    return f"{title} chosen.  R turns it, M mirrors it, arrow keys move it by one square."
+    return tr("{title} chosen.  R turns it, M mirrors it, arrow keys move it by one square.", title=tr(title))
 
 
 def _turn_round(stage: Stage) -> bool:
@@ -126,7 +135,7 @@ def _turn_round(stage: Stage) -> bool:
         return False
     fitting = Fitting(drawing, None)
     fitting.turn_round(part.id)
-    stage.commit(step_name("Turn round", drawing, {part.id}), fitting.drawing)
+    stage.commit(step_name(later("Turn round"), drawing, {part.id}), fitting.drawing)
     return True
 
 
@@ -149,7 +158,7 @@ def _shape(stage: Stage, pipe: str, dx: float, dy: float) -> bool:
     a = line[run]
     corners = shaping.with_run_at(line, run, Point(a.x + dx, a.y + dy))
     if corners is not None:
-        stage.commit("Shape pipe", set_corners(stage.drawing, pipe, corners))
+        stage.commit(later("Shape pipe"), set_corners(stage.drawing, pipe, corners))
     return True
 
 
@@ -158,7 +167,7 @@ def _do(
 ) -> None:
     chosen = frozenset(ids)
     if not chosen:
-        stage.hint(NOTHING)
+        stage.hint(tr(NOTHING))
         return
     after = stage.tried(lambda: edit(stage.drawing, chosen))
     if after is not None:

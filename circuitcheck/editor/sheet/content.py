@@ -15,6 +15,7 @@ from circuitcheck.editor.sheet.part_item import Lens, PartItem, PartView, rect_o
 from circuitcheck.editor.sheet.pipe_item import PipeItem, PipeView
 from circuitcheck.editor.sheet.pixmaps import Look, Pixmaps
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import tr
 from circuitcheck.geometry import Point
 from circuitcheck.picture.grades import open_port_mark
 from circuitcheck.picture.labels import Rect
@@ -258,7 +259,7 @@ class Content:
         if box is None:
             self._title.show_marks((), self.palette)
             return
-        title = depiction.one_line(self.drawing.title) or "Drawing without a name"
+        title = depiction.one_line(self.drawing.title) or tr("Drawing without a name")
         left = (box[0] // SQUARE_PX) * SQUARE_PX
         wide, _ = title_size(title)
         low = self.layout.lowest(left - SQUARE_PX, left + wide + 2 * SQUARE_PX)

@@ -13,11 +13,12 @@ from circuitcheck.editor.sheet.gestures.place import Place
 from circuitcheck.editor.sheet.hands import Hands
 from circuitcheck.editor.sheet.stage import Stage
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import later, tr
 from circuitcheck.parts.catalogue import kinds
 
 AWAY_PX = QPoint(28, 28)
 """How far the box keeps from where the part would stand, so that both are seen."""
-HINT = (
+HINT = later(
     "Enter places it here, Shift Enter one more after it; Tab takes it in hand to turn or move it.  "
     "Up and down choose another, Escape leaves."
 )
@@ -40,7 +41,7 @@ class Finder(QObject):
         self._view, self._stage, self._hands = view, stage, hands
         self._theme, self._over = theme, over
         self._place = QPointF()
-        self.box = FindBox(viewport, "Find a part to place", "No part is called that or does that.")
+        self.box = FindBox(viewport, tr("Find a part to place"), tr("No part is called that or does that."))
         self.box.typed.connect(self._find)
         self.box.moved.connect(self._show)
         self.box.chosen.connect(self._put)
@@ -82,7 +83,7 @@ class Finder(QObject):
             gesture.become(kind)
         else:
             self._hands.take_at(kind, self._place)
-        self._stage.hint(HINT)
+        self._stage.hint(tr(HINT))
 
     def _put(self, name: object, keys: Qt.KeyboardModifier) -> None:
         gesture = self._hands.gesture

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.sheet.painting import font
+from circuitcheck.editor.translating import tr
 from circuitcheck.report.care import CARE
 
 WIDE_PX = 640
@@ -25,24 +26,24 @@ class Invitation(QWidget):
         self.setObjectName("invitation")
         column = QVBoxLayout(self)
         column.setSpacing(8)
-        title = plain.label("Place the heat source first", "name")
+        title = plain.label(tr("Place the heat source first"), "name")
         title.setFont(font(22, 600))
-        first = plain.label("Press Enter, type the name of any part, or drag it from the parts")
+        first = plain.label(tr("Press Enter, type the name of any part, or drag it from the parts"))
         first.setFont(font(14, 400))
         self._buttons = QGridLayout()
         self._buttons.setSpacing(8)
         self._row: list[QPushButton] = []
         for text, signal in (
-            ("Place heat source", self.place_heat_source),
-            ("Start from an arrangement", self.arrangement_wanted),
-            ("Open a drawing", self.open_drawing),
-            ("Take the tour", self.tour_wanted),
+            (tr("Place heat source"), self.place_heat_source),
+            (tr("Start from an arrangement"), self.arrangement_wanted),
+            (tr("Open a drawing"), self.open_drawing),
+            (tr("Take the tour"), self.tour_wanted),
         ):
             button = QPushButton(text)
             button.setMinimumHeight(32)
             button.clicked.connect(signal)
             self._row.append(button)
-        care = plain.label(CARE, "second", wrap=True)
+        care = plain.label(tr(CARE), "second", wrap=True)
         care.setFont(font(13, 400))
         care.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         for label in (title, first):

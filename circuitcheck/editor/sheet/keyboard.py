@@ -10,9 +10,11 @@ from circuitcheck.editor.sheet.gestures.gesture import Gesture
 from circuitcheck.editor.sheet.gestures.place import Place
 from circuitcheck.editor.sheet.hits import OnEnd, OnPart, OnPipe, OnPort, free_ends, free_ports
 from circuitcheck.editor.sheet.stage import Pointer, Stage
+from circuitcheck.editor.translating import tr
 from circuitcheck.geometry import Point
 from circuitcheck.picture.marks import SQUARE_PX
 from circuitcheck.sheet.layout import things
+from circuitcheck.told import spoken
 
 ARROWS = {
     Qt.Key.Key_Left: (-1, 0),
@@ -134,15 +136,20 @@ class Keyboard:
         else:
             start = self._start()
         if start is None:
-            stage.hint("A pipe begins at a port that has none: choose a part, or put the caret on a port.")
+            stage.hint(
+                tr("A pipe begins at a port that has none: choose a part, or put the caret on a port.")
+            )
             return None
         stage.select(())
         self.show_caret(start.at)
         begun = DrawPipe(stage, pointer_at(start.at), start)
         begun.is_drag = True
         stage.hint(
-            f"From {_port_words(start)}.  Tab goes from port to port, P begins at the next one, "
-            "Enter ends the pipe, Escape leaves it."
+            tr(
+                "From {start}.  Tab goes from port to port, P begins at the next one, Enter ends "
+                "the pipe, Escape leaves it.",
+                start=_port_words(start),
+            )
         )
         return begun
 
@@ -240,4 +247,6 @@ def _place(at: Point) -> QPointF:
 
 
 def _port_words(start: OnPort | OnEnd) -> str:
-    return "the free end" if isinstance(start, OnEnd) else f"port {start.joint.port.replace('_', ' ')}"
+    return (
+        tr("the free end") if isinstance(start, OnEnd) else tr("port {port}", port=spoken(start.joint.port))
+    )

@@ -16,6 +16,7 @@ from circuitcheck.editor.sheet.flow_marks import FlowMarks
 from circuitcheck.editor.sheet.hits import Hit
 from circuitcheck.editor.sheet.overlay import Overlay
 from circuitcheck.editor.sheet.review_marks import ReviewMarks
+from circuitcheck.editor.translating import of_error, tr
 from circuitcheck.geometry import Point
 from circuitcheck.sheet.layout import things
 
@@ -94,7 +95,7 @@ class Stage:
         try:
             return edit()
         except EditError as error:
-            self.hint(str(error))
+            self.hint(tr(of_error(error)))
             return None
 
     def select(self, ids: Iterable[str]) -> None:

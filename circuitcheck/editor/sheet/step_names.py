@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Collection
 
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor.translating import later, tr
+from circuitcheck.told import listed, lower, told, told_n, word
 
 
 def step_name(verb: str, drawing: Drawing, ids: Collection[str]) -> str:
@@ -12,18 +14,18 @@ def step_name(verb: str, drawing: Drawing, ids: Collection[str]) -> str:
     parts = [id for id in ids if id in drawing.components or id in drawing.controls]
     pipes = [id for id in ids if id in drawing.pipes]
     if len(parts) == 1 and not pipes:
-        return f"{verb} {kind_title(drawing, parts[0])}"
+        return told("{verb} {what}", verb=word(verb), what=kind_title(drawing, parts[0]))
     if not parts and len(pipes) == 1:
-        return f"{verb} pipe"
+        return told("{verb} {what}", verb=word(verb), what=word(later("pipe")))
     counts = [
-        f"{count} {word}{'' if count == 1 else 's'}"
-        for count, word in ((len(parts), "part"), (len(pipes), "pipe"))
-        if count
+        told_n(tr("1 part"), tr("{count} parts"), len(parts)),
+        told_n(tr("1 pipe"), tr("{count} pipes"), len(pipes)),
     ]
-    return f"{verb} {' and '.join(counts)}"
+    some = [each for each, ids in zip(counts, (parts, pipes), strict=True) if ids]
+    return told("{verb} {what}", verb=word(verb), what=listed(some))
 
 
 def kind_title(drawing: Drawing, id: str) -> str:
     """What a part or a control is, in a sentence: `zone valve`."""
     thing = drawing.components.get(id) or drawing.controls[id]
-    return thing.kind.title.lower()
+    return lower(thing.kind.title)

@@ -26,6 +26,7 @@ from circuitcheck.editor.sheet.letters import Letters
 from circuitcheck.editor.sheet.services import service_names
 from circuitcheck.editor.sheet.stage import Pointer, Stage
 from circuitcheck.editor.theme import light
+from circuitcheck.editor.translating import tr
 from circuitcheck.geometry import Point
 from circuitcheck.picture.marks import SQUARE_PX
 
@@ -87,11 +88,13 @@ class WorkedCanvas(Canvas):
         self.setAcceptDrops(True)
         self.setMouseTracking(True)
         self.viewport().setMouseTracking(True)
-        self.setAccessibleName("Sheet")
+        self.setAccessibleName(tr("Sheet"))
         self.setAccessibleDescription(
-            "The drawing. Letters find a part to place. Tab walks through the parts, Ctrl and an arrow "
-            "goes to the next one that way, arrow keys move what is chosen, P begins a pipe and Tab "
-            "takes it from port to port, Enter places or ends."
+            tr(
+                "The drawing. Letters find a part to place. Tab walks through the parts, Ctrl and an arrow "
+                "goes to the next one that way, arrow keys move what is chosen, P begins a pipe and Tab "
+                "takes it from port to port, Enter places or ends."
+            )
         )
 
     @property

@@ -126,7 +126,7 @@ class StartPage(QFrame):
         column.addSpacing(10)
         column.addLayout(self._below())
         column.addSpacing(4)
-        self._care = plain.label(CARE, "second", wrap=True)
+        self._care = plain.label(tr(CARE), "second", wrap=True)
         column.addWidget(self._care)
 
     def _below(self) -> QHBoxLayout:

@@ -22,13 +22,16 @@ from circuitcheck.editor.sheet.hits import (
     snapped,
 )
 from circuitcheck.editor.sheet.stage import Pointer, Stage
+from circuitcheck.editor.translating import later, tr
 from circuitcheck.geometry import Point, distance
 from circuitcheck.parts.tee import KIND as TEE
 from circuitcheck.picture.marks import SQUARE_PX
 
 Target = OnPort | OnEnd | OnPipe | Point
 
-HINT = "Release on a port, on a pipe to make a tee, or in the open. Escape leaves the drawing as it is."
+HINT = later(
+    "Release on a port, on a pipe to make a tee, or in the open. Escape leaves the drawing as it is."
+)
 
 
 class DrawPipe(Drag):
@@ -45,7 +48,7 @@ class DrawPipe(Drag):
         self._port: int | None = None
         # Anything that is not where the pipe begins is the outcome; found once a place.
         self._outcome: tuple[str, Drawing, frozenset[str]] | None = None
-        stage.hint(HINT)
+        stage.hint(tr(HINT))
 
     def move(self, pointer: Pointer) -> None:
         """Show the pipe up to what the pointer is on."""
@@ -125,14 +128,14 @@ class DrawPipe(Drag):
         self._outcome = (self._step(), drawing, made & drawing.pipes.keys())
         self.stage.preview(drawing)
         self.stage.overlay.show_joints(() if isinstance(target, Point) else (target.at,))
-        self.stage.hint(HINT)
+        self.stage.hint(tr(HINT))
 
     def _show_nothing(self) -> None:
         self.stage.end_preview()
         self.stage.overlay.show_joints(())
 
     def _step(self) -> str:
-        return "Draw pipe" if isinstance(self._start, OnPort) else "Join pipe"
+        return later("Draw pipe") if isinstance(self._start, OnPort) else later("Join pipe")
 
     def _find(self, place: QPointF) -> Target:
         """What the pipe would end on, looked for in the drawing as it is and not in its preview."""

@@ -12,6 +12,7 @@ from circuitcheck.editor.sheet.gestures.joining import joints_of, taking_up
 from circuitcheck.editor.sheet.hits import OnPipe, pipe_at, snapped
 from circuitcheck.editor.sheet.stage import Pointer, Stage
 from circuitcheck.editor.sheet.step_names import step_name
+from circuitcheck.editor.translating import later
 from circuitcheck.picture.marks import SQUARE_PX
 
 
@@ -52,7 +53,7 @@ class Move(Drag):
         self.done = True
         self.stage.overlay.show_joints(())
         if self._by != (0.0, 0.0):
-            verb = "Cut in" if self._pipe is not None else "Move"
+            verb = later("Cut in") if self._pipe is not None else later("Move")
             name = step_name(verb, self.stage.drawing, self.stage.selection)
             self.stage.commit(name, self._moved())
             return

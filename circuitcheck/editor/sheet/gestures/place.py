@@ -11,9 +11,11 @@ from circuitcheck.editor.sheet.gestures.gesture import Gesture
 from circuitcheck.editor.sheet.gestures.joining import joints_of, taking_up
 from circuitcheck.editor.sheet.hits import OnPipe, pipe_at, snapped
 from circuitcheck.editor.sheet.stage import Pointer, Stage
+from circuitcheck.editor.translating import later, tr
 from circuitcheck.geometry import Point
 from circuitcheck.parts.kind import Kind
 from circuitcheck.picture.marks import SQUARE_PX
+from circuitcheck.told import lower
 
 
 class Place(Gesture):
@@ -87,7 +89,11 @@ class Place(Gesture):
         if outcome is None:
             return False
         drawing, id = outcome
-        verb = "Cut in" if self._shown is not None and isinstance(self._shown[0], OnPipe) else "Place"
+        verb = (
+            later("Cut in")
+            if self._shown is not None and isinstance(self._shown[0], OnPipe)
+            else later("Place")
+        )
         self.stage.overlay.show_joints(())
         self.stage.remember_placed(self.kind.name)
         self.stage.commit(f"{verb} {self.kind.title.lower()}", drawing, {id})
@@ -120,9 +126,10 @@ class Place(Gesture):
         return True
 
     def _hint(self) -> str:
-        return (
-            f"Click to place the {self.kind.title.lower()}, on a pipe to cut it in.  "
-            "R turns it, M mirrors it, Shift places one more, Escape puts it away."
+        return tr(
+            "Click to place the {part}, on a pipe to cut it in.  R turns it, M mirrors it, "
+            "Shift places one more, Escape puts it away.",
+            part=lower(self.kind.title),
         )
 
     def _target(self, place: QPointF) -> Point | OnPipe:

@@ -9,6 +9,7 @@ from circuitcheck.editor.sheet.gestures.gesture import Drag
 from circuitcheck.editor.sheet.hits import OnPipe
 from circuitcheck.editor.sheet.shaping import with_run_at
 from circuitcheck.editor.sheet.stage import Pointer, Stage
+from circuitcheck.editor.translating import later
 from circuitcheck.geometry import Point
 
 
@@ -44,7 +45,7 @@ class DragRun(Drag):
         if corners is None or self._square == self.pressed.square:
             self.stage.end_preview()
             return
-        self.stage.commit("Shape pipe", set_corners(self.stage.drawing, self._pipe, corners))
+        self.stage.commit(later("Shape pipe"), set_corners(self.stage.drawing, self._pipe, corners))
 
     def _corners(self) -> tuple[Point, ...] | None:
         return with_run_at(self._line, self._run, self._square)

@@ -8,7 +8,7 @@ from enum import StrEnum
 from itertools import chain, islice
 from typing import SupportsIndex, overload
 
-from circuitcheck.told import told_of
+from circuitcheck.told import worded_of
 
 
 class Grade(StrEnum):
@@ -173,7 +173,7 @@ class Says:
     values: Mapping[str, str | float] = field(default_factory=dict)
 
     def __str__(self) -> str:
-        return told_of(self.template, self.values)
+        return worded_of(self.template, self.values)
 
 
 @dataclass(frozen=True, slots=True)
@@ -217,7 +217,7 @@ class Finding:
     @property
     def message(self) -> str:
         """The finding's sentence in English."""
-        return told_of(self.says.template, self.says.values)
+        return worded_of(self.says.template, self.says.values)
 
     @property
     def order(self) -> tuple[int, str, str, tuple[str, ...], tuple[str, ...]]:

@@ -58,38 +58,37 @@ class _Number(float):
         return super().__format__(form).replace(".", self.decimal)
 
 
-def told(template: str, /, **values: object) -> Told:
+def worded(template: str, /, **values: object) -> Told:
     """A template of the program's own with its values: `{names}` are filled in after the template is translated.
 
     A value that is itself `Told` is told along; any other is put in as it is, for it may come from a file.
     """
-    return told_of(template, values)
+    return worded_of(template, values)
 
 
-def told_of(template: str, values: Mapping[str, object]) -> Told:
+def worded_of(template: str, values: Mapping[str, object]) -> Told:
     """The same, of values in a mapping."""
 
     def again(tongue: Tongue) -> str:
-        return tongue.text(template).format_map(
-            {name: in_tongue(each, tongue) for name, each in values.items()}
-        )
+        found = template.told_in(tongue) if isinstance(template, Told) else tongue.text(template)
+        return found.format_map({name: in_tongue(each, tongue) for name, each in values.items()})
 
     return Told(template.format_map(values), again)
 
 
-def told_n(one: str, many: str, count: int, /, **values: object) -> Told:
+def worded_n(one: str, many: str, count: int, /, **values: object) -> Told:
     """`one` where the count is 1, else `many`, both with `{count}` filled in."""
-    return told_of(one if count == 1 else many, {"count": count, **values})
+    return worded_of(one if count == 1 else many, {"count": count, **values})
 
 
-def word(text: str) -> Told:
+def a_word(text: str) -> Told:
     """A text of the program's own that stands by itself or as a value in another."""
     return Told(text, lambda tongue: tongue.text(text))
 
 
 def spoken(value: str) -> Told:
     """A value of the file in words: `hot_water` is `hot water`."""
-    return word(value.replace("_", " "))
+    return a_word(value.replace("_", " "))
 
 
 def told_number(text: str) -> Told:
@@ -103,7 +102,7 @@ def listed(texts: Iterable[str]) -> str:
     if len(each) < 2:
         return each[0] if each else ""
     *most, last = each
-    return told("{these} and {last}", these=strung(most), last=last)
+    return worded("{these} and {last}", these=strung(most), last=last)
 
 
 def strung(texts: Iterable[str], between: str = ", ") -> str:
@@ -132,6 +131,8 @@ def in_tongue(value: object, tongue: Tongue) -> object:
     """A value as it is put into a sentence of that tongue."""
     if isinstance(value, Told):
         return value.told_in(tongue)
+    if isinstance(value, Exception):
+        return in_tongue(value.args[0], tongue) if value.args else ""
     if isinstance(value, float) and tongue.decimal != ".":
         number = _Number(value)
         number.decimal = tongue.decimal

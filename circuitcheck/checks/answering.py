@@ -21,6 +21,7 @@ from circuitcheck.drawing.cells import CrowdedError
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.rules.book import NoRuleError
+from circuitcheck.told import a_word, worded
 
 if TYPE_CHECKING:
     from circuitcheck.drawing.routing import Routes
@@ -48,12 +49,17 @@ def answer(check: Check, case: Case) -> Answer:
     except NoRuleError as error:
         return Answer((), "not judged", why=str(error))
     except TooLargeError:
-        return Answer((_beyond_the_bound(check),), "not judged", why="the ways are too many to prove")
+        return Answer((_beyond_the_bound(check),), "not judged", why=a_word("the ways are too many to prove"))
     except CrowdedError:
-        return Answer((_too_crowded(check),), "not judged", why="too much lies in one place on the sheet")
+        return Answer(
+            (_too_crowded(check),), "not judged", why=a_word("too much lies in one place on the sheet")
+        )
     except Exception as error:
         return Answer(
-            (_crash(check.name, error),), "not judged", crashed=True, why="it failed inside the program"
+            (_crash(check.name, error),),
+            "not judged",
+            crashed=True,
+            why=a_word("it failed inside the program"),
         )
     if not verdict.findings and not verdict.sound:
         return Answer((), "not applicable")
@@ -69,17 +75,19 @@ def _why(verdict: Verdict) -> str:
     # One finding names no field twice; of a whole plant it names tens of thousands.
     missing = lists[0] if len(lists) == 1 else tuple(dict.fromkeys(itertools.chain.from_iterable(lists)))
     if not missing:
-        return "the ways are too many to prove"
+        return a_word("the ways are too many to prove")
     shown = ", ".join(missing[:MOST_NAMED])
     rest = len(missing) - MOST_NAMED
-    return f"not known: {shown}" + (f" and {rest} more" if rest > 0 else "")
+    if rest > 0:
+        return worded("not known: {shown} and {rest} more", shown=shown, rest=rest)
+    return worded("not known: {shown}", shown=shown)
 
 
 def _beyond_the_bound(check: Check) -> Finding:
     return Finding(
         check.name,
         Grade.UNANSWERED,
-        Says("{title}? The ways are too many to prove.", {"title": check.lesson.title}),
+        Says("{title}? The ways are too many to prove.", {"title": a_word(check.lesson.title)}),
         would_be=Grade.DANGER,
     )
 
@@ -263,7 +271,7 @@ def _unanswered(check: Check, subject: Subject, missing: tuple[str, ...], would_
         Says(
             "{title}? It rests on what is not known: {missing}.",
             {
-                "title": check.lesson.title,
+                "title": a_word(check.lesson.title),
                 "missing": ", ".join(missing),
             },
         ),

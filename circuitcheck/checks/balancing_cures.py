@@ -16,6 +16,7 @@ from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.figures.solved import Run
 from circuitcheck.finding import Says
+from circuitcheck.told import worded
 
 KIND, FIELD = "balancing_valve", "kv_m3h"
 
@@ -72,7 +73,11 @@ def _set(case: Case, drawing: Drawing, there: dict[str, str], new: dict[str, str
             told.append(f"set {case.drawing.name(valve)} to kv {figure(settings[valve])}")
     for taker, valve in new.items():
         told.append(
-            f"fit a balancing valve in the return of {case.drawing.name(taker)}, set to kv {figure(settings[valve])}"
+            worded(
+                "fit a balancing valve in the return of {taker}, set to kv {settings}",
+                taker=case.drawing.name(taker),
+                settings=figure(settings[valve]),
+            )
         )
     for valve, kv in settings.items():
         after = set_field(after, valve, FIELD, kv)

@@ -13,6 +13,7 @@ from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Says
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import listed, spoken, worded
 
 
 def turned_round(case: Case, part: str) -> Proposal:
@@ -36,7 +37,7 @@ def bypass_mended(case: Case, spoilers: Spoilers) -> Iterator[Proposal]:
     if spoilers.shut_by_hand:
         work = Fitting(case.drawing, case.lines)
         work.take_out(*spoilers.shut_by_hand)
-        names = " and ".join(case.drawing.name(part) for part in spoilers.shut_by_hand)
+        names = listed(case.drawing.name(part) for part in spoilers.shut_by_hand)
         says = Says("Take {valves} out, so that nobody can shut the way round.", {"valves": names})
         yield Proposal(says, work.drawing)
 
@@ -66,15 +67,17 @@ def _bridged(case: Case, start: Joint, finish: Joint) -> Iterator[Proposal]:
     except (EditError, KeyError):
         return
     names = {
-        "start": f"the {_called(start.port)} of {case.drawing.name(start.part)}",
-        "finish": f"the {_called(finish.port)} of {case.drawing.name(finish.part)}",
+        "start": worded("the {port} of {part}", port=_called(start.port), part=case.drawing.name(start.part)),
+        "finish": worded(
+            "the {port} of {part}", port=_called(finish.port), part=case.drawing.name(finish.part)
+        ),
     }
     says = Says("Fit an automatic bypass valve from {start} to {finish}, and set it.", names)
     yield Proposal(says, work.drawing)
 
 
 def _called(port: str) -> str:
-    return {"in": "inlet", "out": "outlet"}.get(port, port)
+    return spoken({"in": "inlet", "out": "outlet"}.get(port, port))
 
 
 def with_pump(case: Case, heats: Iterable[str]) -> Iterator[Proposal]:

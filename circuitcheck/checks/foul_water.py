@@ -13,6 +13,7 @@ from circuitcheck.circuit.supplies import Supplies
 from circuitcheck.circuit.waterways import Cheapest, Step
 from circuitcheck.drawing.value import Joint
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import a_word
 
 ENOUGH_CHECKS = 2
 """Check valves in a row that protect drinking water from a house's heating water: a double check valve."""
@@ -21,9 +22,9 @@ ENOUGH_CHECKS = 2
 class Sort(Enum):
     """What sort of water it is."""
 
-    HEATING = "heating water"
-    CISTERN = "a cistern's water"
-    WASTE = "foul water"
+    HEATING = a_word("heating water")
+    CISTERN = a_word("a cistern's water")
+    WASTE = a_word("foul water")
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,6 +14,7 @@ from circuitcheck.drawing.value import Joint
 from circuitcheck.figures.solved import Run
 from circuitcheck.finding import Says
 from circuitcheck.sizing.tube import COPPER_BORE_MM, STEEL_BORE_MM
+from circuitcheck.told import a_word, worded
 
 SIZES = {"copper": tuple(sorted(COPPER_BORE_MM)), "steel": tuple(sorted(STEEL_BORE_MM))}
 MOST_STEPS = 6
@@ -111,7 +112,7 @@ def with_wider_way(case: Case, short: Callable[[Case], Short | None]) -> Iterato
     says = Says(
         "Run the {ways} to {takers} and back in larger pipe: {sizes}.",
         {
-            "ways": "way" if len(takers) == 1 else "ways",
+            "ways": a_word("way") if len(takers) == 1 else a_word("ways"),
             "takers": named(case.drawing, takers),
             "sizes": _sizes(case, now),
         },
@@ -143,7 +144,7 @@ def _sizes(before: Case, after: Case) -> str:
         for pipe in before.drawing.pipes
     }
     grown = sorted((pair for pair in changes if pair[0] != pair[1]), reverse=True)
-    texts = [f"{figure(new)} mm in place of {figure(old)} mm" for old, new in grown]
+    texts = [worded("{new} mm in place of {old} mm", new=figure(new), old=figure(old)) for old, new in grown]
     return listed(texts)
 
 

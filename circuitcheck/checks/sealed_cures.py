@@ -23,13 +23,14 @@ from circuitcheck.figures.expansion import Expansion, Vessel
 from circuitcheck.finding import Finding, Says
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.vessel import next_made_l
+from circuitcheck.told import a_word, spoken, worded
 
 OUTLET_PIPE: dict[str, Any] = {"size_mm": 15, "material": "copper"}
 
 
 def _port(joint: Joint) -> str:
     """A port as a sentence calls it."""
-    return {"in": "inlet", "out": "outlet"}.get(joint.port, joint.port.replace("_", " "))
+    return spoken({"in": "inlet", "out": "outlet"}.get(joint.port, joint.port))
 
 
 def rounded_up(bar: float) -> float:
@@ -157,8 +158,11 @@ def with_vessel(case: Case, finding: Finding) -> Iterator[Proposal]:
 def _new_vessel(case: Case, work: Fitting, vessel: str, by: Joint) -> Says:
     data = work.drawing.components[vessel].data
     size, charge = data.get("volume_l"), data.get("precharge_bar")
-    what = "an expansion vessel" + ("" if size is None else f" of {figure(size)} l")
-    what += "" if charge is None else f", charged to {figure(charge)} bar,"
+    what: str = a_word("an expansion vessel")
+    if size is not None:
+        what = worded("{vessel} of {size} l", vessel=what, size=figure(size))
+    if charge is not None:
+        what = worded("{vessel}, charged to {charge} bar,", vessel=what, charge=figure(charge))
     return Says(
         "Fit {vessel} on a tee right at the {port} of {thing}.",
         {"vessel": what, "port": _port(by), "thing": case.drawing.name(by.part)},

@@ -5,14 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from circuitcheck.checks.case import Case
-from circuitcheck.checks.wording import figure, named, upper
+from circuitcheck.checks.wording import figure, named, shortened, upper
 from circuitcheck.figures.resistance import LITRES_A_MINUTE
 from circuitcheck.figures.solved import Run, SolvedBody
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
-
-SHOWN_AT_MOST = 6
-"""Fields named in one sentence; `Finding.missing` has them all."""
+from circuitcheck.told import a_word, worded
 
 NO_FLOW_LPM = 0.1
 """Less than this, in litres a minute, is taken for no flow: common practice, no source."""
@@ -33,17 +31,14 @@ def unanswered(
     """One finding for a thing that can't be judged. `question` ends in a question mark; `why` says what
     stands against computing it at all."""
     names = tuple(dict.fromkeys(missing))
-    listed = ", ".join(names[:SHOWN_AT_MOST])
-    if len(names) > SHOWN_AT_MOST:
-        listed += f" and {len(names) - SHOWN_AT_MOST} more"
     template = "{thing}: {question} "
     template += "It rests on what is not known: {missing}." if names else "It can't be computed: {why}."
     says = Says(
         template,
         {
             "thing": upper(case.drawing.name(subject)),
-            "question": question,
-            "missing": listed,
+            "question": a_word(question),
+            "missing": shortened(names),
             "why": why,
         },
     )
@@ -63,8 +58,13 @@ def barred(case: Case, body: SolvedBody) -> tuple[tuple[str, ...], str] | None:
         return unsure, ""
     for run in body.runs:
         if run.failure is not None:
-            where = named(case.drawing, run.failed_at) or "the whole circuit"
-            return (), f"{run.situation.name}, at {where}, {run.failure.why}"
+            where = named(case.drawing, run.failed_at) or a_word("the whole circuit")
+            return (), worded(
+                "{name}, at {where}, {why}",
+                name=a_word(run.situation.name),
+                where=where,
+                why=a_word(run.failure.why),
+            )
     return None
 
 
@@ -107,9 +107,11 @@ def if_otherwise(one_lpm: float, other_lpm: float) -> str:
     low, high = (figure(each) for each in sorted((one_lpm, other_lpm)))
     if low == high:
         return ""
-    return (
-        f" (Between {low} and {high} l/min if the resistances that the drawing does not give are twice or "
-        "half the usual.)"
+    return worded(
+        " (Between {low} and {high} l/min if the resistances that the drawing does not "
+        "give are twice or half the usual.)",
+        low=low,
+        high=high,
     )
 
 
@@ -121,4 +123,4 @@ def called(run: Run) -> tuple[str, ...]:
 def in_words(run: Run) -> str:
     """The situation in a sentence."""
     name = run.situation.name
-    return "heating and hot water together" if name == "both" else name
+    return a_word("heating and hot water together") if name == "both" else name

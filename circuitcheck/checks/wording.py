@@ -9,7 +9,7 @@ from operator import is_not, itemgetter
 from circuitcheck.checks.case import Case
 from circuitcheck.drawing.value import Component, Drawing
 from circuitcheck.finding import MANY, Names, NameTuple, joined
-from circuitcheck.told import listed, spoken, strung, told, told_number, upper
+from circuitcheck.told import listed, spoken, strung, told_number, upper, worded
 
 __all__ = [
     "each_once",
@@ -51,7 +51,7 @@ def valve(drawing: Drawing, entry: str) -> str:
     if entry in drawing.components:
         return drawing.name(entry)
     part, _, leg = entry.rpartition(":")
-    return told("{valve} (leg {leg})", valve=drawing.name(part), leg=spoken(leg))
+    return worded("{valve} (leg {leg})", valve=drawing.name(part), leg=spoken(leg))
 
 
 def valves(drawing: Drawing, entries: Iterable[str]) -> str:
@@ -72,7 +72,7 @@ def shortened(fields: Sequence[str]) -> str:
     """Missing fields in a sentence: the first few, and how many more there are."""
     more = len(fields) - SHOWN_AT_MOST
     shown = strung(fields[:SHOWN_AT_MOST])
-    return told("{these} and {more} more", these=shown, more=more) if more > 0 else shown
+    return worded("{these} and {more} more", these=shown, more=more) if more > 0 else shown
 
 
 def each_once(few: Iterable[str], *lists: NameTuple) -> NameTuple:

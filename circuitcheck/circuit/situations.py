@@ -9,13 +9,14 @@ from functools import cached_property
 
 from circuitcheck.circuit.serving import Serving
 from circuitcheck.circuit.takers import BOTH_SERVICES, HEATING, HOT_WATER
+from circuitcheck.told import a_word
 
-HEATING_ONLY = "heating only"
-HOT_WATER_ONLY = "hot water only"
+HEATING_ONLY = a_word("heating only")
+HOT_WATER_ONLY = a_word("hot water only")
 BOTH = "both"
-RUN_ON = "pump run-on"
-AT_REST = "at rest"
-POWER_OFF = "power off"
+RUN_ON = a_word("pump run-on")
+AT_REST = a_word("at rest")
+POWER_OFF = a_word("power off")
 
 CALLS = {
     HEATING_ONLY: frozenset({HEATING}),

@@ -11,6 +11,7 @@ from circuitcheck.drawing.arranging import shift
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.value import Component, Control, Drawing
 from circuitcheck.geometry import Point
+from circuitcheck.told import a_word, worded
 
 Box = tuple[float, float, float, float]
 
@@ -34,7 +35,7 @@ def align(drawing: Drawing, ids: Iterable[str], side: Side) -> Drawing:
     """
     placed = _placed(drawing, ids)
     if len(placed) < 2:
-        raise EditError("Choose two parts or more to align them.")
+        raise EditError(a_word("Choose two parts or more to align them."))
     boxes = {id: _box(thing) for id, thing in placed.items()}
     upright = side in (Side.LEFT, Side.CENTRES, Side.RIGHT)
     axis = 0 if upright else 1
@@ -60,7 +61,7 @@ def distribute(drawing: Drawing, ids: Iterable[str], *, across: bool) -> Drawing
     """
     placed = _placed(drawing, ids)
     if len(placed) < 3:
-        raise EditError("Choose three parts or more to spread them evenly.")
+        raise EditError(a_word("Choose three parts or more to spread them evenly."))
     axis = 0 if across else 1
     boxes = {id: _box(thing) for id, thing in placed.items()}
     order = sorted(boxes, key=lambda id: (boxes[id][axis] + boxes[id][axis + 2], id))
@@ -83,7 +84,7 @@ def _placed(drawing: Drawing, ids: Iterable[str]) -> dict[str, Component | Contr
         if thing is not None and thing.at is not None:
             found[id] = thing
         elif thing is None and id not in drawing.pipes:
-            raise EditError(f"There is nothing called {id!r} in the drawing.")
+            raise EditError(worded("There is nothing called {id!r} in the drawing.", id=id))
     return found
 
 

@@ -9,6 +9,7 @@ from circuitcheck.drawing.changing import EditError, changed, with_items
 from circuitcheck.drawing.corners import Corners, follow
 from circuitcheck.drawing.value import Component, Control, Drawing, End, Joint, Pipe
 from circuitcheck.geometry import Point
+from circuitcheck.told import worded
 
 Rigid = Callable[[Point], Point]
 NO_WAY = Point(0, 0)
@@ -137,7 +138,7 @@ def _choose(drawing: Drawing, ids: Iterable[str]) -> _Chosen:
         elif id in drawing.pipes:
             pipes.add(id)
         else:
-            raise EditError(f"There is nothing called {id!r} in the drawing.")
+            raise EditError(worded("There is nothing called {id!r} in the drawing.", id=id))
     return _Chosen(parts, controls, frozenset(pipes))
 
 

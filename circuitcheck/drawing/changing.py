@@ -10,6 +10,7 @@ from typing import Any, TypeVar
 
 from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe
 from circuitcheck.parts.kind import Field, FieldType
+from circuitcheck.told import worded
 
 Item = TypeVar("Item")
 
@@ -75,21 +76,21 @@ def new_id(drawing: Drawing, prefix: str) -> str:
 def part_named(drawing: Drawing, id: str) -> Component:
     """The part of that id. Raises EditError where there is none."""
     if id not in drawing.components:
-        raise EditError(f"There is no part {id!r} in the drawing.")
+        raise EditError(worded("There is no part {id!r} in the drawing.", id=id))
     return drawing.components[id]
 
 
 def pipe_named(drawing: Drawing, id: str) -> Pipe:
     """The pipe of that id. Raises EditError where there is none."""
     if id not in drawing.pipes:
-        raise EditError(f"There is no pipe {id!r} in the drawing.")
+        raise EditError(worded("There is no pipe {id!r} in the drawing.", id=id))
     return drawing.pipes[id]
 
 
 def control_named(drawing: Drawing, id: str) -> Control:
     """The control of that id. Raises EditError where there is none."""
     if id not in drawing.controls:
-        raise EditError(f"There is no control {id!r} in the drawing.")
+        raise EditError(worded("There is no control {id!r} in the drawing.", id=id))
     return drawing.controls[id]
 
 
@@ -97,7 +98,7 @@ def require_port(drawing: Drawing, joint: Joint) -> None:
     """Raise EditError unless the part has that port."""
     part = part_named(drawing, joint.part)
     if all(port.name != joint.port for port in part.kind.ports):
-        raise EditError(f"{part.name} has no port {joint.port!r}.")
+        raise EditError(worded("{name} has no port {port!r}.", name=part.name, port=joint.port))
 
 
 def require_parts(drawing: Drawing, ids: Iterable[str]) -> tuple[str, ...]:
@@ -110,7 +111,7 @@ def field_named(fields: Iterable[Field], name: str, owner: str) -> Field:
     for known in fields:
         if known.name == name:
             return known
-    raise EditError(f"{owner} has no field {name!r}.")
+    raise EditError(worded("{owner} has no field {name!r}.", owner=owner, name=name))
 
 
 def accepted(drawing: Drawing, field: Field, value: Any) -> Any:
@@ -135,21 +136,37 @@ def accepted(drawing: Drawing, field: Field, value: Any) -> Any:
         case FieldType.TEXT:
             right = isinstance(value, str)
     if not right:
-        options = f" It is one of {', '.join(field.choices)}." if field.choices else ""
-        raise EditError(f"{field.label}: {value!r} cannot be set.{options}")
+        options = (
+            worded(" It is one of {choices}.", choices=", ".join(field.choices)) if field.choices else ""
+        )
+        raise EditError(
+            worded(
+                "{label}: {value!r} cannot be set.{options}", label=field.label, value=value, options=options
+            )
+        )
     return value
 
 
 def _number(field: Field, value: Any) -> float:
     unit = f" {field.unit}" if field.unit else ""
     if isinstance(value, bool) or not isinstance(value, int | float) or not isfinite(value):
-        raise EditError(f"{field.label}: {value!r} is not a number.")
+        raise EditError(worded("{label}: {value!r} is not a number.", label=field.label, value=value))
     if field.above is not None and value <= field.above:
-        raise EditError(f"{field.label} must be more than {field.above:g}{unit}.")
+        raise EditError(
+            worded(
+                "{label} must be more than {above:g}{unit}.", label=field.label, above=field.above, unit=unit
+            )
+        )
     if field.least is not None and value < field.least:
-        raise EditError(f"{field.label} must be at least {field.least:g}{unit}.")
+        raise EditError(
+            worded(
+                "{label} must be at least {least:g}{unit}.", label=field.label, least=field.least, unit=unit
+            )
+        )
     if field.most is not None and value > field.most:
-        raise EditError(f"{field.label} must be at most {field.most:g}{unit}.")
+        raise EditError(
+            worded("{label} must be at most {most:g}{unit}.", label=field.label, most=field.most, unit=unit)
+        )
     return value
 
 

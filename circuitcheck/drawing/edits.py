@@ -30,6 +30,7 @@ from circuitcheck.drawing.removing import remove
 from circuitcheck.drawing.value import EMPTY, Component, Control, Drawing
 from circuitcheck.geometry import Point
 from circuitcheck.parts.kind import Kind
+from circuitcheck.told import a_word, lower, worded
 
 __all__ = [
     "EditError",
@@ -75,9 +76,9 @@ def place(
     data the kind does not take.
     """
     if kind.is_control:
-        raise EditError(f"A {kind.title.lower()} is a control: it stands on no pipe.")
+        raise EditError(worded("A {part} is a control: it stands on no pipe.", part=lower(kind.title)))
     if turn not in TURNS:
-        raise EditError("A part is turned by 0, 90, 180 or 270 degrees.")
+        raise EditError(a_word("A part is turned by 0, 90, 180 or 270 degrees."))
     id = new_id(drawing, id_prefix(kind))
     checked = accepted_data(drawing, kind.fields, data, kind.title)
     where = None if at is None else Point(*at)
@@ -94,7 +95,7 @@ def relabel(drawing: Drawing, id: str, label: str) -> Drawing:
         renamed = {id: replace(part, label=label)}
         return changed(drawing, components=with_items(drawing.components, renamed))
     if id in drawing.pipes:
-        raise EditError("A pipe has no label.")
+        raise EditError(a_word("A pipe has no label."))
     return change_control(drawing, id, label=label)
 
 
@@ -113,7 +114,7 @@ def add_control(
     Raises EditError for a kind that is no control, or where it would act on no part of the drawing.
     """
     if not kind.is_control:
-        raise EditError(f"A {kind.title.lower()} is no control.")
+        raise EditError(worded("A {part} is no control.", part=lower(kind.title)))
     id = new_id(drawing, id_prefix(kind))
     bare = changed(drawing, controls=with_items(drawing.controls, {id: Control(id, kind)}))
     where = {} if at is None else {"at": at}
@@ -141,7 +142,7 @@ def change_control(drawing: Drawing, id: str, **changes: Any) -> Drawing:
             case "set_c":
                 new[name] = accepted(drawing, CONTROL_FIELDS[0], value)
             case _:
-                raise EditError(f"A control has no field {name!r}.")
+                raise EditError(worded("A control has no field {name!r}.", name=name))
     after = replace(control, **new)
     if after == control:
         return drawing

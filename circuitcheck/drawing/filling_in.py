@@ -17,6 +17,7 @@ from circuitcheck.drawing.changing import (
 )
 from circuitcheck.drawing.fields import CONTROL_FIELDS, DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.told import worded
 
 Data = Mapping[str, Any]
 
@@ -31,7 +32,7 @@ def set_field(drawing: Drawing, id: str, field: str, value: Any) -> Drawing:
         known = field_named(part.kind.fields, field, part.name)
         return _with_part_data(drawing, id, with_value(part.data, field, accepted(drawing, known, value)))
     if id in drawing.pipes:
-        known = field_named(PIPE_FIELDS, field, f"Pipe {id}")
+        known = field_named(PIPE_FIELDS, field, worded("Pipe {id}", id=id))
         data = with_value(drawing.pipes[id].data, field, accepted(drawing, known, value))
         return _with_pipe_data(drawing, id, data)
     control = control_named(drawing, id)
@@ -50,7 +51,7 @@ def clear_field(drawing: Drawing, id: str, field: str) -> Drawing:
         field_named(part.kind.fields, field, part.name)
         return _with_part_data(drawing, id, _without(part.data, field))
     if id in drawing.pipes:
-        field_named(PIPE_FIELDS, field, f"Pipe {id}")
+        field_named(PIPE_FIELDS, field, worded("Pipe {id}", id=id))
         return _with_pipe_data(drawing, id, _without(drawing.pipes[id].data, field))
     return set_field(drawing, id, field, None)
 

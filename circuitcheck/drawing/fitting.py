@@ -22,6 +22,7 @@ from circuitcheck.drawing.value import EMPTY, Component, Drawing, Joint
 from circuitcheck.geometry import Point, turned
 from circuitcheck.parts.catalogue import component_kinds
 from circuitcheck.parts.kind import Kind
+from circuitcheck.told import lower, worded
 
 CARRIED = ("length_m", "rise_m", "bends")
 STAYING = ("feed_cistern", "open_vent", "cold_main")
@@ -49,7 +50,13 @@ class Fitting:
         """The pipe on a port. Raises EditError where there is none."""
         pipe = self.drawing.joined.get(joint)
         if pipe is None:
-            raise EditError(f"{part_named(self.drawing, joint.part).name} has no pipe on its {joint.port}.")
+            raise EditError(
+                worded(
+                    "{name} has no pipe on its {port}.",
+                    name=part_named(self.drawing, joint.part).name,
+                    port=joint.port,
+                )
+            )
         return pipe
 
     def tee(self, by: Joint) -> str:
@@ -65,7 +72,7 @@ class Fitting:
         known = component_kinds()[kind]
         ports = inline_ports(known)
         if ports is None:
-            raise EditError(f"A {known.title.lower()} cannot be cut into a pipe.")
+            raise EditError(worded("A {part} cannot be cut into a pipe.", part=lower(known.title)))
         near = port or ports[0]
         far = ports[1] if near == ports[0] else ports[0]
         return self._cut(self.pipe_at(by), known, by, near, far, data, label)
@@ -111,7 +118,7 @@ class Fitting:
         known = component_kinds()[kind]
         ports = inline_ports(known)
         if ports is None:
-            raise EditError(f"A {known.title.lower()} cannot be cut into a pipe.")
+            raise EditError(worded("A {part} cannot be cut into a pipe.", part=lower(known.title)))
         leaves, enters = Joint(self.tee(first), "branch"), Joint(self.tee(second), "branch")
         part = self.hang(kind, ports[0], leaves, data=data)
         self.pipe(Joint(part, ports[1]), enters)
@@ -173,7 +180,7 @@ class Fitting:
         known = part_named(self.drawing, part)
         ports = inline_ports(known.kind)
         if ports is None:
-            raise EditError(f"{known.name} has no two ports in one line.")
+            raise EditError(worded("{name} has no two ports in one line.", name=known.name))
         self.drawing = _swapped(self.drawing, known, ports)
 
     def _cut(

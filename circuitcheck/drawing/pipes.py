@@ -27,6 +27,7 @@ from circuitcheck.drawing.value import EMPTY, Drawing, End, Joint, Pipe
 from circuitcheck.geometry import Point, turned
 from circuitcheck.parts.kind import Kind, Port
 from circuitcheck.parts.tee import KIND as TEE
+from circuitcheck.told import a_word, lower, worded
 
 PREFIX = "p"
 
@@ -46,7 +47,7 @@ def draw_pipe(
     """
     start, finish = _sound_end(drawing, start), _sound_end(drawing, finish)
     if start == finish:
-        raise EditError("A pipe cannot end where it begins.")
+        raise EditError(a_word("A pipe cannot end where it begins."))
     id = new_id(drawing, PREFIX)
     corners = None if via is None else tuple(Point(*corner) for corner in via)
     pipe = Pipe(id, (start, finish), corners, accepted_data(drawing, PIPE_FIELDS, data, "A pipe"))
@@ -62,7 +63,7 @@ def draw_pipe_onto(drawing: Drawing, start: End, pipe_id: str, at: Point) -> tup
     pipe_named(drawing, pipe_id)
     start, at = _sound_end(drawing, start), Point(*at)
     if start == at:
-        raise EditError("A pipe cannot end where it begins.")
+        raise EditError(a_word("A pipe cannot end where it begins."))
     after, tee = place(drawing, TEE, at)
     after, _ = cut_pipe(after, pipe_id, Joint(tee, "a"), Joint(tee, "b"), at)
     return draw_pipe(after, start, Joint(tee, "branch"))
@@ -80,7 +81,7 @@ def join(drawing: Drawing, pipe_id: str, which_end: int, end: End) -> Drawing:
         return drawing
     end = _sound_end(drawing, end)
     if pipe.ends[1 - which_end] == end:
-        raise EditError("A pipe cannot end where it begins.")
+        raise EditError(a_word("A pipe cannot end where it begins."))
     return with_end_moved(drawing, with_end(drawing, pipe, which_end, end), which_end)
 
 
@@ -93,7 +94,7 @@ def join_onto(drawing: Drawing, pipe_id: str, which_end: int, onto: str, at: Poi
     pipe_named(drawing, onto)
     _require_end_number(which_end)
     if onto == pipe_id:
-        raise EditError("A pipe cannot end on itself.")
+        raise EditError(a_word("A pipe cannot end on itself."))
     after, tee = place(drawing, TEE, Point(*at))
     after, _ = cut_pipe(after, onto, Joint(tee, "a"), Joint(tee, "b"), Point(*at))
     return join(after, pipe_id, which_end, Joint(tee, "branch"))
@@ -119,7 +120,7 @@ def cut_in(
     pipe_named(drawing, pipe_id)
     ports = inline_ports(kind)
     if ports is None:
-        raise EditError(f"A {kind.title.lower()} cannot be cut into a pipe.")
+        raise EditError(worded("A {part} cannot be cut into a pipe.", part=lower(kind.title)))
     if turned_round:
         ports = ports[::-1]
     at = Point(*at)
@@ -141,7 +142,7 @@ def move_into(
     """
     part = part_named(drawing, part_id)
     if drawing.pipes_of(part_id):
-        raise EditError(f"{part.name} has a pipe on it already.")
+        raise EditError(worded("{name} has a pipe on it already.", name=part.name))
     after, made = cut_in(drawing, pipe_id, part.kind, at, line=line)
     place_ = after.components[made]
     stands = replace(part, at=place_.at, turn=place_.turn, mirrored=False)
@@ -207,13 +208,13 @@ def _sound_end(drawing: Drawing, end: End) -> End:
     require_port(drawing, end)
     if end in drawing.joined:
         name = part_named(drawing, end.part).name
-        raise EditError(f"{name} has a pipe on its port {end.port} already.")
+        raise EditError(worded("{name} has a pipe on its port {port} already.", name=name, port=end.port))
     return end
 
 
 def _require_end_number(which_end: int) -> None:
     if which_end not in (0, 1):
-        raise EditError("A pipe's ends are 0 and 1.")
+        raise EditError(a_word("A pipe's ends are 0 and 1."))
 
 
 def _known_line(drawing: Drawing, pipe: Pipe, at: Point) -> tuple[Point, ...]:

@@ -14,6 +14,7 @@ from circuitcheck.drawing.value import Component, Control, Drawing, End, Joint, 
 from circuitcheck.geometry import Point
 from circuitcheck.parts.kind import FieldType, Group, Way
 from circuitcheck.parts.tee import KIND as TEE
+from circuitcheck.told import worded
 
 HEALING_GROUPS = frozenset({Group.MOVING, Group.SHUTTING})
 
@@ -31,7 +32,7 @@ def remove(drawing: Drawing, ids: Iterable[str]) -> Drawing:
     gone = tuple(dict.fromkeys(ids))
     for id in gone:
         if id not in drawing.components and id not in drawing.pipes and id not in drawing.controls:
-            raise EditError(f"There is nothing called {id!r} in the drawing.")
+            raise EditError(worded("There is nothing called {id!r} in the drawing.", id=id))
     work = _Work(drawing)
     for id in gone:
         if id in drawing.pipes:

@@ -11,7 +11,7 @@ from typing import Any, NamedTuple
 
 from circuitcheck.geometry import Point, turned
 from circuitcheck.parts.kind import Kind
-from circuitcheck.told import Told, told
+from circuitcheck.told import Told, worded
 
 EMPTY: Mapping[str, Any] = MappingProxyType({})
 FORMAT_VERSION = 1
@@ -238,6 +238,6 @@ class Drawing:
         if id in self.components:
             return self.components[id].name
         if id in self.pipes:
-            return told("pipe {id}", id=id)
+            return worded("pipe {id}", id=id)
         control = self.controls[id]
         return control.label or _by_kind(control)

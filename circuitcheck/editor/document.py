@@ -12,7 +12,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.analyser import Analyse, Analyser
 from circuitcheck.editor.curing import Curer
 from circuitcheck.editor.history import History
-from circuitcheck.told import told
+from circuitcheck.told import worded
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
@@ -26,7 +26,7 @@ class FileChangedError(Exception):
 
     def __init__(self, path: Path) -> None:
         super().__init__(
-            told("{file} was changed by somebody else since it was opened here.", file=path.name)
+            worded("{file} was changed by somebody else since it was opened here.", file=path.name)
         )
         self.path = path
 

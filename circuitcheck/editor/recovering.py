@@ -14,7 +14,7 @@ from circuitcheck.editor.document import Document
 from circuitcheck.editor.translating import of_error, tr, tr_n
 from circuitcheck.storage.keeper import Keeper
 from circuitcheck.storage.recovery import Left, Origin, Slot, discard, left_behind, take
-from circuitcheck.told import word
+from circuitcheck.told import a_word
 
 if TYPE_CHECKING:
     from circuitcheck.storage.faults import DrawingError
@@ -163,7 +163,7 @@ def _say_unreadable(window: QWidget, left: Left, error: DrawingError) -> bool:
     return _say(
         window,
         tr("The drawing that was left cannot be read."),
-        tr("It stays in {file}. {message}", file=left.file, message=word(error.faults[0].message)),
+        tr("It stays in {file}. {message}", file=left.file, message=a_word(error.faults[0].message)),
         "\n".join(fault.message for fault in error.faults),
     )
 

@@ -24,7 +24,7 @@ from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.finding import Finding
 from circuitcheck.report.wording import short
 from circuitcheck.review import acceptances, notes
-from circuitcheck.told import told
+from circuitcheck.told import worded
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
@@ -193,7 +193,7 @@ class Reviewing(QObject):
     def _pin(self, text: str) -> None:
         drawing = self._document.drawing
         on = in_order(drawing, self._panes.sheet.selected_ids())
-        name = told("Pin note on {name}", name=short(drawing.name(on[0]))) if on else later("Pin note")
+        name = worded("Pin note on {name}", name=short(drawing.name(on[0]))) if on else later("Pin note")
         if self._named() and self._do(
             name, lambda: notes.add_note(drawing, on, self._author, date.today(), text)[0]
         ):

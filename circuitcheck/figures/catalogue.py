@@ -15,6 +15,7 @@ from circuitcheck.figures.figure import Figure, WorkedFigure
 from circuitcheck.figures.plant import Plant
 from circuitcheck.rules.book import NoRuleError
 from circuitcheck.sizing.water import OutsideLimitsError
+from circuitcheck.told import a_word
 
 
 @cache
@@ -38,7 +39,7 @@ def worked(figure: WorkedFigure, plant: Plant) -> tuple[Figure, ...]:
     except (NoRuleError, OutsideLimitsError) as error:
         return (_refused(figure, f"{error}"),)
     except TooLargeError:
-        return (_refused(figure, "the ways of the circuit are too many to follow"),)
+        return (_refused(figure, a_word("the ways of the circuit are too many to follow")),)
     except Exception as error:
         return (_refused(figure, f"it failed inside the program ({type(error).__name__})", crashed=True),)
 

@@ -11,6 +11,7 @@ from circuitcheck.figures.heated_water import HeatedWater
 from circuitcheck.figures.working import take_temperatures
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.pressure_in_time import Heated, gas_left_l
+from circuitcheck.told import a_word, worded
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,17 +55,21 @@ def take_charged(told: Gathering, water: HeatedWater) -> Charged | None:
     content = plant.contents.of(water.body)
     if content.known:
         origin = f"given {SYSTEM_CONTENT}" if content.given else "figure water-content"
-        told.add("V", "Water content", content.litres, "l", origin)
+        told.add("V", a_word("Water content"), content.litres, "l", origin)
     else:
         told.lacks(*content.missing)
     vessels = []
     for place in water.reached(Role.HOLDS_EXPANSION):
         name = plant.drawing.name(place.part)
         volume_field, charge_field = vessel_fields(place)
-        volume = told.part(place.part, volume_field, f"Vn {place.part}", f"Volume of {name}")
-        charge = told.part(place.part, charge_field, f"p0 {place.part}", f"Charge of {name}")
+        volume = told.part(
+            place.part, volume_field, f"Vn {place.part}", worded("Volume of {name}", name=name)
+        )
+        charge = told.part(
+            place.part, charge_field, f"p0 {place.part}", worded("Charge of {name}", name=name)
+        )
         vessels.append((volume, charge))
-    fill = told.design("fill_pressure_bar", "pfill", "Fill pressure")
+    fill = told.design("fill_pressure_bar", "pfill", a_word("Fill pressure"))
     cold, hot = take_temperatures(told, water.expansion)
     if fill is None or cold is None or hot is None or not content.known:
         return None

@@ -17,6 +17,7 @@ from circuitcheck.figures.held_flows import Held, Loss
 from circuitcheck.figures.resistance import Resistances
 from circuitcheck.figures.solved import Run, SolvedBody
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import a_word
 
 PLENTY_PA = 1e6
 """More than any circuit of a house wants: 100 m of water."""
@@ -24,10 +25,10 @@ PLENTY_PA = 1e6
 OTHER_WAYS_WITHIN = 0.02
 """A pump that carries more than this beyond what it serves drives water another way round."""
 
-NO_WAY = "no way that can carry its design flow leads there"
-IN_SERIES = "another pump drives the same water in series, and how they share its head is not settled"
-OTHER_WAY = "water goes another way round that has no design flow of its own"
-NO_DESIGN = "nothing that it serves has a design flow"
+NO_WAY = a_word("no way that can carry its design flow leads there")
+IN_SERIES = a_word("another pump drives the same water in series, and how they share its head is not settled")
+OTHER_WAY = a_word("water goes another way round that has no design flow of its own")
+NO_DESIGN = a_word("nothing that it serves has a design flow")
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,8 +15,9 @@ from circuitcheck.figures.solved import Run, SolvedBody
 from circuitcheck.figures.telling import Telling
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.pipe import GRAVITY_M_S2
+from circuitcheck.told import a_word, listed, strung, worded
 
-USUAL = "resistances that the drawing does not give"
+USUAL = a_word("resistances that the drawing does not give")
 SOURCE = (
     "Network: Todini and Pilati, 1988; friction: Darcy-Weisbach and Colebrook-White; fittings: loss factors of "
     "Perry's Chemical Engineers' Handbook. Resistances not given: common practice, no source."
@@ -29,7 +30,7 @@ LIMITS = (
 LEAST_FLOW_LPM = 0.1
 """Less is taken for no flow: common practice, no source."""
 
-TOGETHER = "heating and hot water together"
+TOGETHER = a_word("heating and hot water together")
 LITTLE = 0.0005
 """A share that a result moves by and that is not worth telling."""
 
@@ -47,8 +48,10 @@ def barred(body: SolvedBody) -> tuple[tuple[str, ...], str] | None:
         return unsure, ""
     for run in body.runs:
         if run.failure is not None:
-            where = ", ".join(body.plant.drawing.name(id) for id in run.failed_at) or "the whole circuit"
-            return (), f"{run.situation.name}, at {where}: {run.failure.why}"
+            where = strung(body.plant.drawing.name(id) for id in run.failed_at) or a_word("the whole circuit")
+            return (), worded(
+                "{name}, at {where}: {why}", name=run.situation.name, where=where, why=run.failure.why
+            )
     return None
 
 
@@ -95,12 +98,20 @@ def called(run: Run) -> str:
     same = [each.situation.shut for each in run.body.runs if each.situation.name == own]
     differs = frozenset[str]().union(*same) - frozenset.intersection(*same)
     shut = sorted(run.situation.shut & differs)
-    return f"{name}, {' and '.join(_valve(run.body.plant, each) for each in shut)} shut" if shut else name
+    return (
+        worded(
+            "{name}, {valves} shut",
+            name=name,
+            valves=listed(_valve(run.body.plant, each) for each in shut),
+        )
+        if shut
+        else name
+    )
 
 
 def _valve(plant: Plant, label: str) -> str:
     part, _, leg = label.partition(":")
-    return plant.drawing.name(part) + (f" to {leg}" if leg else "")
+    return plant.drawing.name(part) + (worded(" to {leg}", leg=leg) if leg else "")
 
 
 def take_water(told: Gathering) -> None:
@@ -114,8 +125,8 @@ def take_curves(told: Gathering, body: SolvedBody, pumps: Iterable[str] = (), *,
     how many there are and that the figure of the flows names them."""
     for pump in tuple(pumps) or body.pumps:
         name = told.plant.drawing.name(pump)
-        told.part(pump, "shut_off_head_m", f"H0 {pump}", f"Shut-off head of {name}")
-        told.part(pump, "maximum_flow_lpm", f"Q0 {pump}", f"Most flow of {name}")
+        told.part(pump, "shut_off_head_m", f"H0 {pump}", worded("Shut-off head of {name}", name=name))
+        told.part(pump, "maximum_flow_lpm", f"Q0 {pump}", worded("Most flow of {name}", name=name))
     if usual:
         for text in body.taken:
             _take_usual(told, text)
@@ -126,7 +137,7 @@ def take_curves(told: Gathering, body: SolvedBody, pumps: Iterable[str] = (), *,
 def count_usual(told: Gathering, body: SolvedBody) -> None:
     """How many resistances are defaults; the figure of the flows names each."""
     if body.taken:
-        name = "Resistances taken as usual, each named there"
+        name = a_word("Resistances taken as usual, each named there")
         told.add("usual", name, float(len(body.taken)), "", "figure flows")
 
 
@@ -138,7 +149,7 @@ def _take_usual(told: Gathering, text: str) -> None:
     what, _, rest = text.removesuffix(")").partition(" = ")
     if not rest:
         what, _, source = what.rpartition(" (")
-        told.add("usual", what, "as set", "", f"usual value, {source}")
+        told.add("usual", what, a_word("as set"), "", f"usual value, {source}")
         return
     value, _, source = rest.rpartition(" (")
     said, _, as_what = value.partition(" (")
@@ -147,13 +158,13 @@ def _take_usual(told: Gathering, text: str) -> None:
         part, unit, about = what.removesuffix(f".{_KV}"), "m³/h", "{name}: kv as {}"
     else:
         part, _, how = what.partition(": ")
-        about = f"{{name}}: {how}" if how else "{name}"
+        about = worded("{{name}}: {how}", how=how) if how else "{name}"
     owner = part.removesuffix(".bends")
     known = owner in told.plant.drawing.components or owner in told.plant.drawing.pipes
     name = about.format(as_what.removesuffix(")"), name=told.plant.drawing.name(owner) if known else part)
     if part.endswith(".bends"):
-        name = f"{name}: its bends, not counted, as so much more pipe"
-        number, unit = said.removesuffix(" of its length").removesuffix(" %"), "% of its length"
+        name = worded("{name}: its bends, not counted, as so much more pipe", name=name)
+        number, unit = said.removesuffix(" of its length").removesuffix(" %"), a_word("% of its length")
     told.add(f"usual {owner}", name, float(number), unit, f"usual value, {source}")
 
 
@@ -162,7 +173,7 @@ def usual_moves(body: SolvedBody, run: Run, of: Callable[[Run], float | None], w
     own = of(run)
     if not own or not body.taken:
         return
-    for other, by in zip(body.least_and_most, ("half as much", "twice as much"), strict=True):
+    for other, by in zip(body.least_and_most, (a_word("half as much"), a_word("twice as much")), strict=True):
         moved = of(other.runs[run.row])
         share = 0.0 if moved is None else moved / own - 1
         if abs(share) >= LITTLE:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from circuitcheck.sizing.emitter import EXPONENT, ROOM_C, excess_k, output_share
+from circuitcheck.told import a_word, worded
 
 if TYPE_CHECKING:
     from circuitcheck.figures.gathering import Gathering
@@ -64,7 +65,9 @@ def emitted(gathering: Gathering, part: str) -> Emitted | None:
     output_field = next(field for field in WATTS if field in fields)
     flow = gathering.design("flow_temperature_c", "Tf")
     back = gathering.design("return_temperature_c", "Tr")
-    output = gathering.part(part, output_field, "Φn", f"Output of {plant.drawing.name(part)} at 50 K")
+    output = gathering.part(
+        part, output_field, "Φn", worded("Output of {part} at 50 K", part=plant.drawing.name(part))
+    )
     room = _room(gathering, part)
     if flow is None or back is None or output is None:
         return None
@@ -72,15 +75,15 @@ def emitted(gathering: Gathering, part: str) -> Emitted | None:
     limit = gathering.part(part, LIMITED, "Tm", needed=False) if LIMITED in fields else None
     if limit is not None and limit < flow:
         return Emitted(nominal, nominal, room, limited_c=float(limit))
-    gathering.add("n", "Exponent", EXPONENT, "", "EN 442-2: usual for radiators")
+    gathering.add("n", "Exponent", EXPONENT, "", a_word("EN 442-2: usual for radiators"))
     return Emitted(nominal, nominal * share_at(plant, part, float(flow), float(back)), room)
 
 
 def _room(gathering: Gathering, part: str) -> float:
     set_c = rooms_c(gathering.plant).get(part)
-    room, origin = ROOM_C, "the room that EN 442 tells outputs for"
+    room, origin = ROOM_C, a_word("the room that EN 442 tells outputs for")
     if set_c is not None:
         name = gathering.plant.drawing.name(part)
-        room, origin = set_c, f"the room thermostat beside {name}"
+        room, origin = set_c, worded("the room thermostat beside {name}", name=name)
     gathering.add("Ti", "Room", room, "°C", origin)
     return room

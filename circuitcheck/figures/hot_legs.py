@@ -12,6 +12,7 @@ from circuitcheck.circuit.waterways import Cheapest, Step, cheapest_way
 from circuitcheck.drawing.value import Joint
 from circuitcheck.figures.figure import Input
 from circuitcheck.figures.hot_water import hot_starts, supplies
+from circuitcheck.told import worded
 
 if TYPE_CHECKING:
     from circuitcheck.circuit.supplies import Giver
@@ -105,6 +106,6 @@ def _held(plant: Plant, pipe: str) -> Held:
     metres = plant.length_m(pipe)
     if litres is None or metres is None:
         return Held(0.0, 0.0, None, missing)
-    name = f"Content of {pipe}, {metres.value:.4g} m"
+    name = worded("Content of {pipe}, {value:.4g} m", pipe=pipe, value=metres.value)
     told = Input("V", name, litres, "l", f"{metres.how} {pipe}.length_m")
     return Held(metres.value, litres, told, ())

@@ -9,13 +9,14 @@ from circuitcheck.circuit.supplies import Giver, Supplies
 from circuitcheck.drawing.value import Joint
 from circuitcheck.rules.book import NoRuleError
 from circuitcheck.sizing.demand import UNIT_L_S, l_min
+from circuitcheck.told import a_word, worded
 
 if TYPE_CHECKING:
     from circuitcheck.figures.gathering import Gathering
     from circuitcheck.figures.plant import Plant
 
 COLD = "fill_temperature_c"
-COLD_NAME = "Cold water, as the circuit is filled with"
+COLD_NAME = a_word("Cold water, as the circuit is filled with")
 UNITS = "supply.loading_units"
 UNITS_SOURCE = "EN 806-3:2006, Table 2 (draw-off flows)"
 
@@ -77,7 +78,13 @@ def units_of(gathering: Gathering, outlet: str, symbol: str = "LU") -> float | N
         gathering.lacks(f"{outlet}.fitting")
         return None
     name = f"{plant.drawing.name(outlet)}, a {fitting}" if fitting != "other" else plant.drawing.name(outlet)
-    gathering.add(symbol, f"Loading units of {name}", float(found), "", f"rule {plant.rules.name}: {UNITS}")
+    gathering.add(
+        symbol,
+        worded("Loading units of {name}", name=name),
+        float(found),
+        "",
+        f"rule {plant.rules.name}: {UNITS}",
+    )
     return float(found)
 
 

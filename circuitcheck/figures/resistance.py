@@ -25,6 +25,7 @@ from circuitcheck.sizing.water import (
     heat_capacity_j_kgk,
     viscosity_pa_s,
 )
+from circuitcheck.told import a_word, worded
 
 if TYPE_CHECKING:
     from circuitcheck.figures.plant import Plant
@@ -33,13 +34,13 @@ NO_SOURCE = "common practice, no source"
 HEAT_SOURCE_KPA = 10.0
 """Across a heat source at the flow that carries its output: common practice, no source."""
 
-KV_M3H = {
-    "motor valve": 4.0,
-    "filter or strainer": 6.0,
-    "blending valve": 2.5,
-    "coil or exchanger": 3.0,
-    "radiator with its valves open": 0.6,
-    "radiator without valves": 2.0,
+KV_M3H: dict[str, float] = {
+    a_word("motor valve"): 4.0,
+    a_word("filter or strainer"): 6.0,
+    a_word("blending valve"): 2.5,
+    a_word("coil or exchanger"): 3.0,
+    a_word("radiator with its valves open"): 0.6,
+    a_word("radiator without valves"): 2.0,
 }
 """kv where the drawing has no number for it: common practice, no source."""
 
@@ -65,12 +66,12 @@ class Resistances:
         """The plant's water; None where the design does not tell, or it is not water the formulas hold for."""
         flow, back = (self._design(name) for name in ("flow_temperature_c", "return_temperature_c"))
         if self.plant.design("glycol_percent"):
-            self.refused = "the program's formulas hold for water without glycol"
+            self.refused = a_word("the program's formulas hold for water without glycol")
             return None
         if flow is None or back is None:
             return None
         if flow <= back or not LEAST_C <= (mean := (flow + back) / 2) <= MOST_C:
-            self.refused = "the design's flow must be hotter than its return, and both liquid water"
+            self.refused = a_word("the design's flow must be hotter than its return, and both liquid water")
             return None
         return Water(density_kg_m3(mean), viscosity_pa_s(mean), heat_capacity_j_kgk(mean), flow - back)
 
@@ -93,7 +94,7 @@ class Resistances:
         if head is None or most is None or self.water is None:
             return None
         if head <= 0 or most <= 0:
-            self.refused = f"{self.plant.drawing.name(part)} has a head or a most flow of 0"
+            self.refused = worded("{part} has a head or a most flow of 0", part=self.plant.drawing.name(part))
             return None
         return head * GRAVITY_M_S2 * self.water.density_kg_m3, most / LITRES_A_MINUTE
 
@@ -122,7 +123,11 @@ class Resistances:
         bends = self.plant.bends(id)
         if bends is None:
             metres *= 1 + UNITEMISED_SHARE
-            self._take(f"{id}.bends", "25 % of its length", "Building Services Engineering, example 4.2")
+            self._take(
+                f"{id}.bends",
+                a_word("25 % of its length"),
+                a_word("Building Services Engineering, example 4.2"),
+            )
         else:
             factor += bends.value * LOSS_FACTORS["bend"]
         material = str(self.plant.pipe_value(id, "material") or "copper")
@@ -139,7 +144,10 @@ class Resistances:
     def _tees(self, id: str) -> float:
         """Half the loss straight through a tee for each end on its run; for one on its branch, what a way
         through the branch costs beyond the half that the other pipe bears."""
-        straight, branch = LOSS_FACTORS["tee, straight on"] / 2, LOSS_FACTORS["tee, through the branch"]
+        straight, branch = (
+            LOSS_FACTORS[a_word("tee, straight on")] / 2,
+            LOSS_FACTORS[a_word("tee, through the branch")],
+        )
         factor = 0.0
         for end in self.plant.drawing.pipes[id].joints:
             if self.plant.drawing.components[end.part].kind.name == "tee":
@@ -195,7 +203,10 @@ class Resistances:
         output = self.number(part, "output_kw")
         if not output or self.water is None:
             return None if output is None or self.water is None else AFRESH
-        self._take(f"{part}: pressure across it at its output's flow", f"{HEAT_SOURCE_KPA:g} kPa")
+        self._take(
+            worded("{part}: pressure across it at its output's flow", part=part),
+            f"{HEAT_SOURCE_KPA:g} kPa",
+        )
         kpa = HEAT_SOURCE_KPA * self.defaults
         return Link(0, 0, quadratic=kpa * 1000 / self.water.flow_m3_s(output) ** 2)
 
@@ -203,11 +214,11 @@ class Resistances:
         set_kpa = self.number(part, "set_difference_kpa")
         if set_kpa is None:
             return None
-        self._take(f"{part}: kv once open", f"{KV_M3H['motor valve']:g} m³/h")
+        self._take(worded("{part}: kv once open", part=part), f"{KV_M3H[a_word('motor valve')]:g} m³/h")
         return Link(
             0,
             0,
-            quadratic=kv_quadratic(KV_M3H["motor valve"]) * self.defaults,
+            quadratic=kv_quadratic(KV_M3H[a_word("motor valve")]) * self.defaults,
             one_way=True,
             opens_at_pa=set_kpa * 1000,
         )
@@ -221,16 +232,21 @@ class Resistances:
                 return None
             return Link(0, 0, quadratic=loss * 1000 / design**2) if design else AFRESH
         valves = self.is_set(part)
-        return self._usual(part, f"radiator {'with its valves open' if valves else 'without valves'}")
+        return self._usual(
+            part,
+            a_word("radiator with its valves open") if valves else a_word("radiator without valves"),
+        )
 
     def _coil(self, part: str, passage: Passage) -> Link:
-        return self._usual(part, "coil or exchanger")
+        return self._usual(part, a_word("coil or exchanger"))
 
     def _blending(self, part: str, passage: Passage) -> Link:
-        return replace(self._usual(part, "blending valve"), one_way=True)
+        return replace(self._usual(part, a_word("blending valve")), one_way=True)
 
     def _filter(self, part: str, passage: Passage) -> Link:
-        return self._usual(part, "coil or exchanger" if passage.gives_heat else "filter or strainer")
+        return self._usual(
+            part, a_word("coil or exchanger") if passage.gives_heat else a_word("filter or strainer")
+        )
 
     def _plain(self, part: str, passage: Passage) -> Link:
         fields = {field.name for field in self.plant.drawing.components[part].kind.own_fields}
@@ -239,14 +255,16 @@ class Resistances:
             if kv is not None:
                 return Link(0, 0, quadratic=kv_quadratic(kv))
             if passage.way is Way.MOTOR:
-                return self._usual(part, "motor valve")
-            return self._valve(part, "isolating valve")  # a balancing valve, wide open until it is set
+                return self._usual(part, a_word("motor valve"))
+            return self._valve(
+                part, a_word("isolating valve")
+            )  # a balancing valve, wide open until it is set
         if passage.gives_heat:
-            return self._usual(part, "coil or exchanger")
+            return self._usual(part, a_word("coil or exchanger"))
         if passage.way in (Way.ONE_WAY, Way.REDUCING):
-            return self._valve(part, "check valve")
+            return self._valve(part, a_word("check valve"))
         if passage.way is Way.HAND:
-            return self._valve(part, "isolating valve")
+            return self._valve(part, a_word("isolating valve"))
         return AFRESH
 
     def _usual(self, part: str, what: str) -> Link:

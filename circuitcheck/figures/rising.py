@@ -15,6 +15,7 @@ from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.working import why_not_reckoned
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.pressure_in_time import Heated, Rise, rise
+from circuitcheck.told import a_word
 
 HEAT_AT_LEAST_K = 0.5
 
@@ -65,20 +66,26 @@ def _one(plant: Plant, water: HeatedWater, source: str) -> Asked:
     if why:
         return Asked(source, told, None, why)
     power = told.part(source, "output_kw", "P")
-    own = told.part(source, "water_content_l", "Vs", "Water in the heat source", needed=False)
+    own = told.part(source, "water_content_l", "Vs", a_word("Water in the heat source"), needed=False)
     charged = take_charged(told, water)
     valves = [water.expansion.setting_bar(valve) for valve in water.expansion.safety_valves]
     known = [each for each in valves if each is not None]
     if known:
-        told.add("psv", "Safety valve set at, the lowest", min(known), "bar", "figure heating-vessel")
+        told.add(
+            "psv",
+            a_word("Safety valve set at, the lowest"),
+            min(known),
+            "bar",
+            "figure heating-vessel",
+        )
     if power is None or charged is None:
         return Asked(source, told, None)
     if not power:
-        return Asked(source, told, None, "it gives no heat")
+        return Asked(source, told, None, a_word("it gives no heat"))
     if charged.content_l <= 0:
-        return Asked(source, told, None, "there is no water in the circuit")
+        return Asked(source, told, None, a_word("there is no water in the circuit"))
     if charged.hot_c < charged.cold_c + HEAT_AT_LEAST_K:
-        return Asked(source, told, None, "the water does not become hotter than it is filled")
+        return Asked(source, told, None, a_word("the water does not become hotter than it is filled"))
     return Asked(source, told, _risen(source, float(power), own, charged, min(known, default=None)))
 
 

@@ -14,6 +14,7 @@ from circuitcheck.figures.hot_water import secondary_pipes
 from circuitcheck.figures.plant import Plant
 from circuitcheck.parts.kind import Passage, Role, Way
 from circuitcheck.sizing.discharge import within
+from circuitcheck.told import a_word
 
 SETTING = "set_pressure_bar"
 
@@ -93,7 +94,9 @@ def take_fill_bar(gathering: Gathering, water: StoredWater) -> float | None:
     unreduced = bool(water.mains) and water.is_fed_past(frozenset(settings))
     if unreduced or not settings:
         found = [
-            gathering.part(main, "standing_pressure_bar", "pfill", "Main's standing pressure, not reduced")
+            gathering.part(
+                main, "standing_pressure_bar", "pfill", a_word("Main's standing pressure, not reduced")
+            )
             for main in water.mains
         ]
         return None if not found or None in found else max(float(each) for each in found)
@@ -108,7 +111,7 @@ def take_fill_bar(gathering: Gathering, water: StoredWater) -> float | None:
         if not water.is_fed_past(upto):
             deciding = part
             break
-    return float(gathering.part(deciding, SETTING, "pfill", "Reducing valve set at"))
+    return float(gathering.part(deciding, SETTING, "pfill", a_word("Reducing valve set at")))
 
 
 def relief_of(water: StoredWater) -> tuple[Placed, ...]:
@@ -128,7 +131,7 @@ def take_relief_bar(gathering: Gathering, valves: tuple[Placed, ...]) -> float |
         own = {field.name for field in drawing.components[valve.part].kind.own_fields}
         fields[valve.part] = "relief_pressure_bar" if "relief_pressure_bar" in own else SETTING
     found = {
-        part: gathering.part(part, field, f"prv {part}", "Expansion relief valve set at")
+        part: gathering.part(part, field, f"prv {part}", a_word("Expansion relief valve set at"))
         for part, field in fields.items()
     }
     return None if None in found.values() else min(float(each) for each in found.values())
@@ -137,7 +140,7 @@ def take_relief_bar(gathering: Gathering, valves: tuple[Placed, ...]) -> float |
 def take_swelling_l(gathering: Gathering, water: StoredWater, store: str) -> float | None:
     """The litres that swell for one store: its own, and its secondary circuit's where that is more than
     the rule book leaves out. None where they are not known."""
-    volume = gathering.part(store, "volume_l", f"C {store}", "Store's volume")
+    volume = gathering.part(store, "volume_l", f"C {store}", a_word("Store's volume"))
     pipes = secondary_pipes(gathering.plant, store)
     litres = [gathering.plant.contents.pipe_litres(pipe) for pipe in pipes]
     for _, missing in litres:
@@ -147,8 +150,14 @@ def take_swelling_l(gathering: Gathering, water: StoredWater, store: str) -> flo
         return None
     if not pipes:
         return float(volume)
-    limit = gathering.limit("store.secondary_content_l", "Cs0", "Secondary circuit that counts, above")
+    limit = gathering.limit(
+        "store.secondary_content_l", "Cs0", a_word("Secondary circuit that counts, above")
+    )
     gathering.add(
-        f"Cs {store}", "Secondary circuit's pipes", known, "l", "figure: bores and lengths of its pipes"
+        f"Cs {store}",
+        a_word("Secondary circuit's pipes"),
+        known,
+        "l",
+        a_word("figure: bores and lengths of its pipes"),
     )
     return float(volume) + (known if known > limit else 0.0)

@@ -7,8 +7,9 @@ from dataclasses import dataclass
 
 from circuitcheck.figures.figure import Figure, Moves, Result
 from circuitcheck.figures.gathering import Gathering
+from circuitcheck.told import a_word
 
-MISSING = "Numbers are missing."
+MISSING = a_word("Numbers are missing.")
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,8 +15,9 @@ from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.glycol import REFUSAL
 from circuitcheck.sizing.tube import content_l_m
 from circuitcheck.sizing.water import LEAST_C, MOST_C
+from circuitcheck.told import a_word, worded
 
-WANTING = "numbers are missing"
+WANTING = a_word("numbers are missing")
 PLASTIC_BORE_SHARE = 0.8
 """The bore of plastic heating tube as a share of its outside diameter (from memory: 11.7 of 15 mm, 17.7 of
 22 mm, 22.5 of 28 mm): only for saying how much a default matters."""
@@ -29,7 +30,7 @@ def take_content(gathering: Gathering, body: int) -> float | None:
         gathering.lacks(*content.missing)
         return None
     origin = f"given {SYSTEM_CONTENT}" if content.given else "figure water-content"
-    gathering.add("V", "Water content", content.litres, "l", origin)
+    gathering.add("V", a_word("Water content"), content.litres, "l", origin)
     return content.litres
 
 
@@ -49,7 +50,9 @@ def _part_moves(plant: Plant, litres: dict[str, float], total: float) -> list[Mo
         for place in plant.circuit.devices(role):
             if place.part in litres and field not in plant.drawing.components[place.part].data:
                 found.append(
-                    Moves(f"{place.part}.{field}", "half as much again", litres[place.part] / 2 / total)
+                    Moves(
+                        f"{place.part}.{field}", a_word("half as much again"), litres[place.part] / 2 / total
+                    )
                 )
     return found
 
@@ -63,7 +66,9 @@ def _pipe_moves(plant: Plant, litres: dict[str, float], total: float) -> list[Mo
         if size is None or length is None:
             continue
         plastic = content_l_m(PLASTIC_BORE_SHARE * size) * length.value
-        found.append(Moves(f"{id}.material", "plastic instead of copper", (plastic - litres[id]) / total))
+        found.append(
+            Moves(f"{id}.material", a_word("plastic instead of copper"), (plastic - litres[id]) / total)
+        )
     return found
 
 
@@ -86,12 +91,12 @@ def take_temperatures(gathering: Gathering, expansion: Expansion) -> tuple[float
     The highest is the design's flow, or the limit of a heat source on this water where that is higher.
     """
     plant = gathering.plant
-    cold = gathering.design("fill_temperature_c", "t1", "Fill temperature")
+    cold = gathering.design("fill_temperature_c", "t1", a_word("Fill temperature"))
     if not expansion.hottest_c.known:
         gathering.lacks(*expansion.hottest_c.missing)
         return cold, None
     hottest = expansion.hottest_c.high
-    gathering.add("t2", "Highest temperature", hottest, "°C", _hottest_origin(plant, hottest))
+    gathering.add("t2", a_word("Highest temperature"), hottest, "°C", _hottest_origin(plant, hottest))
     return cold, hottest
 
 
@@ -111,7 +116,7 @@ def setting_origin(plant: Plant, valve: Placed) -> str:
     data, field = plant.drawing.components[valve.part].data, safety_valve_field(valve)
     if valve.device.built_in and data.get(field.rpartition(".")[2]) is None:
         field = f"{valve.part}.maximum_pressure_bar"
-    return f"{'given' if field.rpartition('.')[2] in data else 'usual value'} {field}"
+    return f"{'given' if field.rpartition('.')[2] in data else a_word('usual value')} {field}"
 
 
 def static_above(expansion: Expansion, part: str) -> Bounds:
@@ -130,7 +135,11 @@ def why_not_reckoned(expansion: Expansion) -> str:
     if expansion.glycol:
         return REFUSAL
     if expansion.beyond_tables:
-        return f"the temperatures are outside the {LEAST_C:g} to {MOST_C:g} °C for which the formulas hold"
+        return worded(
+            "the temperatures are outside the {least_c:g} to {most_c:g} °C for which the formulas hold",
+            least_c=LEAST_C,
+            most_c=MOST_C,
+        )
     return ""
 
 

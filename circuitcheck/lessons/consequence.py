@@ -17,6 +17,7 @@ from circuitcheck.operating.positions import named as situation_named
 from circuitcheck.operating.readings import Readings
 from circuitcheck.operating.running import Model
 from circuitcheck.operating.standing import Operated, Standing
+from circuitcheck.told import worded
 
 BY_HEAT = (BOTH, HEATING_ONLY, HOT_WATER_ONLY, RUN_ON)
 """The situations in which a consequence is looked for, in this order."""
@@ -168,9 +169,9 @@ def _where(tried: _Tried, finding: Finding) -> str:
     """How it stands, to be put into a sentence."""
     drawing, positions = tried.operated.drawing, tried.positions
     if finding.witness is not None and frozenset(finding.witness.shut) == positions.shut:
-        return f" with {valves(drawing, finding.witness.shut)} shut"
+        return worded(" with {valves} shut", valves=valves(drawing, finding.witness.shut))
     if positions.flooded:
-        return f" once {named(drawing, sorted(positions.flooded))} has lost its gas"
+        return worded(" once {vessels} has lost its gas", vessels=named(drawing, sorted(positions.flooded)))
     return ""
 
 
@@ -234,7 +235,7 @@ def _events(drawing: Drawing, one: Course, other: Course, where: str) -> Iterato
         if what in HAPPENS and what not in {each.what for each in other.events}:
             part = drawing.name(event.part)
             if what is Happens.LIFTS and drawing.components[event.part].kind.name != "safety_valve":
-                part = f"the safety valve in {part}"
+                part = worded("the safety valve in {part}", part=part)
             values = {"time": _time(event.seconds), "part": part, "where": where}
             yield Says(HAPPENS[what], values)
 
@@ -264,4 +265,4 @@ def _highest(told: Course) -> dict[str, float]:
 
 def _time(seconds: float) -> str:
     minutes, rest = divmod(round(seconds), 60)
-    return f"{minutes} min {rest} s" if minutes else f"{rest} s"
+    return worded("{minutes} min {rest} s", minutes=minutes, rest=rest) if minutes else f"{rest} s"

@@ -8,6 +8,7 @@ from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.geometry import Point
 from circuitcheck.lessons.site import Site
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import worded
 
 HANGING = (Role.SHOWS_PRESSURE, Role.DRAINS, Role.LETS_AIR_OUT)
 
@@ -26,6 +27,6 @@ def short_of(site: Site, joint: Joint, by: float = 0.5) -> tuple[Drawing, str]:
     at, faces = part.port_at(joint.port), part.port_faces(joint.port)
     pipe = site.drawing.joined.get(joint)
     if at is None or faces is None or pipe is None:
-        raise EditError(f"Nothing is joined to {part.name} there.")
+        raise EditError(worded("Nothing is joined to {name} there.", name=part.name))
     which = site.drawing.pipes[pipe].ends.index(joint)
     return join(site.drawing, pipe, which, Point(at.x + by * faces[0], at.y + by * faces[1])), pipe

@@ -9,10 +9,11 @@ from circuitcheck.circuit.isolation import reaches
 from circuitcheck.figures.heated_water import heated_waters
 from circuitcheck.figures.plant import Plant
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import a_word
 
-SEALED = ((Role.HOLDS_EXPANSION, "expansion vessel"), (Role.RELIEVES_HEATING, "safety valve"))
-OPEN = ((Role.VENTS, "open vent"), (Role.FEEDS, "cold feed"))
-STORED = ((Role.RELIEVES_STORE, "relief valve"),)
+SEALED = ((Role.HOLDS_EXPANSION, a_word("expansion vessel")), (Role.RELIEVES_HEATING, a_word("safety valve")))
+OPEN = ((Role.VENTS, a_word("open vent")), (Role.FEEDS, a_word("cold feed")))
+STORED = ((Role.RELIEVES_STORE, a_word("relief valve")),)
 
 
 @dataclass(frozen=True, slots=True)

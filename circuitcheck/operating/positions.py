@@ -12,8 +12,9 @@ from circuitcheck.circuit.situations import BOTH, HEATING_ONLY, HOT_WATER_ONLY, 
 from circuitcheck.figures.plant import Plant
 from circuitcheck.parts.kind import Role, Way
 from circuitcheck.report.flows import apart
+from circuitcheck.told import a_word
 
-AS_DRAWN = "as drawn"
+AS_DRAWN = a_word("as drawn")
 """The one position of a drawing whose controls tell of no situation."""
 NONE: frozenset[str] = frozenset()
 

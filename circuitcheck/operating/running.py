@@ -26,6 +26,7 @@ from circuitcheck.operating.water_tables import celsius_of, heat_at, litres_at
 from circuitcheck.report.flows import PipeFlow
 from circuitcheck.sizing.pressure_in_time import MOST_BAR
 from circuitcheck.sizing.water import MOST_C, density_kg_m3
+from circuitcheck.told import a_word, worded
 
 if TYPE_CHECKING:
     import numpy as np
@@ -37,8 +38,8 @@ MOST_CELLS = 2000
 TOO_LARGE = (
     "it has more than {cells} pipes and parts with heating water in them, too many to be carried on in time"
 )
-NO_HEATING = "no heat source or exchanger heats any water in this drawing"
-GLYCOL = "the water has glycol in it, and the formulas hold for water without"
+NO_HEATING = a_word("no heat source or exchanger heats any water in this drawing")
+GLYCOL = a_word("the water has glycol in it, and the formulas hold for water without")
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,7 +79,11 @@ class Model:
             self.refused = TOO_LARGE.format(cells=MOST_CELLS)
         for celsius in (self.heat.cold_c, self.heat.flow_c, self.heat.return_c):
             if not 0 <= celsius <= MOST_C:
-                self.refused = f"{celsius:g} °C is beyond the formulas for water, 0 to {MOST_C:g} °C"
+                self.refused = worded(
+                    "{celsius:g} °C is beyond the formulas for water, 0 to {most_c:g} °C",
+                    celsius=celsius,
+                    most_c=MOST_C,
+                )
         self.missing = tuple(dict.fromkeys((*self.cells.missing, *self.heat.missing, *self.held.missing)))
 
     @property

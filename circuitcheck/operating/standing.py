@@ -23,6 +23,7 @@ from circuitcheck.report.flows import (
 )
 from circuitcheck.rules.book import NoRuleError
 from circuitcheck.sizing.water import OutsideLimitsError
+from circuitcheck.told import worded
 
 if TYPE_CHECKING:
     from circuitcheck.figures.solved import Run
@@ -79,12 +80,14 @@ class Operated:
                 runs = [run for body in bodies if (run := body.standing(situation)) is not None]
             told = _Told(self.drawing, runs)
             refused = next((body.refused for body in bodies if body.refused), "")
-            fault = told.fault or (f"Flows cannot be worked out: {refused}." if refused else "")
+            fault = told.fault or (
+                worded("Flows cannot be worked out: {refused}.", refused=refused) if refused else ""
+            )
             fault = fault if bodies else NO_WATER
         except TooLargeError:
             told, fault = _Told(self.drawing, ()), TOO_MANY
         except (NoRuleError, OutsideLimitsError) as error:
-            told, fault = _Told(self.drawing, ()), f"Flows cannot be worked out: {error}."
+            told, fault = _Told(self.drawing, ()), worded("Flows cannot be worked out: {error}.", error=error)
         running = tuple(id for id in self.drawing.components if id in positions.running)
         return Standing(
             self.drawing,

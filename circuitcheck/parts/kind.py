@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import Enum, StrEnum
 from typing import Any
 
-from circuitcheck.told import word
+from circuitcheck.told import a_word
 
 Data = Mapping[str, Any]
 
@@ -156,7 +156,7 @@ class Field:
     def __post_init__(self) -> None:
         # Put into sentences, these are told along when the sentence is told in another language.
         for name in ("label", "help"):
-            object.__setattr__(self, name, word(getattr(self, name)))
+            object.__setattr__(self, name, a_word(getattr(self, name)))
 
     @property
     def has_default(self) -> bool:
@@ -280,7 +280,7 @@ class Kind:
 
     def __post_init__(self) -> None:
         for name in ("title", "summary"):
-            object.__setattr__(self, name, word(getattr(self, name)))
+            object.__setattr__(self, name, a_word(getattr(self, name)))
 
     @property
     def fields(self) -> tuple[Field, ...]:

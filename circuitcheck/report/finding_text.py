@@ -13,7 +13,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.parts.kind import FieldType, Way
 from circuitcheck.report.wording import fields_of, lower, missing_words, spoken, upper, value_words
-from circuitcheck.told import strung, told, told_n, told_number, told_of, word
+from circuitcheck.told import a_word, strung, told_number, worded, worded_n, worded_of
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
@@ -47,9 +47,9 @@ def lesson(finding: Finding) -> Lesson | None:
 def title(finding: Finding) -> str:
     """What a finding is called in the list."""
     if finding.check == FAILED:
-        return word("The checks failed")
+        return a_word("The checks failed")
     known = lesson(finding)
-    return word(known.title) if known else upper(finding.check.replace("-", " "))
+    return a_word(known.title) if known else upper(finding.check.replace("-", " "))
 
 
 def message(drawing: Drawing, finding: Finding) -> str:
@@ -57,17 +57,19 @@ def message(drawing: Drawing, finding: Finding) -> str:
     values = finding.says.values
     if finding.missing and "missing" in values:
         names = listed(lower(missing_words(drawing, each)) for each in finding.missing)
-        return told_of(finding.says.template, {**values, "missing": names})
+        return worded_of(finding.says.template, {**values, "missing": names})
     return finding.message
 
 
 def grade_words(finding: Finding) -> str:
     """The grade as a word; an unanswered finding also says what it would be."""
     if finding.would_be is not None:
-        return told(
-            "{grade}, would be {worse}", grade=word(finding.grade.value), worse=word(finding.would_be.value)
+        return worded(
+            "{grade}, would be {worse}",
+            grade=a_word(finding.grade.value),
+            worse=a_word(finding.would_be.value),
         )
-    return word(finding.grade.value)
+    return a_word(finding.grade.value)
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,7 +98,7 @@ def how_shut(drawing: Drawing, entry: str) -> str:
     said = [words for way, words in _HOW.items() if way in ways]
     if any(passage.secured for passage in part.kind.passages(part.data)):
         said.append("secured")
-    return strung(word(each) for each in dict.fromkeys(said)) if said else word("shut")
+    return strung(a_word(each) for each in dict.fromkeys(said)) if said else a_word("shut")
 
 
 def alone(drawing: Drawing, finding: Finding) -> str:
@@ -106,17 +108,17 @@ def alone(drawing: Drawing, finding: Finding) -> str:
     names = [upper(valve(drawing, entry)) for entry in finding.witness.alone]
     shut = finding.witness.shut
     if not names:
-        alone_no = word("No one valve does it alone.")
-        together = {2: word("Both together do."), 3: word("All three together do.")}.get(
-            len(shut), told("All {count} together do.", count=len(shut))
+        alone_no = a_word("No one valve does it alone.")
+        together = {2: a_word("Both together do."), 3: a_word("All three together do.")}.get(
+            len(shut), worded("All {count} together do.", count=len(shut))
         )
         return strung((alone_no, together), " ")
     others = [name for name, entry in zip(names, finding.witness.alone, strict=True) if entry not in shut]
     if others:
         if len(others) == 1:
-            return told("{valve} does it alone too.", valve=others[0])
-        return told("{valves} each do it alone too.", valves=listed(others))
-    return word("It does it alone.") if len(names) == 1 else word("Each does it alone.")
+            return worded("{valve} does it alone too.", valve=others[0])
+        return worded("{valves} each do it alone too.", valves=listed(others))
+    return a_word("It does it alone.") if len(names) == 1 else a_word("Each does it alone.")
 
 
 def counts(analysis: Analysis) -> dict[Grade, int]:
@@ -133,19 +135,19 @@ def is_empty(drawing: Drawing) -> bool:
 def verdict(analysis: Analysis) -> tuple[str, str]:
     """The sentence below or instead of the findings, and a second one that keeps it in its bounds."""
     if is_empty(analysis.drawing):
-        return word(NOTHING_DRAWN), ""
+        return a_word(NOTHING_DRAWN), ""
     judged = len(analysis.judged)
     if not judged:
-        return word("No check judged anything"), word("There is not enough in this drawing to judge.")
+        return a_word("No check judged anything"), a_word("There is not enough in this drawing to judge.")
     if not analysis.findings:
-        return told_n("Nothing found by 1 check", "Nothing found by {count} checks", judged), word(
+        return worded_n("Nothing found by 1 check", "Nothing found by {count} checks", judged), a_word(
             NOT_A_CERTIFICATE
         )
     speaking = {finding.check for finding in analysis.findings}
     silent = [name for name in analysis.judged if name not in speaking]
     if not silent:
-        return "", word(NOT_A_CERTIFICATE)
-    return told_n("1 check found nothing", "{count} checks found nothing", len(silent)), word(
+        return "", a_word(NOT_A_CERTIFICATE)
+    return worded_n("1 check found nothing", "{count} checks found nothing", len(silent)), a_word(
         NOT_A_CERTIFICATE
     )
 
@@ -153,7 +155,7 @@ def verdict(analysis: Analysis) -> tuple[str, str]:
 def not_judged(analysis: Analysis) -> tuple[str, ...]:
     """The checks that could not judge, each with why."""
     return tuple(
-        told("{check}: {why}", check=check_title(name), why=_why_not(analysis, name))
+        worded("{check}: {why}", check=check_title(name), why=_why_not(analysis, name))
         for name in analysis.not_judged
     )
 
@@ -165,7 +167,7 @@ def not_applicable(analysis: Analysis) -> tuple[str, ...]:
 
 def beyond() -> tuple[str, ...]:
     """What no drawing of a circuit can show."""
-    return tuple(upper(word(each)) for each in NOT_JUDGED_BY_THIS_PROGRAM)
+    return tuple(upper(a_word(each)) for each in NOT_JUDGED_BY_THIS_PROGRAM)
 
 
 def taken(analysis: Analysis) -> tuple[str, ...]:
@@ -176,7 +178,7 @@ def taken(analysis: Analysis) -> tuple[str, ...]:
 def check_title(name: str) -> str:
     """What a check is called."""
     check = checks().get(name)
-    return word(check.lesson.title) if check else name
+    return a_word(check.lesson.title) if check else name
 
 
 def _why_not(analysis: Analysis, name: str) -> str:
@@ -185,8 +187,8 @@ def _why_not(analysis: Analysis, name: str) -> str:
     )
     names = listed(lower(missing_words(analysis.drawing, each)) for each in missing)
     if names:
-        return told("missing: {names}", names=names)
-    return word(analysis.why_not_judged.get(name, "not enough is known"))
+        return worded("missing: {names}", names=names)
+    return a_word(analysis.why_not_judged.get(name, "not enough is known"))
 
 
 def _taken_words(drawing: Drawing, entry: str) -> str:
@@ -200,9 +202,9 @@ def _taken_words(drawing: Drawing, entry: str) -> str:
     if field.type is FieldType.NUMBER:
         words = told_number(shown)
         if field.unit:
-            words = told("{value} {unit}", value=words, unit=word(field.unit))
+            words = worded("{value} {unit}", value=words, unit=a_word(field.unit))
     elif field.default is not None:
         words = value_words(field, field.default)
     else:
         words = spoken(shown)
-    return told("{field} {value}", field=missing_words(drawing, name), value=words)
+    return worded("{field} {value}", field=missing_words(drawing, name), value=words)

@@ -11,6 +11,7 @@ from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.rules.book import NoRuleError
 from circuitcheck.sizing.water import OutsideLimitsError
+from circuitcheck.told import a_word, strung, worded
 
 if TYPE_CHECKING:
     from circuitcheck.circuit.situations import Situation
@@ -18,8 +19,8 @@ if TYPE_CHECKING:
 
 STILL_LPM = 0.005
 """Less than this is no flow: it would be written as 0.0."""
-NO_WATER = "No pump drives heating water in this drawing."
-TOO_MANY = "The ways of this circuit are too many to follow."
+NO_WATER = a_word("No pump drives heating water in this drawing.")
+TOO_MANY = a_word("The ways of this circuit are too many to follow.")
 
 
 class By(Enum):
@@ -92,12 +93,12 @@ def flows(drawing: Drawing) -> Flows:
     except TooLargeError:
         return Flows(drawing, fault=TOO_MANY)
     except (NoRuleError, OutsideLimitsError) as error:
-        return Flows(drawing, fault=f"Flows cannot be worked out: {error}.")
+        return Flows(drawing, fault=worded("Flows cannot be worked out: {error}.", error=error))
     if not bodies:
         return Flows(drawing, fault=NO_WATER)
     missing = [*plant.solved.missing, *(name for each in situations for name in each.missing)]
     refused = next((body.refused for body in bodies if body.refused), "")
-    fault = f"Flows cannot be worked out: {refused}." if refused else ""
+    fault = worded("Flows cannot be worked out: {refused}.", refused=refused) if refused else ""
     return Flows(drawing, tuple(_apart(drawing, told)), tuple(dict.fromkeys(missing)), fault)
 
 
@@ -120,9 +121,9 @@ def failure_words(drawing: Drawing, run: Run) -> str:
     """Where and why a run could not be solved, as a sentence; empty where it was."""
     if run.failure is None:
         return ""
-    where = ", ".join(drawing.name(each) for each in run.failed_at[:3])
-    at = f" (at {where})" if where else ""
-    return f"Not solved{at}: {run.failure.why.rstrip('.')}."
+    where = strung(drawing.name(each) for each in run.failed_at[:3])
+    at = worded(" (at {where})", where=where) if where else ""
+    return worded("Not solved{at}: {why}.", at=at, why=a_word(run.failure.why.rstrip(".")))
 
 
 def pipe_flows(body: SolvedBody, run: Run) -> Iterator[tuple[str, PipeFlow]]:
@@ -158,7 +159,7 @@ def apart(drawing: Drawing, told: Sequence[tuple[str, frozenset[str]]]) -> Itera
             continue
         alike = [other for each, other in told if each == name]
         moving = frozenset.union(*alike) - frozenset.intersection(*alike)
-        stands = "; ".join(_stand(drawing, label, label in shut) for label in sorted(moving))
+        stands = strung((_stand(drawing, label, label in shut) for label in sorted(moving)), "; ")
         yield f"{name}: {stands}"
 
 
@@ -192,7 +193,7 @@ def _pressure(kpa: float) -> str:
     """In Pa below 1 kPa, so that short pipes are not all 0.0."""
     pascals = kpa * 1000
     if pascals < 0.95:
-        return "under 1 Pa"
+        return a_word("under 1 Pa")
     if pascals < 999.5:
         return f"{pascals:.0f} Pa"
     return f"{kpa:.1f} kPa" if kpa >= 9.95 else f"{kpa:.2f} kPa"
@@ -245,16 +246,19 @@ def pipe_words(drawing: Drawing, id: str, situation: SituationFlows, decimal: st
     """All that is known of one pipe, as a line: for who cannot see the sheet, or wants it exactly."""
     pipe = situation.pipes.get(id)
     if pipe is None:
-        return "Nothing is known of the flow in this pipe."
+        return a_word("Nothing is known of the flow in this pipe.")
     if pipe.is_still:
         return (
-            "No flow in this pipe." if pipe.circulates else "No flow: nothing goes round through this pipe."
+            a_word("No flow in this pipe.")
+            if pipe.circulates
+            else a_word("No flow: nothing goes round through this pipe.")
         )
     end = drawing.pipes[id].ends[1 if pipe.flow_lpm > 0 else 0]
     part = getattr(end, "part", None)
-    towards = f" towards {drawing.name(part)}" if isinstance(part, str) else ""
     said = [words for by in By if (words := text(pipe, by, decimal))]
-    return f"{said[0]}{towards}{''.join(f' · {each}' for each in said[1:])}"
+    if isinstance(part, str):
+        said[0] = worded("{flow} towards {part}", flow=said[0], part=drawing.name(part))
+    return strung(said, " · ")
 
 
 def position_words(drawing: Drawing, situation: SituationFlows) -> str:
@@ -262,11 +266,15 @@ def position_words(drawing: Drawing, situation: SituationFlows) -> str:
     shut = []
     for label in sorted(situation.shut):
         part, _, leg = label.partition(":")
-        shut.append(f"{drawing.name(part)}{f' to {leg}' if leg else ''}")
+        shut.append(
+            worded("{valve} to {leg}", valve=drawing.name(part), leg=leg) if leg else drawing.name(part)
+        )
     running = [drawing.name(id) for id in situation.running]
-    said = [f"Shut: {', '.join(shut)}." if shut else "No motor valve is shut."]
-    said.append(f"Running: {', '.join(running)}." if running else "Nothing runs.")
-    return " ".join(said)
+    said = [worded("Shut: {shut}.", shut=strung(shut)) if shut else a_word("No motor valve is shut.")]
+    said.append(
+        worded("Running: {running}.", running=strung(running)) if running else a_word("Nothing runs.")
+    )
+    return strung(said, " ")
 
 
 def _in_series(drawing: Drawing, moving: Mapping[str, object]) -> Iterator[tuple[str, str]]:

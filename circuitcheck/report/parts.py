@@ -16,6 +16,7 @@ from circuitcheck.parts.kind import FieldType
 from circuitcheck.report.as_json import escaped
 from circuitcheck.report.plain import cell, plain
 from circuitcheck.shipped import version
+from circuitcheck.told import a_word, listed, lower, spoken, strung, told_number, upper, worded, worded_n
 
 COLUMNS = (
     "section",
@@ -58,9 +59,12 @@ class Row:
     @property
     def short_of(self) -> str:
         """How many lengths and numbers of bends the sums do without, in words."""
-        said = [_number(len(self.no_length), "length")] if self.no_length else []
-        said += ["bends of " + _number(len(self.no_bends), "pipe")] if self.no_bends else []
-        return " and ".join(said) + " not known" if said else ""
+        said: list[str] = []
+        if self.no_length:
+            said.append(worded_n("1 length", "{count} lengths", len(self.no_length)))
+        if self.no_bends:
+            said.append(worded_n("bends of 1 pipe", "bends of {count} pipes", len(self.no_bends)))
+        return worded("{these} not known", these=listed(said)) if said else ""
 
 
 def rows(found: PartsList) -> Iterator[Row]:
@@ -78,16 +82,38 @@ def notes(found: PartsList, most: int = MOST_IN_NOTES) -> tuple[str, ...]:
     of the pipes concerned so many are named."""
     said = []
     if lengths := found.no_length:
-        of_all = f"{len(lengths)} of {_number(len(found.drawing.pipes), 'pipe')}"
-        said.append(f"The length of {of_all} is not known and not in the sums: {_named(lengths, most)}.")
+        said.append(
+            worded_n(
+                "The length of {some} of 1 pipe is not known and not in the sums: {named}.",
+                "The length of {some} of {count} pipes is not known and not in the sums: {named}.",
+                len(found.drawing.pipes),
+                some=len(lengths),
+                named=_named(lengths, most),
+            )
+        )
     if turns := found.no_bends:
-        said.append(f"The bends of {_number(len(turns), 'pipe')} are not known: {_named(turns, most)}.")
+        said.append(
+            worded_n(
+                "The bends of 1 pipe are not known: {named}.",
+                "The bends of {count} pipes are not known: {named}.",
+                len(turns),
+                named=_named(turns, most),
+            )
+        )
     if measured := tuple(id for line in found.pipes for id in line.measured):
-        said.append(f"Measured from the line at the sheet's scale: {_named(measured, most)}.")
+        said.append(
+            worded("Measured from the line at the sheet's scale: {named}.", named=_named(measured, most))
+        )
     if usual := found.usual_material:
         of_them = _number(len(usual), "pipe")
         named = _named(usual, most)
-        said.append(f"Material taken as copper, since not given, for {of_them}: {named}.")
+        said.append(
+            worded(
+                "Material taken as copper, since not given, for {of_them}: {named}.",
+                of_them=of_them,
+                named=named,
+            )
+        )
     return tuple(said)
 
 
@@ -151,43 +177,51 @@ def list_objects(found: PartsList) -> dict[str, list[dict[str, Any]]]:
 
 def _part_row(line: PartLine) -> Row:
     words = [_datum_words(datum) for datum in line.data if datum.value is not None]
-    lacking = [_lower(datum.field.label) for datum in line.data if datum.value is None]
+    lacking: list[str] = [_lower(datum.field.label) for datum in line.data if datum.value is None]
     if None in line.sizes_mm:
-        lacking.insert(0, "size")
+        lacking.insert(0, a_word("size"))
     return Row(
         str(line.kind.group),
         line.kind.title,
         size_words(line.sizes_mm),
-        ", ".join(word for word in words if word),
+        strung(word for word in words if word),
         line.count,
         None,
         None,
-        ", ".join(lacking),
+        strung(lacking),
         line.ids,
     )
 
 
 def _tee_row(line: TeeLine) -> Row:
-    lacking = "size" if None in line.sizes_mm else ""
-    details = ", ".join(line.materials)
-    return Row(TEES, "Tee", size_words(line.sizes_mm), details, line.count, None, None, lacking, line.ids)
+    lacking: str = a_word("size") if None in line.sizes_mm else ""
+    details = strung(a_word(each) for each in line.materials)
+    return Row(
+        TEES, a_word("Tee"), size_words(line.sizes_mm), details, line.count, None, None, lacking, line.ids
+    )
 
 
 def _pipe_row(line: PipeLine) -> Row:
-    details = [f"bore {line.bore_mm:g} mm"] if line.bore_mm is not None else []
-    details += ["marked fit for hot discharge"] if line.heatproof else []
-    details += [f"{_metres(line.insulated_m)} m of it insulated"] if line.insulated_m else []
-    lacking = [] if line.material else ["material"]
-    lacking += [] if line.size_mm is not None else ["size"]
+    details: list[str] = (
+        [worded("bore {bore_mm:g} mm", bore_mm=line.bore_mm)] if line.bore_mm is not None else []
+    )
+    details += [a_word("marked fit for hot discharge")] if line.heatproof else []
+    details += (
+        [worded("{insulated_m} m of it insulated", insulated_m=_metres(line.insulated_m))]
+        if line.insulated_m
+        else []
+    )
+    lacking: list[str] = [] if line.material else [a_word("material")]
+    lacking += [] if line.size_mm is not None else [a_word("size")]
     return Row(
         PIPE,
-        f"{line.material[:1].upper()}{line.material[1:]} pipe" if line.material else "Pipe",
+        upper(a_word(f"{line.material} pipe")) if line.material else a_word("Pipe"),
         size_words((line.size_mm,)),
-        ", ".join(details),
+        strung(details),
         None,
         line.length_m,
         line.bends,
-        ", ".join(lacking),
+        strung(lacking),
         line.ids,
         line.no_length,
         line.no_bends,
@@ -199,31 +233,37 @@ def size_words(sizes: Sizes) -> str:
     if not sizes:
         return ""
     if all(size is None for size in sizes):
-        return "size not known"
+        return a_word("size not known")
     return f"{' × '.join('?' if size is None else f'{size:g}' for size in sizes)} mm"
 
 
 def _datum_words(datum: Datum) -> str:
     field, value = datum.field, datum.value
-    usual = " (usual)" if datum.usual else ""
+    said: str
     match field.type:
         case FieldType.NUMBER:
-            unit = f" {field.unit}" if field.unit else ""
-            return f"{_lower(field.label)} {value:g}{unit}{usual}"
+            unit = worded(" {unit}", unit=a_word(field.unit)) if field.unit else ""
+            said = worded(
+                "{field} {value}{unit}", field=lower(field.label), value=told_number(f"{value:g}"), unit=unit
+            )
         case FieldType.SWITCH:
             said = _switch_words(field.label, on=bool(value)) if value or field.default else ""
-            return f"{said}{usual}" if said else ""
         case FieldType.CHOICES:
-            return f"{_lower(field.label)} {', '.join(_spoken(each) for each in value)}"
+            return worded(
+                "{field} {value}", field=lower(field.label), value=strung(spoken(each) for each in value)
+            )
         case _:
-            return f"{_lower(field.label)} {_spoken(str(value))}{usual}"
+            said = worded("{field} {value}", field=lower(field.label), value=spoken(str(value)))
+    return worded("{value} (usual)", value=said) if said and datum.usual else said
 
 
 def _switch_words(label: str, *, on: bool) -> str:
     """`thermostatic head`, `no thermostatic head`, `not all thermostatic`."""
     if on:
-        return _lower(label)
-    return f"{'not' if label.startswith('All ') else 'no'} {_lower(label)}"
+        return lower(label)
+    if label.startswith("All "):
+        return worded("not {all}", all=lower(label))
+    return worded("no {thing}", thing=lower(label))
 
 
 def row_lines(row: Row) -> list[str]:
@@ -234,7 +274,7 @@ def row_lines(row: Row) -> list[str]:
     words += [_number(row.bends, "bend")] if row.bends is not None else []
     # An unknown size stands as a question mark among the sizes already.
     lacking = ", ".join(each for each in row.lacking.split(", ") if each and each != "size")
-    words += [f"not known: {lacking}"] if lacking else []
+    words += [worded("not known: {lacking}", lacking=lacking)] if lacking else []
     words += [row.short_of] if row.short_of else []
     named = "" if row.section == PIPE else f"  [{_named(row.ids)}]"
     return textwrap.wrap(
@@ -288,7 +328,7 @@ def _blank(value: int | None) -> str:
 
 def _named(ids: Sequence[str], most: int = MOST_NAMED) -> str:
     """The ids, so many of them by name and the rest by number."""
-    more = f" and {len(ids) - most} more" if len(ids) > most else ""
+    more = worded(" and {ids} more", ids=len(ids) - most) if len(ids) > most else ""
     return ", ".join(ids[:most]) + more
 
 

@@ -8,7 +8,7 @@ from typing import Any
 from circuitcheck.drawing.fields import CONTROL_FIELDS, DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.parts.kind import Field, FieldType
-from circuitcheck.told import Told, lower, spoken, strung, told, upper, word
+from circuitcheck.told import Told, a_word, lower, spoken, strung, upper, worded
 
 __all__ = [
     "fields_of",
@@ -43,10 +43,10 @@ def set_step(drawing: Drawing, ids: Iterable[str], field: Field) -> str:
     """What the step of setting a field is called: `Set pump's shut-off head`."""
     known = tuple(ids)
     if not known:
-        return told("Set {field}", field=lower(field.label))
+        return worded("Set {field}", field=lower(field.label))
     if len(known) == 1:
-        return told("Set {part}’s {field}", part=short(drawing.name(known[0])), field=lower(field.label))
-    return told("Set {field} of {count}", field=lower(field.label), count=len(known))
+        return worded("Set {part}’s {field}", part=short(drawing.name(known[0])), field=lower(field.label))
+    return worded("Set {field} of {count}", field=lower(field.label), count=len(known))
 
 
 def shown(value: float, decimal: str = ".") -> str:
@@ -62,18 +62,18 @@ def shown(value: float, decimal: str = ".") -> str:
 def value_words(field: Field, value: Any, decimal: str = ".", drawing: Drawing | None = None) -> str:
     """A field's value in words, its unit with it."""
     if value is None:
-        return word("not known")
+        return a_word("not known")
     match field.type:
         case FieldType.NUMBER:
             return (
-                told("{value} {unit}", value=shown(value, decimal), unit=word(field.unit))
+                worded("{value} {unit}", value=shown(value, decimal), unit=a_word(field.unit))
                 if field.unit
                 else shown(value, decimal)
             )
         case FieldType.SWITCH:
-            return word("yes") if value else word("no")
+            return a_word("yes") if value else a_word("no")
         case FieldType.CHOICES:
-            return strung(spoken(each) for each in value) if value else word("none")
+            return strung(spoken(each) for each in value) if value else a_word("none")
         case FieldType.REFERENCE if drawing is not None and value in drawing.components:
             return drawing.name(value)
         case FieldType.TEXT:
@@ -101,5 +101,5 @@ def missing_words(drawing: Drawing, name: str) -> str:
     except (KeyError, StopIteration):
         return spoken(name)
     if id in ("design", "sheet"):
-        return told("The drawing’s {field}", field=lower(label))
-    return told("{part}: {field}", part=upper(drawing.name(id)), field=lower(label))
+        return worded("The drawing’s {field}", field=lower(label))
+    return worded("{part}: {field}", part=upper(drawing.name(id)), field=lower(label))

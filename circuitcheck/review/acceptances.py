@@ -10,6 +10,7 @@ from enum import StrEnum
 from circuitcheck.drawing.changing import EditError, changed
 from circuitcheck.drawing.value import Acceptance, Drawing
 from circuitcheck.finding import Finding, Grade
+from circuitcheck.told import a_word
 
 
 def acceptance_of(finding: Finding, drawing: Drawing, today: date) -> Acceptance | None:
@@ -65,11 +66,11 @@ def accept(
     where `until` lies before `day`.
     """
     if not reason.strip():
-        raise EditError("A finding is accepted with a reason.")
+        raise EditError(a_word("A finding is accepted with a reason."))
     if not author.strip():
-        raise EditError("A finding is accepted by somebody: give a name.")
+        raise EditError(a_word("A finding is accepted by somebody: give a name."))
     if until is not None and until < day:
-        raise EditError("An acceptance that has run out already accepts nothing.")
+        raise EditError(a_word("An acceptance that has run out already accepts nothing."))
     on = (*finding.components, *finding.pipes)
     last = until.isoformat() if until else None
     made = Acceptance(finding.check, on, reason.strip(), author.strip(), day.isoformat(), last)
@@ -81,7 +82,7 @@ def take_back(drawing: Drawing, acceptance: Acceptance) -> Drawing:
     """The drawing without that acceptance. Raises EditError where it has none such."""
     kept = tuple(each for each in drawing.acceptances if each is not acceptance)
     if len(kept) == len(drawing.acceptances):
-        raise EditError("This acceptance is no longer in the drawing.")
+        raise EditError(a_word("This acceptance is no longer in the drawing."))
     return changed(drawing, acceptances=kept)
 
 

@@ -27,6 +27,7 @@ from circuitcheck.drawing.value import (
 from circuitcheck.geometry import Point
 from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.review.matching import Matches, carried, matched_controls, matched_parts, matched_pipes
+from circuitcheck.told import worded
 
 Ids = tuple[str, ...]
 
@@ -291,7 +292,11 @@ def _acceptances(drawing: Drawing, same: Matches) -> Iterator[tuple[str, str, An
 
 def acceptance_name(acceptance: Acceptance) -> str:
     """An acceptance by its check and what it is on."""
-    return f"{acceptance.check} on {', '.join(acceptance.on)}" if acceptance.on else acceptance.check
+    return (
+        worded("{check} on {parts}", check=acceptance.check, parts=", ".join(acceptance.on))
+        if acceptance.on
+        else acceptance.check
+    )
 
 
 def _reviews(drawing: Drawing) -> Iterator[tuple[str, str, Any]]:

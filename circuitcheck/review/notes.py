@@ -8,6 +8,7 @@ from datetime import date
 
 from circuitcheck.drawing.changing import EditError, changed, new_id
 from circuitcheck.drawing.value import Drawing, Note, Reply
+from circuitcheck.told import a_word, worded
 
 OPEN, SETTLED = "open", "settled"
 
@@ -53,7 +54,7 @@ def note_of(drawing: Drawing, id: str) -> Note:
     for note in drawing.notes:
         if note.id == id:
             return note
-    raise EditError(f"There is no note {id}.")
+    raise EditError(worded("There is no note {id}.", id=id))
 
 
 def gone(drawing: Drawing, note: Note) -> tuple[str, ...]:
@@ -73,18 +74,20 @@ def is_there(drawing: Drawing, id: str) -> bool:
 
 def _require(drawing: Drawing, id: str) -> None:
     if not is_there(drawing, id):
-        raise EditError(f"A note is pinned to parts, pipes or controls of the drawing; {id} is none.")
+        raise EditError(
+            worded("A note is pinned to parts, pipes or controls of the drawing; {id} is none.", id=id)
+        )
 
 
 def _name(author: str) -> str:
     if not author.strip():
-        raise EditError("A note says who wrote it.")
+        raise EditError(a_word("A note says who wrote it."))
     return author.strip()
 
 
 def _text(text: str) -> str:
     if not text.strip():
-        raise EditError("A note says something.")
+        raise EditError(a_word("A note says something."))
     return text.strip()
 
 

@@ -25,6 +25,7 @@ from circuitcheck.drawing.value import Acceptance, Drawing, Note, Reply, Review
 from circuitcheck.finding import Finding
 from circuitcheck.review.canonical import Object, canonical, digest, layout, meaning, sorted_texts
 from circuitcheck.shipped import version
+from circuitcheck.told import a_word
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
@@ -59,9 +60,9 @@ def sign(
     `analysis` of that drawing saves judging it again. Raises EditError without a name or a decision.
     """
     if not author.strip():
-        raise EditError("A review record says who made it: give a name.")
+        raise EditError(a_word("A review record says who made it: give a name."))
     if not decision.strip():
-        raise EditError("A review record says what was decided.")
+        raise EditError(a_word("A review record says what was decided."))
     told_meaning, told_layout = canonical(meaning(drawing)), canonical(layout(drawing))
     record = Review(
         author=author.strip(),

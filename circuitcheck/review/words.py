@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from typing import Any
 
 from circuitcheck.drawing.fields import CONTROL_FIELDS, DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
@@ -10,6 +10,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.review.comparing import Change, Comparison, Remarks, Repiped
 from circuitcheck.review.holding import Held, Seal
+from circuitcheck.told import a_word, listed, spoken, worded
 
 NOT_GIVEN = "not given"
 _OF_DRAWING = {f"design.{field.name}": field for field in DESIGN_FIELDS} | {
@@ -56,39 +57,49 @@ def value_words(field: Field | None, value: Any) -> str:
     """A value as a person reads it, with its unit; what is not given with what stands for it."""
     if value is None:
         usual = field is not None and field.has_default and field.default != ()
-        return f"{NOT_GIVEN} (usual: {_shown(field, field.default)})" if field and usual else NOT_GIVEN
+        return (
+            worded("not given (usual: {value})", value=_shown(field, field.default))
+            if field and usual
+            else a_word(NOT_GIVEN)
+        )
     return _shown(field, value)
 
 
 def change_words(found: Comparison, change: Change) -> str:
     """One change: `set pressure from 3 bar to 6 bar`."""
     field = field_of(found, change)
-    words = f"{field_words(found, change)} from {value_words(field, change.old)} to {value_words(field, change.new)}"
-    return words
+    return worded(
+        "{field} from {old} to {new}",
+        field=field_words(found, change),
+        old=value_words(field, change.old),
+        new=value_words(field, change.new),
+    )
 
 
 def repiped_words(found: Comparison, each: Repiped) -> str:
     """What a pipe joined and joins now."""
     before = _ends(found.old, each.old_ends)
     after = _ends(found.new, each.new_ends)
-    return f"joined {before}, now {after}"
+    return worded("joined {before}, now {after}", before=before, after=after)
 
 
 def change_lines(found: Comparison) -> Iterator[str]:
     """Everything that differs, a sentence for each, what weighs most first."""
     for id in found.removed:
-        yield f"Removed: {called(found.old, id)}."
+        yield worded("Removed: {part}.", part=called(found.old, id))
     for id in found.fitted:
-        yield f"Fitted: {called(found.new, id)}."
+        yield worded("Fitted: {part}.", part=called(found.new, id))
     for each in found.repiped:
-        yield f"Re-piped: {called(found.new, each.new_id)} {repiped_words(found, each)}."
+        yield worded(
+            "Re-piped: {part} {how}.", part=called(found.new, each.new_id), how=repiped_words(found, each)
+        )
     for change in found.changed:
-        what = called(found.new, change.new_id) if change.new_id else "the drawing"
-        yield f"Changed: {what}, {change_words(found, change)}."
+        what = called(found.new, change.new_id) if change.new_id else a_word("the drawing")
+        yield worded("Changed: {what}, {how}.", what=what, how=change_words(found, change))
     for mine, its in found.renumbered:
-        yield f"Called by another id: {mine} is now {its}."
+        yield worded("Called by another id: {mine} is now {its}.", mine=mine, its=its)
     for _, its in found.moved:
-        yield f"Moved on the sheet: {called(found.new, its)}."
+        yield worded("Moved on the sheet: {part}.", part=called(found.new, its))
     yield from remark_lines(found)
 
 
@@ -102,13 +113,20 @@ def remark_lines(found: Comparison) -> Iterator[str]:
 def held_words(held: Held) -> str:
     """One sentence on how a record stands."""
     if held.broken:
-        return f"The record is broken: {_listed(_BROKEN[name] for name in held.broken)}."
+        return worded(
+            "The record is broken: {broken}.", broken=listed(a_word(_BROKEN[name]) for name in held.broken)
+        )
     if held.state == "incomplete":
-        return "The record does not say enough of the drawing it was made of to be held against this one."
+        return a_word(
+            "The record does not say enough of the drawing it was made of to be held against this one."
+        )
     words = "The record holds: the drawing, its findings, notes and acceptances are as they were reviewed"
     if held.findings is Seal.OTHER_PROGRAM:
         words = "The record holds: the drawing, its notes and acceptances are as they were reviewed"
-        words += f"; its findings were worked out by {held.review.program} and are not told again here"
+        words += worded(
+            "; its findings were worked out by {program} and are not told again here",
+            program=held.review.program,
+        )
     return f"{words}."
 
 
@@ -125,7 +143,7 @@ def held_lines(held: Held, most: int | None = None) -> Iterator[str]:
     lines = list(change_lines(held.since))
     yield from lines[:most]
     if most is not None and len(lines) > most:
-        yield f"And {len(lines) - most} more."
+        yield worded("And {count} more.", count=len(lines) - most)
     if "findings" in held.broken and not lines:
         yield "The record's own words, or what it says was found, are not what was signed."
 
@@ -133,7 +151,7 @@ def held_lines(held: Held, most: int | None = None) -> Iterator[str]:
 def record_title(held: Held) -> str:
     """A record in one line: who, when, what was decided."""
     review = held.review
-    who = ", ".join(each for each in (review.author, review.role) if each) or "no name"
+    who = ", ".join(each for each in (review.author, review.role) if each) or a_word("no name")
     said = f"{review.date or 'no date'}: {review.decision or 'no decision'}"
     return f"{who}, {said}"
 
@@ -153,14 +171,14 @@ def _remark_lines(what: str, remarks: Remarks) -> Iterator[str]:
 
 
 def _ends(drawing: Drawing, ends: tuple[str, str]) -> str:
-    return _listed(_end(drawing, end) for end in ends)
+    return listed(_end(drawing, end) for end in ends)
 
 
 def _end(drawing: Drawing, end: str) -> str:
     part, dot, port = end.rpartition(".")
     if not dot:
-        return "nothing"
-    return f"{called(drawing, part)} at {port.replace('_', ' ')}"
+        return a_word("nothing")
+    return worded("{part} at {port}", part=called(drawing, part), port=spoken(port))
 
 
 def _shown(field: Field | None, value: Any) -> str:
@@ -170,12 +188,7 @@ def _shown(field: Field | None, value: Any) -> str:
     if isinstance(value, (int, float)):
         return f"{value:.6g}{unit}"
     if isinstance(value, (list, tuple)):
-        return _listed(str(each).replace("_", " ") for each in value) or "none"
+        return listed(str(each).replace("_", " ") for each in value) or "none"
     if field is not None and field.type is FieldType.CHOICE:
         return str(value).replace("_", " ")
     return f"“{value}”" if isinstance(value, str) else str(value)
-
-
-def _listed(names: Iterable[str]) -> str:
-    texts = list(names)
-    return f"{', '.join(texts[:-1])} and {texts[-1]}" if len(texts) > 1 else "".join(texts)

@@ -24,6 +24,7 @@ from circuitcheck.figures.going_round import GoingRound, heated_rounds
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.discharge import within
+from circuitcheck.told import a_word
 
 NAME = "content-below-minimum"
 FIELD = "minimum_content_l"
@@ -74,7 +75,7 @@ def _judged(case: Case, heat: Placed, needed: float, rounds: tuple[GoingRound, .
 
 
 def _finding(case: Case, heat: Placed, needed: float, least: GoingRound) -> Finding:
-    called = "heating alone" if least.situation.name == HEATING_ONLY else least.situation.name
+    called = a_word("heating alone") if least.situation.name == HEATING_ONLY else least.situation.name
     says = Says(
         "{thing} needs {needed} l of water going round through it, and {litres} l do that nothing shuts off "
         "with {called} called.",
@@ -82,7 +83,7 @@ def _finding(case: Case, heat: Placed, needed: float, least: GoingRound) -> Find
             "thing": upper(case.drawing.name(heat.part)),
             "needed": figure(needed),
             "litres": figure(least.litres),
-            "called": "heating and hot water" if called == "both" else called,
+            "called": a_word("heating and hot water") if called == "both" else called,
         },
     )
     numbers = {"circulating_l": least.litres, "minimum_content_l": needed}

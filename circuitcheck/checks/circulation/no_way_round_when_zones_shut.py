@@ -31,6 +31,7 @@ from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.positions import shown
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import a_word, strung, worded
 
 NAME = "no-way-round-when-zones-shut"
 
@@ -65,15 +66,17 @@ def _finding(case: Case, heat: str, turn: HeatRound, ruling: Ruling) -> Finding:
     reasons = _reasons(case, turn.spoilers(ruling.labels))
     own = {place.part for place in case.circuit.devices(Role.PUMPS) if place.device.built_in}
     names = {pump: drawing.name(pump) for pump in turn.pumps}
-    pumps = listed(f"the pump in {name}" if pump in own else name for pump, name in names.items())
+    pumps = listed(
+        worded("the pump in {name}", name=name) if pump in own else name for pump, name in names.items()
+    )
     if witness.shut:
         template = "With {valves} shut, {pumps} can drive no water round through {thing}."
     else:
         template = "{pumps} can drive no water round through {thing}, however the valves stand."
     if ruling.missing:
-        reasons.append(NOT_KNOWN)
+        reasons.append(a_word(NOT_KNOWN))
     says = Says(
-        " ".join([template, *reasons]),
+        strung([a_word(template), *reasons], " "),
         {
             "missing": ", ".join(ruling.missing),
             "thing": drawing.name(heat),
@@ -96,17 +99,17 @@ def _reasons(case: Case, spoilers: Spoilers) -> list[str]:
     """Why what looks like a way round is none; braces in a name stay as they are."""
     drawing = case.drawing
     told = (
-        (spoilers.backwards, "is fitted the wrong way round"),
-        (spoilers.shut_by_hand, "can be shut by hand"),
-        (spoilers.householder, "can be shut by the householder"),
-        (spoilers.beyond_valves, "lies beyond the valves that shut"),
-        (spoilers.round_pump_only, "leads round the pump alone and not through the heat source"),
+        (spoilers.backwards, a_word("is fitted the wrong way round")),
+        (spoilers.shut_by_hand, a_word("can be shut by hand")),
+        (spoilers.householder, a_word("can be shut by the householder")),
+        (spoilers.beyond_valves, a_word("lies beyond the valves that shut")),
+        (spoilers.round_pump_only, a_word("leads round the pump alone and not through the heat source")),
     )
-    found = []
+    found: list[str] = []
     for parts, reason in told:
         for part in parts:
             name = upper(drawing.name(part)).replace("{", "{{").replace("}", "}}")
-            found.append(f"{name} does not count: it {reason}.")
+            found.append(worded("{name} does not count: it {reason}.", name=name, reason=a_word(reason)))
     return found
 
 

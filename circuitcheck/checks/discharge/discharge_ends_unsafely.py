@@ -22,19 +22,20 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Verdict
 from circuitcheck.checks.wording import named, upper
 from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.told import a_word
 
 NAME = "discharge-ends-unsafely"
 
 _PLACES = {
-    "outside_low_level": "outside at low level",
-    "gully_below_grating": "below the grating of a gully",
-    "roof_or_high_level": "on a roof or at high level",
-    "soil_stack": "in a soil stack",
-    "inside": "inside the building",
+    "outside_low_level": a_word("outside at low level"),
+    "gully_below_grating": a_word("below the grating of a gully"),
+    "roof_or_high_level": a_word("on a roof or at high level"),
+    "soil_stack": a_word("in a soil stack"),
+    "inside": a_word("inside the building"),
 }
 _LACKS = {
-    "clear_of_people": "clear of people",
-    "conditions_met": "as the rules ask of such an end",
+    "clear_of_people": a_word("clear of people"),
+    "conditions_met": a_word("as the rules ask of such an end"),
 }
 
 
@@ -66,7 +67,7 @@ def _judge_end(
     place = case.value(end, "place")
     values = {
         "end": case.drawing.name(end),
-        "let": "lets" if len(valves) == 1 else "let",
+        "let": a_word("lets") if len(valves) == 1 else a_word("let"),
         "place": _PLACES.get(place, ""),
         "valves": named(case.drawing, valves),
     }

@@ -21,6 +21,7 @@ from circuitcheck.checks.discharging import Shown, tundishes
 from circuitcheck.checks.wording import named, upper
 from circuitcheck.drawing.edits import set_field
 from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.told import a_word
 
 NAME = "tundish-out-of-sight"
 
@@ -41,7 +42,7 @@ def _finding(case: Case, shown: Shown, *, unknown: bool) -> Finding:
     missing = (*((f"{shown.tundish}.in_sight",) if unknown else ()), *shown.applies_if)
     values = {
         "tundish": case.drawing.name(shown.tundish),
-        "let": "lets" if len(shown.valves) == 1 else "let",
+        "let": a_word("lets") if len(shown.valves) == 1 else a_word("let"),
         "valves": named(case.drawing, shown.valves),
         "missing": ", ".join(missing),
     }

@@ -27,6 +27,7 @@ from circuitcheck.drawing.value import Component, Drawing, Joint, Pipe
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.geometry import Point, distance, nearest_on_segment
 from circuitcheck.parts.tee import KIND as TEE
+from circuitcheck.told import spoken, worded
 
 NAME = "near-miss"
 
@@ -153,8 +154,8 @@ def _finding(drawing: Drawing, one: _Loose, near: _Near) -> Finding:
 
 def _told(drawing: Drawing, owner: str, port: str) -> str:
     if owner in drawing.pipes:
-        return f"pipe {owner}"
-    return f"the {port.replace('_', ' ')} port of {drawing.name(owner)}"
+        return worded("pipe {owner}", owner=owner)
+    return worded("the {port} port of {owner}", port=spoken(port), owner=drawing.name(owner))
 
 
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:

@@ -17,6 +17,7 @@ from circuitcheck.checks.open_ports import open_ports
 from circuitcheck.checks.wording import upper
 from circuitcheck.drawing.value import Component, Pipe
 from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.told import spoken, worded
 
 NAME = "open-end"
 
@@ -50,6 +51,6 @@ def _port_finding(part: Component, port: str) -> Finding:
     else:
         says = Says(
             "Nothing is joined to {port} of {thing}.",
-            {"port": f"the {port.replace('_', ' ')} port", "thing": part.name},
+            {"port": worded("the {port} port", port=spoken(port)), "thing": part.name},
         )
     return Finding(NAME, Grade.FAULT, says, components=(part.id,))

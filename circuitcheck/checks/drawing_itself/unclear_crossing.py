@@ -26,6 +26,7 @@ from circuitcheck.drawing.pipes import set_corners
 from circuitcheck.drawing.value import Joint, Pipe
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.geometry import Point, distance
+from circuitcheck.told import a_word, worded
 
 NAME = "unclear-crossing"
 LEAST_DEGREES = 30.0
@@ -80,15 +81,15 @@ def _between(layout: Lying, id: str, other: str, line: Sequence[Point]) -> _Uncl
     for meeting in found:
         at = meeting.at
         if meeting.along:
-            reasons.append((0, "lie on one another", meeting))
+            reasons.append((0, a_word("lie on one another"), meeting))
         elif any(distance(at, end) <= WITHIN for end in free):
             continue  # an end that is not joined beside a pipe is a near miss, which weighs more
         elif any(distance(at, corner) <= WITHIN for corner in corners):
-            reasons.append((1, "meet within half a square of a bend", meeting))
+            reasons.append((1, a_word("meet within half a square of a bend"), meeting))
         elif _is_by_a_port(layout, at):
-            reasons.append((2, "meet within half a square of a port or tee", meeting))
+            reasons.append((2, a_word("meet within half a square of a port or tee"), meeting))
         elif meeting.angle < LEAST_DEGREES - 1e-6:
-            reasons.append((3, "cross at a slant", meeting))
+            reasons.append((3, a_word("cross at a slant"), meeting))
     if not reasons:
         return None
     _, why, meeting = min(reasons, key=lambda each: (each[0], each[2].at))
@@ -130,7 +131,7 @@ def _finding(id: str, unclear: _Unclear) -> Finding:
         NAME,
         Grade.ADVICE,
         Says(
-            f"Pipe {{one}} and pipe {{other}} {unclear.why}: they could be taken as joined.",
+            worded("Pipe {{one}} and pipe {{other}} {why}: they could be taken as joined.", why=unclear.why),
             {"one": id, "other": unclear.other},
         ),
         pipes=(id, unclear.other),

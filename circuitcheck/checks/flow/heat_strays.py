@@ -26,6 +26,7 @@ from circuitcheck.drawing.value import Joint
 from circuitcheck.figures.solved import SolvedBody
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import a_word, spoken
 
 NAME = "heat-strays"
 QUESTION = "does heat stray to what is not called?"
@@ -78,7 +79,7 @@ def _strays(case: Case, part: str, flow: float, situation: str) -> Finding:
             "thing": upper(case.drawing.name(part)),
             "situation": situation,
             "flow": figure(abs(flow)),
-            "way": "forward" if flow > 0 else "backward",
+            "way": a_word("forward") if flow > 0 else a_word("backward"),
         },
     )
     return Finding(NAME, Grade.FAULT, says, (part,), numbers={"flow_lpm": flow})
@@ -100,9 +101,9 @@ def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
             continue
         template = "Fit a check valve at the {port} of {thing}, letting water {way} it only."
         names = {
-            "port": {"out": "outlet"}.get(by.port, by.port.replace("_", " ")),
+            "port": spoken({"out": "outlet"}.get(by.port, by.port)),
             "thing": case.drawing.name(by.part),
-            "way": "out of" if after_it else "into",
+            "way": a_word("out of") if after_it else a_word("into"),
         }
         yield Proposal(Says(template, names), work.drawing)
 

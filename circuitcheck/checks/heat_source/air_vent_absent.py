@@ -30,6 +30,7 @@ from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, NameTuple, Says, names
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import worded
 
 NAME = "air-vent-absent"
 
@@ -200,7 +201,9 @@ class _Water:
         values: dict[str, str | float] = {"parts": upper(named(drawing, parts[:3]))}
         more = len(parts) - 3
         if more > 0:
-            values["parts"] = f"{upper(named(drawing, parts[:1]))} with what stands level with it"
+            values["parts"] = worded(
+                "{part} with what stands level with it", part=upper(named(drawing, parts[:1]))
+            )
         template = "{parts} stands higher than all that it is joined to"
         if 1 < len(parts) <= 3:
             template = "{parts} stand higher than all that they are joined to"
@@ -210,7 +213,7 @@ class _Water:
         return Finding(
             NAME,
             Grade.ADVICE,
-            Says(f"{template}, and nothing there lets air out.", values),
+            Says(worded("{template}, and nothing there lets air out.", template=template), values),
             parts,
             numbers={} if height is None else {"height_m": height},
         )

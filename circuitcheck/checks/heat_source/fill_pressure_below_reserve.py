@@ -32,6 +32,7 @@ from circuitcheck.finding import Finding, Grade, NameTuple, Says
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.discharge import within
 from circuitcheck.sizing.vessel import least_fill_bar, room_share
+from circuitcheck.told import a_word, worded
 
 NAME = "fill-pressure-below-reserve"
 
@@ -95,7 +96,7 @@ def _finding(
     fill, least = float(case.design(FILL)), least_fill_bar(vessels, reserve.low)
     name = case.drawing.name
     places = [
-        f"the vessel in {name(place.part)}" if place.device.built_in else name(place.part)
+        worded("the vessel in {part}", part=name(place.part)) if place.device.built_in else name(place.part)
         for place in water.reached(Role.HOLDS_EXPANSION)
     ]
     template = "Filled cold to {fill} bar, {vessels} {holds} {held} l of water and should hold {reserve} l in reserve"
@@ -105,7 +106,7 @@ def _finding(
         {
             "fill": figure(fill),
             "vessels": listed(places),
-            "holds": "holds" if len(places) == 1 else "hold",
+            "holds": a_word("holds") if len(places) == 1 else a_word("hold"),
             "held": figure(held),
             "reserve": figure(reserve.low),
             "least": figure(least),

@@ -22,6 +22,7 @@ from circuitcheck.checks.wording import upper
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import a_word
 
 NAME = "filter-absent"
 
@@ -56,7 +57,7 @@ def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
             says = Says(
                 "Cut a dirt separator {how} into the pipe on {thing}'s {port}.",
                 {
-                    "how": "with valves" if valves else "without valves",
+                    "how": a_word("with valves") if valves else a_word("without valves"),
                     "thing": case.drawing.name(part),
                     "port": joint.port.replace("_", " "),
                 },

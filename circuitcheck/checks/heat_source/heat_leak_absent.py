@@ -29,6 +29,7 @@ from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says, Witness
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import worded
 
 NAME = "heat-leak-absent"
 
@@ -72,10 +73,13 @@ def _finding(case: Case, part: str, turn: GravityRound, *, is_known: bool) -> Fi
     if labels is not None and not shut:
         values["thing"] = upper(drawing.name(part))
     if is_known:
-        says = Says(f"{template}, and that heat cannot be switched off.", values)
+        says = Says(worded("{template}, and that heat cannot be switched off.", template=template), values)
         missing: tuple[str, ...] = ()
     else:
-        says = Says(f"{template}. Whether that heat can be switched off is not known.", values)
+        says = Says(
+            worded("{template}. Whether that heat can be switched off is not known.", template=template),
+            values,
+        )
         missing = (f"{part}.heat",)
     return Finding(
         NAME,

@@ -22,6 +22,7 @@ from circuitcheck.checks.heating_water import sealed_waters
 from circuitcheck.checks.wording import upper
 from circuitcheck.drawing.filling_in import set_field
 from circuitcheck.finding import Finding, Grade, Says
+from circuitcheck.told import worded
 
 NAME = "overheat-cut-out-absent"
 
@@ -50,7 +51,12 @@ def judge(case: Case) -> Verdict:
                 Finding(
                     NAME,
                     Grade.UNANSWERED,
-                    Says(f"{template} Whether its heat can be switched off is not known.", values),
+                    Says(
+                        worded(
+                            "{template} Whether its heat can be switched off is not known.", template=template
+                        ),
+                        values,
+                    ),
                     (part,),
                     missing=(f"{part}.heat",),
                     would_be=Grade.DANGER,

@@ -26,6 +26,7 @@ from circuitcheck.drawing.filling_in import set_field
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import a_word
 
 NAME = "plastic-near-heat-source"
 
@@ -168,7 +169,7 @@ def _found(case: Case, near: _Near, grade: Grade, reached: list[_Reached], limit
         "thing": case.drawing.name(near.heat),
         "from": figure(nearest.from_m),
         "limit": figure(limit_m),
-        "are": "are" if len(pipes) > 1 else "is",
+        "are": a_word("are") if len(pipes) > 1 else a_word("is"),
     }
     if grade is Grade.DANGER:
         template = "{pipes} {are} plastic and joined to {thing}, which cannot be switched off, with no metal between."

@@ -34,6 +34,7 @@ from circuitcheck.figures.expansion import Expansion, Reckoned, Vessel, expansio
 from circuitcheck.finding import Finding, Grade, NameTuple, Says, Witness
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.vessel import bs_volume_l, next_made_l
+from circuitcheck.told import a_word
 
 NAME = "vessel-too-small"
 
@@ -203,7 +204,7 @@ def _too_small(
             "thing": drawing.name(water.heated.part),
             "thing_first": upper(drawing.name(water.heated.part)),
             "vessels": named(drawing, left),
-            "hold": "holds" if len(left) == 1 else "hold",
+            "hold": a_word("holds") if len(left) == 1 else a_word("hold"),
             "lost": named(drawing, dict.fromkeys(lost)),
             "valves": valves(drawing, witness.shut if witness else ()),
             "content": figure(reckoned.content_l),

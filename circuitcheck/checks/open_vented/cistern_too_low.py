@@ -31,6 +31,7 @@ from circuitcheck.drawing.edits import set_field
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import a_word
 
 NAME = "cistern-too-low"
 LEVEL = "water_level_m"
@@ -124,9 +125,9 @@ def _fault(case: Case, cisterns: tuple[str, ...], above: list[str], level: float
             "cisterns": named(case.drawing, cisterns),
             "level": figure(level),
             "parts": upper(named(case.drawing, above)),
-            "verb": "stands" if one else "stand",
+            "verb": a_word("stands") if one else a_word("stand"),
             "by": figure(highest - level),
-            "fill": "fills" if one else "fill",
+            "fill": a_word("fills") if one else a_word("fill"),
         },
     )
     numbers = {"water_level_m": level, "highest_m": highest}

@@ -26,6 +26,7 @@ from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.discharge import within
 from circuitcheck.sizing.open_vent import cistern_l
+from circuitcheck.told import a_word
 
 NAME = "cistern-too-small"
 FIELD = "content_l"
@@ -81,8 +82,8 @@ def _finding(
     one = len(cisterns) == 1
     values: dict[str, str | float] = {
         "cisterns": upper(named(case.drawing, cisterns)),
-        "verb": "holds" if one else "hold",
-        "they": "it feeds" if one else "they feed",
+        "verb": a_word("holds") if one else a_word("hold"),
+        "they": a_word("it feeds") if one else a_word("they feed"),
         "holds": figure(numbers["content_l"]),
         "litres": figure(numbers.get("circuit_content_l", 0.0)),
         "swell": figure(numbers.get("swell_l", 0.0)),

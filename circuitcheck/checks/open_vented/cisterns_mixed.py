@@ -19,10 +19,11 @@ from circuitcheck.checks.wording import upper
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import a_word
 
 NAME = "cisterns-mixed"
 
-_SERVES = {"heating": "heating", "hot_water": "hot water"}
+_SERVES = {"heating": a_word("heating"), "hot_water": a_word("hot water")}
 
 
 def judge(case: Case) -> Verdict:

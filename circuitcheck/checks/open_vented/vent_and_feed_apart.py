@@ -31,6 +31,7 @@ from circuitcheck.checks.venting_cures import rejoined
 from circuitcheck.checks.wording import figure, upper
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.sizing.open_vent import draws_air, head_m, pumps_over
+from circuitcheck.told import a_word
 
 NAME = "vent-and-feed-apart"
 
@@ -111,7 +112,7 @@ def _moved(case: Case, pair: VentAndFeed, up: float, down: float) -> Finding:
 
 
 def _not_solved(case: Case, pair: VentAndFeed, missing: tuple[str, ...]) -> Finding:
-    values = _names(case, pair) | {"missing": ", ".join(missing) or "the flows cannot be solved"}
+    values = _names(case, pair) | {"missing": ", ".join(missing) or a_word("the flows cannot be solved")}
     says = Says(
         "The pumps' pressure between {vent} and the feed of {feed}, beside gravity hot water, is not known: "
         "{missing}.",

@@ -23,6 +23,7 @@ from circuitcheck.checks.wording import figure, upper
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.floor import filled_weight_kg, load_kn_m2, round_footprint_m2
+from circuitcheck.told import worded
 
 NAME = "floor-load"
 
@@ -125,8 +126,12 @@ def _judge(case: Case, part: str) -> Finding | None:
         "least": "at least " if load.missing else "",
     }
     says = Says(
-        "{store} weighs {least}{weight} kg filled and loads the floor under it with {load} kN/m², more than "
-        f"the {{capacity}} kN/m² it is stated to carry. {CONFIRM}",
+        worded(
+            "{{store}} weighs {{least}}{{weight}} kg filled and loads the floor under it "
+            "with {{load}} kN/m², more than the {{capacity}} kN/m² it is stated to carry. "
+            "{confirm}",
+            confirm=CONFIRM,
+        ),
         values,
     )
     return Finding(NAME, Grade.ADVICE, says, (part,), numbers=numbers)

@@ -25,6 +25,7 @@ from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Passage, Role, Way
+from circuitcheck.told import worded
 
 NAME = "stop-valve-absent"
 NAMED_AT_MOST = 3
@@ -81,7 +82,7 @@ def _finding(case: Case, main: Joint, unguarded: tuple[str, ...]) -> Finding:
         "{main} comes to {things} with no valve on the way that can be shut by hand.",
         {
             "main": upper(case.drawing.name(main.part)),
-            "things": listed([*names, f"{more} more"] if more else names),
+            "things": listed([*names, worded("{more} more", more=more)] if more else names),
         },
     )
     return Finding(NAME, Grade.ADVICE, says, (main.part, *unguarded))

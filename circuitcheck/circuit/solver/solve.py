@@ -21,6 +21,7 @@ from circuitcheck.circuit.solver.laws import LEAK_M3_S, Laws
 from circuitcheck.circuit.solver.network import Network, State
 from circuitcheck.circuit.solver.rows import pieces_by_row, rows
 from circuitcheck.circuit.solver.solution import Failure, Solution
+from circuitcheck.told import a_word
 
 if TYPE_CHECKING:
     from circuitcheck.circuit.solver.friction import Friction
@@ -31,7 +32,7 @@ GROUND = 1e-6
 
 NOT_SETTLED = "after {steps} steps the pressures on this stretch still differ by {pascals:.4g} Pa"
 CUT_OFF = "{litres:.4g} l/s are drawn where no way leads from a given pressure"
-NO_NUMBER = "the numbers of this stretch are too far apart to be computed with"
+NO_NUMBER = a_word("the numbers of this stretch are too far apart to be computed with")
 
 
 def solve(

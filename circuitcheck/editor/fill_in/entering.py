@@ -16,7 +16,7 @@ from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.report.asking import ABSENT, DESIGN, SHEET, Need, Question, State
 from circuitcheck.report.plain import cell
 from circuitcheck.report.wording import lower, spoken, upper, value_words
-from circuitcheck.told import strung, told, word
+from circuitcheck.told import a_word, strung, worded
 
 NOT_KNOWN_SIGN = "?"
 _NOT_KNOWN = frozenset({NOT_KNOWN_SIGN, "not known", "unknown"})
@@ -165,7 +165,7 @@ def value_of(field: Field, text: str) -> Any:
             return _chosen(field, named)
         case FieldType.REFERENCE:
             return said
-    raise EditError(told("{label}: “{said}” is neither yes nor no.", label=word(field.label), said=said))
+    raise EditError(worded("{label}: “{said}” is neither yes nor no.", label=a_word(field.label), said=said))
 
 
 def _either(text: str) -> frozenset[str]:
@@ -187,9 +187,9 @@ def _chosen(field: Field, named: str) -> Any:
         return known[named]
     options = strung(spoken(each) for each in field.choices)
     raise EditError(
-        told(
+        worded(
             "{label}: “{said}” cannot be set. It is one of {options}.",
-            label=word(field.label),
+            label=a_word(field.label),
             said=named,
             options=options,
         )

@@ -17,7 +17,7 @@ from circuitcheck.editor.translating import later, of_error, tr, tr_n
 from circuitcheck.report.asking import ABSENT, Question
 from circuitcheck.report.plain import cell
 from circuitcheck.report.wording import lower
-from circuitcheck.told import told_n
+from circuitcheck.told import worded_n
 
 NOTHING = later("Nothing was pasted.")
 HOW = later(
@@ -78,7 +78,7 @@ def pasted(
         after = new
     if not changed:
         return "", drawing
-    return told_n("Fill in 1 value", "Fill in {count} values", changed), after
+    return worded_n("Fill in 1 value", "Fill in {count} values", changed), after
 
 
 def _rows(text: str) -> list[list[str]]:

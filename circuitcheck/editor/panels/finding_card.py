@@ -19,7 +19,7 @@ from circuitcheck.finding import Finding
 from circuitcheck.report.finding_text import alone, grade_words, lesson, message, title, witness
 from circuitcheck.report.wording import missing_words
 from circuitcheck.review.acceptances import acceptance_of
-from circuitcheck.told import word
+from circuitcheck.told import a_word
 
 if TYPE_CHECKING:
     from circuitcheck.cures import Cure
@@ -92,7 +92,7 @@ class FindingCard(QFrame):
             does.setText(tr("Do it"))
             does.setProperty("link", True)
             does.setMinimumHeight(30)
-            does.setAccessibleName(tr("Do it: {cure}", cure=word(cure.message)))
+            does.setAccessibleName(tr("Do it: {cure}", cure=a_word(cure.message)))
             plain.set_tip(does, tr("Make this edit; Undo takes it back"))
             does.clicked.connect(self._wants_cure(cure))
             line.addWidget(does, 0, Qt.AlignmentFlag.AlignTop)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from circuitcheck.told import told
+from circuitcheck.told import worded
 
 _TYPED = re.compile(r"[+-]?(?:[0-9]+[.,]?[0-9]*|[.,][0-9]+)")
 _MINUS_SIGNS = str.maketrans({"−": "-", "–": "-"})
@@ -23,6 +23,6 @@ def typed(text: str) -> float:
     """
     stripped = text.strip().translate(_MINUS_SIGNS)
     if len(stripped) > _LONGEST or not _TYPED.fullmatch(stripped):
-        raise NotANumberError(told("“{text}” is not a number.", text=text.strip()[:_LONGEST]))
+        raise NotANumberError(worded("“{text}” is not a number.", text=text.strip()[:_LONGEST]))
     number = float(stripped.replace(",", "."))
     return int(number) if number.is_integer() and not re.search("[.,]", stripped) else number

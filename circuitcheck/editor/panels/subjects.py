@@ -13,7 +13,7 @@ from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe
 from circuitcheck.editor.translating import later, shown_told, tr
 from circuitcheck.parts.kind import CISTERN, MOTOR_VALVE, Field, FieldType, Role, Way
 from circuitcheck.report.wording import set_step, short, spoken, upper
-from circuitcheck.told import told
+from circuitcheck.told import worded
 
 Ids = tuple[str, ...]
 Options = tuple[tuple[str, str], ...]
@@ -123,7 +123,7 @@ def put(drawing: Drawing, ids: Ids, key: str, value: Any) -> tuple[str, Drawing]
     for id in ids:
         after = _put_in(after, id, key, value)
     if key == "label":
-        step = told("Rename {name}", name=short(drawing.name(ids[0])))
+        step = worded("Rename {name}", name=short(drawing.name(ids[0])))
     return step, after
 
 

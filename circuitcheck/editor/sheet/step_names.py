@@ -6,7 +6,7 @@ from collections.abc import Collection
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.translating import later, tr
-from circuitcheck.told import listed, lower, told, told_n, word
+from circuitcheck.told import a_word, listed, lower, worded, worded_n
 
 
 def step_name(verb: str, drawing: Drawing, ids: Collection[str]) -> str:
@@ -14,15 +14,15 @@ def step_name(verb: str, drawing: Drawing, ids: Collection[str]) -> str:
     parts = [id for id in ids if id in drawing.components or id in drawing.controls]
     pipes = [id for id in ids if id in drawing.pipes]
     if len(parts) == 1 and not pipes:
-        return told("{verb} {what}", verb=word(verb), what=kind_title(drawing, parts[0]))
+        return worded("{verb} {what}", verb=a_word(verb), what=kind_title(drawing, parts[0]))
     if not parts and len(pipes) == 1:
-        return told("{verb} {what}", verb=word(verb), what=word(later("pipe")))
+        return worded("{verb} {what}", verb=a_word(verb), what=a_word(later("pipe")))
     counts = [
-        told_n(tr("1 part"), tr("{count} parts"), len(parts)),
-        told_n(tr("1 pipe"), tr("{count} pipes"), len(pipes)),
+        worded_n(tr("1 part"), tr("{count} parts"), len(parts)),
+        worded_n(tr("1 pipe"), tr("{count} pipes"), len(pipes)),
     ]
     some = [each for each, ids in zip(counts, (parts, pipes), strict=True) if ids]
-    return told("{verb} {what}", verb=word(verb), what=listed(some))
+    return worded("{verb} {what}", verb=a_word(verb), what=listed(some))
 
 
 def kind_title(drawing: Drawing, id: str) -> str:

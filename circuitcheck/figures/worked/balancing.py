@@ -31,6 +31,7 @@ from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.solved import Run, SolvedBody
 from circuitcheck.figures.telling import Telling
 from circuitcheck.parts.kind import Way
+from circuitcheck.told import a_word, worded
 
 QUIET_KPA = 20.0
 """Across a thermostatic head: from 10 to 20 kPa on it may be heard. Common practice, no source."""
@@ -39,9 +40,11 @@ SECONDS_AN_HOUR = 3600
 LEAST_LEFT_PA = 1.0
 TELLING = Telling(
     "balancing",
-    "Balancing of emitters and coils",
-    "left over = pump's head at design flow − losses of its circuit at design flow\n"
-    "kv = Q [m³/h] / √(Δp [bar])",
+    a_word("Balancing of emitters and coils"),
+    a_word(
+        "left over = pump's head at design flow − losses of its circuit at design flow\n"
+        "kv = Q [m³/h] / √(Δp [bar])"
+    ),
     SOURCE,
     f"{LIMITS} The pump as drawn, not turned down; a pump that is too weak leaves the valve that decides open. "
     "kv of a radiator: of its two valves and itself together. Across heads from 10 to 20 kPa on they may be "
@@ -77,9 +80,15 @@ def _one(plant: Plant, body: SolvedBody) -> Figure:
         return TELLING.lacking(told, body.takers)
     spares = [*_spares(flows)]
     if not spares:
-        return TELLING.refused(told, body.takers, "what the pumps leave over can't be told for any of them")
+        return TELLING.refused(
+            told, body.takers, a_word("what the pumps leave over can't be told for any of them")
+        )
     told.add(
-        "limit", "Quiet across a thermostatic head up to", QUIET_KPA, "kPa", "common practice, no source"
+        "limit",
+        a_word("Quiet across a thermostatic head up to"),
+        QUIET_KPA,
+        "kPa",
+        a_word("common practice, no source"),
     )
     results = [result for spare in spares for result in _results(flows, spare)]
     results += _heads(body, spares)
@@ -106,20 +115,24 @@ def _spares(flows: DesignFlows) -> Iterator[Spare]:
 def _results(flows: DesignFlows, spare: Spare) -> Iterator[Result]:
     body, plant = flows.body, flows.body.plant
     name = plant.drawing.name(spare.part)
-    yield Result(f"{name}: design flow, {called(spare.run)}", lpm(spare.flow_m3_s), "l/min")
-    yield Result(f"{name}: its valve has to take up", spare.left_pa / 1000, "kPa")
+    yield Result(
+        worded("{name}: design flow, {run}", name=name, run=called(spare.run)), lpm(spare.flow_m3_s), "l/min"
+    )
+    yield Result(worded("{name}: its valve has to take up", name=name), spare.left_pa / 1000, "kPa")
     valve = body.network.set_by_flow
     places = body.network.place.get(spare.part, ())
     own = _own_pa(flows, spare)
     if any(place in valve for place in places):
-        yield from _kv(f"{name}: kv, valves and all", spare.flow_m3_s, spare.left_pa + own)
+        yield from _kv(worded("{name}: kv, valves and all", name=name), spare.flow_m3_s, spare.left_pa + own)
     else:
-        yield from _kv(f"{name}: kv of a valve in series with it", spare.flow_m3_s, spare.left_pa)
+        yield from _kv(
+            worded("{name}: kv of a valve in series with it", name=name), spare.flow_m3_s, spare.left_pa
+        )
 
 
 def _kv(name: str, flow_m3_s: float, pascals: float) -> Iterator[Result]:
     if pascals < LEAST_LEFT_PA:
-        yield Result(name, "as open as it goes", "")
+        yield Result(name, a_word("as open as it goes"), "")
     else:
         yield Result(name, flow_m3_s * SECONDS_AN_HOUR / sqrt(pascals / 1e5), "m³/h")
 
@@ -152,9 +165,15 @@ def _heads(body: SolvedBody, spares: list[Spare]) -> Iterator[Result]:
             if across is None or not any(each.part == part and each.run is run for each in spares):
                 continue
             name = body.plant.drawing.name(part)
-            yield Result(f"{name}: across its head, all heads shut", abs(across) / 1000, "kPa")
+            yield Result(
+                worded("{name}: across its head, all heads shut", name=name), abs(across) / 1000, "kPa"
+            )
             if abs(across) > QUIET_KPA * 1000:
-                yield Result(f"{name}: above {QUIET_KPA:g} kPa", "a shut head may be heard", "")
+                yield Result(
+                    worded("{name}: above {quiet_kpa:g} kPa", name=name, quiet_kpa=QUIET_KPA),
+                    a_word("a shut head may be heard"),
+                    "",
+                )
 
 
 def _moves(flows: DesignFlows, spares: list[Spare]) -> Iterator[Moves]:
@@ -163,5 +182,5 @@ def _moves(flows: DesignFlows, spares: list[Spare]) -> Iterator[Moves]:
     loss = flows.usual_loss_pa(first.run, first.part)
     if loss and first.left_pa > 0:
         name = flows.body.plant.drawing.name(first.part)
-        yield Moves(f"{USUAL} ({name})", "half as much", loss / 2 / first.left_pa)
-        yield Moves(f"{USUAL} ({name})", "twice as much", max(-1.0, -loss / first.left_pa))
+        yield Moves(f"{USUAL} ({name})", a_word("half as much"), loss / 2 / first.left_pa)
+        yield Moves(f"{USUAL} ({name})", a_word("twice as much"), max(-1.0, -loss / first.left_pa))

@@ -17,15 +17,20 @@ from circuitcheck.figures.telling import Telling
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.open_vent import CISTERN_SHARE_OTHERWISE, LEAST_CISTERN_L, cistern_l
 from circuitcheck.sizing.water import expansion
+from circuitcheck.told import a_word
 
 TELLING = Telling(
     "cistern-content",
-    "What the feed cistern must take up",
-    "Ve = 0.04 V (others: 0.05 V)\nby the densities: Ve = V (ρ(t1) / ρ(t2) − 1)",
-    "4 %: BS 5449 and WFR guidance to Schedule 2, as taught in trade textbooks. 5 %: from memory; sources "
-    "disagree. 18 l as the smallest: BS 5449, as taught in the trade.",
-    "Room above the cold water level and below the warning pipe, which the cistern's content does not tell. "
-    "Water without glycol: with it, it swells by about a fifth more.",
+    a_word("What the feed cistern must take up"),
+    a_word("Ve = 0.04 V (others: 0.05 V)\nby the densities: Ve = V (ρ(t1) / ρ(t2) − 1)"),
+    a_word(
+        "4 %: BS 5449 and WFR guidance to Schedule 2, as taught in trade textbooks. 5 %: from memory; sources "
+        "disagree. 18 l as the smallest: BS 5449, as taught in the trade."
+    ),
+    a_word(
+        "Room above the cold water level and below the warning pipe, which the cistern's content does not tell. "
+        "Water without glycol: with it, it swells by about a fifth more."
+    ),
 )
 COLD = "fill_temperature_c"
 
@@ -50,18 +55,20 @@ def _cistern(plant: Plant, place: Placed) -> Figure | None:
     if not content.known:
         return TELLING.lacking(told, (place.part,))
     origin = "given design.system_content_l" if content.given else "figure water-content"
-    told.add("V", "Water of the circuit", content.litres, "l", origin)
+    told.add("V", a_word("Water of the circuit"), content.litres, "l", origin)
     results = [
-        Result("Room for 4 %", cistern_l(content.litres), "l"),
-        Result("Room for 5 %, by other sources", cistern_l(content.litres, CISTERN_SHARE_OTHERWISE), "l"),
+        Result(a_word("Room for 4 %"), cistern_l(content.litres), "l"),
+        Result(
+            a_word("Room for 5 %, by other sources"), cistern_l(content.litres, CISTERN_SHARE_OTHERWISE), "l"
+        ),
     ]
     swell = _swell(told, net.sources)
     if swell is not None:
-        results.append(Result("By the densities of water", content.litres * swell, "l"))
-    results.append(Result("Smallest cistern", LEAST_CISTERN_L, "l"))
+        results.append(Result(a_word("By the densities of water"), content.litres * swell, "l"))
+    results.append(Result(a_word("Smallest cistern"), LEAST_CISTERN_L, "l"))
     stated = told.part(place.part, "content_l", "Vc", needed=False)
     if stated is not None:
-        results.append(Result("Content stated", float(stated), "l"))
+        results.append(Result(a_word("Content stated"), float(stated), "l"))
     return TELLING.worked(told, (place.part,), results)
 
 

@@ -19,6 +19,7 @@ from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.working import WANTING
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing import discharge as sizing
+from circuitcheck.told import a_word, strung, worded
 
 NAME, TITLE = "discharge", "Discharge pipe of a mains-fed store"
 FORMULA = (
@@ -67,10 +68,12 @@ def work(plant: Plant) -> tuple[Figure, ...]:
         if not discharge.for_store or _is_exempt(plant, discharge):
             continue
         if not discharge.runs:
-            figures.append(_refused(discharge, "the discharge comes to no end in the drawing"))
+            figures.append(_refused(discharge, a_word("the discharge comes to no end in the drawing")))
         for run in discharge.runs:
             if run.tundish is None:
-                why = "no tundish stands on the way, so the pipe before it and after it cannot be told apart"
+                why = a_word(
+                    "no tundish stands on the way, so the pipe before it and after it cannot be told apart"
+                )
                 figures.append(_refused(discharge, why))
                 continue
             figure, way = _one(plant, discharge, run)
@@ -108,12 +111,12 @@ def _one(plant: Plant, discharge: Discharge, run: Run) -> tuple[Figure, _Way]:
     gathering, valve = Gathering(plant), discharge.valve.part
     subject = (valve, run.end)
     stores = _stores(plant, discharge)
-    outlet = gathering.part(valve, "outlet_size_mm", "G", "Valve's outlet, by the tube that fits it")
+    outlet = gathering.part(valve, "outlet_size_mm", "G", a_word("Valve's outlet, by the tube that fits it"))
     tabled = sizing.rows(_table(plant), float(outlet)) if outlet is not None else ()
     length, count = _length(gathering, run), _bends(gathering, run)
     why = _why(plant, run, known=outlet is not None, tabled=bool(tabled))
     for pipe in run.after_tundish:
-        gathering.pipe(pipe, "material", f"material {pipe}", "Material after the tundish")
+        gathering.pipe(pipe, "material", f"material {pipe}", a_word("Material after the tundish"))
     sizes = _sizes(gathering, run)
     if why or gathering.missing or length is None or count is None or not tabled:
         way = _Way(discharge, run, stores, None, (why,) if why else gathering.missing)
@@ -139,11 +142,11 @@ def _moves(
         own = needs.outlet_mm
         larger = min((each.outlet_mm for each in table if each.outlet_mm > own), default=own)
         other = sizing.smallest_d2(table, larger, *drawn)
-        by = f"{larger:g} mm instead of {own:g} mm"
+        by = worded("{larger:g} mm instead of {own:g} mm", larger=larger, own=own)
         yield Moves(field, by, inf if other is None else other.d2_mm / needs.d2_mm - 1)
     for pipe in run.after_tundish:
         if gathering.is_default(f"{pipe}.material"):
-            yield Moves(f"{pipe}.material", "plastic instead of copper", inf)
+            yield Moves(f"{pipe}.material", a_word("plastic instead of copper"), inf)
 
 
 def _unworked(subject: tuple[str, ...], gathering: Gathering, why: str) -> Figure:
@@ -163,26 +166,38 @@ def _unworked(subject: tuple[str, ...], gathering: Gathering, why: str) -> Figur
 
 def _why(plant: Plant, run: Run, *, known: bool, tabled: bool) -> str:
     if known and not tabled:
-        return "the table has no valve outlet of that size"
+        return a_word("the table has no valve outlet of that size")
     materials = {pipe: plant.pipe_value(pipe, "material") for pipe in run.after_tundish}
     other = [pipe for pipe, material in materials.items() if material not in ("copper", None)]
     if other:
-        names = ", ".join(f"{plant.drawing.name(pipe)} is {materials[pipe]}" for pipe in other)
-        return f"the table holds for copper, and {names}"
+        names = strung(
+            worded("{pipe} is {materials}", pipe=plant.drawing.name(pipe), materials=materials[pipe])
+            for pipe in other
+        )
+        return worded("the table holds for copper, and {names}", names=names)
     return ""
 
 
 def _length(gathering: Gathering, run: Run) -> float | None:
-    found = [gathering.length_m(pipe, f"L {pipe}", "Length after the tundish") for pipe in run.after_tundish]
+    found = [
+        gathering.length_m(pipe, f"L {pipe}", a_word("Length after the tundish"))
+        for pipe in run.after_tundish
+    ]
     return None if None in found else sum(each for each in found if each is not None)
 
 
 def _bends(gathering: Gathering, run: Run) -> float | None:
-    found = [gathering.bends(pipe, f"n {pipe}", "Bends after the tundish") for pipe in run.after_tundish]
+    found = [
+        gathering.bends(pipe, f"n {pipe}", a_word("Bends after the tundish")) for pipe in run.after_tundish
+    ]
     branches = run.branches_after_tundish
     if branches:
         gathering.add(
-            "n tees", "Tees entered or left by their branch", float(branches), "", "counted in the drawing"
+            "n tees",
+            a_word("Tees entered or left by their branch"),
+            float(branches),
+            "",
+            a_word("counted in the drawing"),
         )
     return None if None in found else sum(each for each in found if each is not None) + branches
 
@@ -195,42 +210,58 @@ def _sizes(gathering: Gathering, run: Run) -> dict[str, float]:
 def _needed(
     plant: Plant, tabled: sizing.Table, needs: sizing.Row | None, length: float, count: float
 ) -> Iterator[Result]:
-    yield Result("Length after the tundish", length, "m")
-    yield Result("Bends after the tundish", count, "")
+    yield Result(a_word("Length after the tundish"), length, "m")
+    yield Result(a_word("Bends after the tundish"), count, "")
     if needs is None:
         longest = tabled[-1]
-        yield Result("Smallest size after the tundish (D2)", "none: shorten it", "")
-        yield Result(f"Allowed in {longest.d2_mm:g} mm", longest.limit_m - count * longest.bend_m, "m")
+        yield Result(a_word("Smallest size after the tundish (D2)"), a_word("none: shorten it"), "")
+        yield Result(
+            worded("Allowed in {d2_mm:g} mm", d2_mm=longest.d2_mm),
+            longest.limit_m - count * longest.bend_m,
+            "m",
+        )
         return
-    yield Result("Smallest size after the tundish (D2)", needs.d2_mm, "mm")
+    yield Result(a_word("Smallest size after the tundish (D2)"), needs.d2_mm, "mm")
     if not needs.printed:
-        yield Result("That size is", "beyond the printed table, by its rule", "")
+        yield Result(a_word("That size is"), a_word("beyond the printed table, by its rule"), "")
     yield from _carries(needs, length, count)
 
 
 def _carries(row: sizing.Row, length: float, count: float) -> Iterator[Result]:
     """What a size counts the pipe as, and how much longer it may still be."""
     resistance = sizing.resistance_m(length, count, row.bend_m)
-    size = f"{row.d2_mm:g} mm"
-    yield Result(f"In {size} it counts as", resistance, "m")
-    yield Result(f"Limit of {size}", row.limit_m, "m")
-    yield Result(f"Longest straight length in {size} with these bends", row.limit_m - count * row.bend_m, "m")
+    size = worded("{d2_mm:g} mm", d2_mm=row.d2_mm)
+    yield Result(worded("In {size} it counts as", size=size), resistance, "m")
+    yield Result(worded("Limit of {size}", size=size), row.limit_m, "m")
+    yield Result(
+        worded("Longest straight length in {size} with these bends", size=size),
+        row.limit_m - count * row.bend_m,
+        "m",
+    )
     left = row.limit_m - resistance
     yield Result(
-        f"It may still grow in {size} by" if left >= 0 else f"Too long for {size} by", abs(left), "m"
+        worded("It may still grow in {size} by", size=size)
+        if left >= 0
+        else worded("Too long for {size} by", size=size),
+        abs(left),
+        "m",
     )
 
 
 def _drawn(tabled: sizing.Table, size: float | None, length: float, count: float) -> Iterator[Result]:
     """The size as drawn, the smallest on the way."""
     if size is None:
-        yield Result("Size as drawn", "not known", "")
+        yield Result(a_word("Size as drawn"), a_word("not known"), "")
         return
-    yield Result("Size as drawn, the smallest on the way", size, "mm")
+    yield Result(a_word("Size as drawn, the smallest on the way"), size, "mm")
     row = sizing.row(tabled, tabled[0].outlet_mm, size)
     if row is None:
-        word = "smaller than any for this valve" if size < tabled[0].d2_mm else "not in the table"
-        yield Result("The size as drawn is", word, "")
+        word = (
+            a_word("smaller than any for this valve")
+            if size < tabled[0].d2_mm
+            else a_word("not in the table")
+        )
+        yield Result(a_word("The size as drawn is"), word, "")
         return
     needs = sizing.smallest_d2(tabled, tabled[0].outlet_mm, length, count)
     if needs is None or needs.d2_mm != size:
@@ -239,27 +270,33 @@ def _drawn(tabled: sizing.Table, size: float | None, length: float, count: float
 
 def _before(gathering: Gathering, run: Run, row: sizing.Row) -> Iterator[Result]:
     """What the table and the rules ask of the pipe before the tundish."""
-    yield Result("Smallest size before the tundish (D1)", row.d1_least_mm, "mm")
-    most = gathering.limit("discharge.tundish_within_m", "D1 most", "Longest pipe before the tundish")
+    yield Result(a_word("Smallest size before the tundish (D1)"), row.d1_least_mm, "mm")
+    most = gathering.limit(
+        "discharge.tundish_within_m", a_word("D1 most"), a_word("Longest pipe before the tundish")
+    )
     found = [
-        gathering.length_m(pipe, f"D1 {pipe}", "Length before the tundish", needed=False)
+        gathering.length_m(pipe, f"D1 {pipe}", a_word("Length before the tundish"), needed=False)
         for pipe in run.before_tundish
     ]
     if None in found:
-        yield Result("Length before the tundish", f"not known; at most {most:g} m", "")
+        yield Result(
+            a_word("Length before the tundish"), worded("not known; at most {most:g} m", most=most), ""
+        )
     else:
         yield Result(
-            f"Length before the tundish, at most {most:g} m", sum(each or 0.0 for each in found), "m"
+            worded("Length before the tundish, at most {most:g} m", most=most),
+            sum(each or 0.0 for each in found),
+            "m",
         )
 
 
 def _fall(gathering: Gathering, run: Run, length: float) -> Iterator[Result]:
     """How far the pipe must fall: its straight drop, then the least fall over the rest."""
-    least = gathering.limit("discharge.least_fall_m_a_m", "fall", "Least fall")
-    drop = gathering.limit("discharge.straight_drop_m", "drop", "Straight down below the tundish")
+    least = gathering.limit("discharge.least_fall_m_a_m", "fall", a_word("Least fall"))
+    drop = gathering.limit("discharge.straight_drop_m", "drop", a_word("Straight down below the tundish"))
     rest = max(0.0, length - drop)
-    yield Result("Straight drop below the tundish, at least", 1000 * drop, "mm")
-    yield Result("Fall over the rest, at least", 1000 * least * rest, "mm")
+    yield Result(a_word("Straight drop below the tundish, at least"), 1000 * drop, "mm")
+    yield Result(a_word("Fall over the rest, at least"), 1000 * least * rest, "mm")
 
 
 def _common(plant: Plant, ways: list[_Way]) -> Iterator[Figure]:
@@ -286,16 +323,18 @@ def _shared(ways: list[_Way]) -> tuple[str, ...]:
 
 def _of_common(plant: Plant, end: str, ways: list[_Way], shared: tuple[str, ...]) -> Figure:
     gathering = Gathering(plant)
-    above = gathering.limit("discharge.sizes_above_the_largest", "k", "Sizes above the largest single one")
+    above = gathering.limit(
+        "discharge.sizes_above_the_largest", "k", a_word("Sizes above the largest single one")
+    )
     for way in ways:
         if way.needs is not None:
-            name = f"Size that {plant.drawing.name(way.discharge.valve.part)} needs alone"
+            name = worded("Size that {part} needs alone", part=plant.drawing.name(way.discharge.valve.part))
             gathering.add(f"D2 {way.discharge.valve.part}", name, way.needs.d2_mm, "mm", "figure discharge")
     subject = (end, *dict.fromkeys(store for way in ways for store in way.stores))
     lacking = [way for way in ways if way.needs is None]
     if lacking:
         missing = tuple(dict.fromkeys(field for way in lacking for field in way.missing if "." in field))
-        why = "" if missing else "the size that one of the stores needs alone cannot be told"
+        why = "" if missing else a_word("the size that one of the stores needs alone cannot be told")
         return Figure(
             NAME, COMMON_TITLE, subject, (), COMMON_FORMULA, gathering.inputs, COMMON_SOURCE, LIMITS,
             refused=why or WANTING, missing=missing,
@@ -304,15 +343,21 @@ def _of_common(plant: Plant, end: str, ways: list[_Way], shared: tuple[str, ...]
     table = _table(plant)
     for _ in range(int(above)):
         size = None if size is None else sizing.size_above(table, size)
-    drawn = [gathering.pipe(pipe, "size_mm", f"D {pipe}", "Size as drawn", needed=False) for pipe in shared]
+    drawn = [
+        gathering.pipe(pipe, "size_mm", f"D {pipe}", a_word("Size as drawn"), needed=False) for pipe in shared
+    ]
     known = [float(each) for each in drawn if each is not None]
     results = [
-        Result("Smallest size of the common pipe", "none is large enough: lead each to its own end", "")
+        Result(
+            a_word("Smallest size of the common pipe"),
+            a_word("none is large enough: lead each to its own end"),
+            "",
+        )
     ]
     if size is not None:
-        results = [Result("Smallest size of the common pipe", size, "mm")]
+        results = [Result(a_word("Smallest size of the common pipe"), size, "mm")]
     if known:
-        results.append(Result("As drawn, the smallest of it", min(known), "mm"))
+        results.append(Result(a_word("As drawn, the smallest of it"), min(known), "mm"))
     return Figure(
         NAME, COMMON_TITLE, subject, tuple(results), COMMON_FORMULA, gathering.inputs, COMMON_SOURCE, LIMITS
     )

@@ -20,15 +20,20 @@ from circuitcheck.sizing.emitter import (
     logarithmic_excess_k,
     output_share,
 )
+from circuitcheck.told import a_word, worded
 
 TELLING = Telling(
     "emitter-output",
-    "Output of the emitter at the design's temperatures",
+    a_word("Output of the emitter at the design's temperatures"),
     "ΔT = (Tf + Tr) / 2 − Ti\nΦ = Φn × (ΔT / 50 K)^n",
-    "EN 442-1 (nominal at 75/65/20 °C: 50 K) and EN 442-2 (characteristic equation). Exponent 1.3: usual for "
-    "radiators; the maker's own goes before.",
-    "The stated output is the nominal one, at 50 K. Radiators and convectors; for floors and fan units other "
-    "laws hold. A casing, a shelf or paint with metal in it takes some away.",
+    a_word(
+        "EN 442-1 (nominal at 75/65/20 °C: 50 K) and EN 442-2 (characteristic equation). Exponent 1.3: usual for "
+        "radiators; the maker's own goes before."
+    ),
+    a_word(
+        "The stated output is the nominal one, at 50 K. Radiators and convectors; for floors and fan units other "
+        "laws hold. A casing, a shelf or paint with metal in it takes some away."
+    ),
 )
 ROOM_BY_K = 1.0
 OTHER_EXPONENT = 1.2
@@ -46,19 +51,24 @@ def _emitter(plant: Plant, part: str) -> Figure:
     if found is None:
         return TELLING.lacking(told, (part,))
     if found.limited_c is not None:
-        why = (
-            f"Its water is limited to {found.limited_c:g} °C, cooler than the design's flow: what it gives "
-            "there is its stated output, and no law for radiators tells it."
+        why = worded(
+            "Its water is limited to {limited_c:g} °C, cooler than the design's flow: what "
+            "it gives there is its stated output, and no law for radiators tells it.",
+            limited_c=found.limited_c,
         )
         return TELLING.refused(told, (part,), why)
     flow, back = float(plant.design("flow_temperature_c")), float(plant.design("return_temperature_c"))
     excess = excess_k(flow, back, found.room_c)
     if excess <= 0:
-        why = f"Water of {(flow + back) / 2:g} °C on the mean does not warm a room of {found.room_c:g} °C."
+        why = worded(
+            "Water of {flow:g} °C on the mean does not warm a room of {room_c:g} °C.",
+            flow=(flow + back) / 2,
+            room_c=found.room_c,
+        )
         return TELLING.refused(told, (part,), why)
     results = [
-        Result("Mean water above the room", excess, "K"),
-        Result("Share of the nominal output", 100 * output_share(excess), "%"),
+        Result(a_word("Mean water above the room"), excess, "K"),
+        Result(a_word("Share of the nominal output"), 100 * output_share(excess), "%"),
         Result("Output", found.given_w, "W"),
         *_logarithmic(found, flow, back),
     ]
@@ -70,14 +80,32 @@ def _logarithmic(found: Emitted, flow: float, back: float) -> list[Result]:
     if not found.room_c < back <= flow or not cools_much(flow, back, found.room_c):
         return []
     share = output_share(logarithmic_excess_k(flow, back, found.room_c))
-    return [Result("By the logarithmic mean, since the water cools far", found.nominal_w * share, "W")]
+    return [
+        Result(a_word("By the logarithmic mean, since the water cools far"), found.nominal_w * share, "W")
+    ]
 
 
 def _moves(excess: float, room_c: float) -> list[Moves]:
     share = output_share(excess)
     cooler = output_share(excess - ROOM_BY_K)
     other = output_share(excess, OTHER_EXPONENT)
-    found = [Moves("room temperature", f"+{ROOM_BY_K:g} °C on {room_c:g} °C", cooler / share - 1)]
+    found = [
+        Moves(
+            a_word("room temperature"),
+            worded("+{room_by_k:g} °C on {room_c:g} °C", room_by_k=ROOM_BY_K, room_c=room_c),
+            cooler / share - 1,
+        )
+    ]
     if share and abs(other / share - 1) > 1e-9:
-        found.append(Moves("exponent", f"{OTHER_EXPONENT:g} instead of {EXPONENT:g}", other / share - 1))
+        found.append(
+            Moves(
+                "exponent",
+                worded(
+                    "{other_exponent:g} instead of {exponent:g}",
+                    other_exponent=OTHER_EXPONENT,
+                    exponent=EXPONENT,
+                ),
+                other / share - 1,
+            )
+        )
     return found

@@ -19,15 +19,20 @@ from circuitcheck.sizing.floor import (
     round_footprint_m2,
     round_height_mm,
 )
+from circuitcheck.told import a_word, worded
 
 TELLING = Telling(
     "floor",
-    "Load of the filled store on the floor",
-    "m = m0 + 1 kg/l × (V + Vc)\nA = π d² / 4\nq = m g / A",
-    "Weight of water: City & Guilds Textbook: Plumbing, Book 1, 2019. What floors of dwellings are reckoned "
-    "for, 1.5 kN/m²: national annex to BS EN 1991-1-1, category A1 (from memory).",
-    "Always advice: a competent person must confirm the structure. The store stands on a round footprint as "
-    "wide as itself; a base that spreads the load lowers it, feet raise it.",
+    a_word("Load of the filled store on the floor"),
+    a_word("m = m0 + 1 kg/l × (V + Vc)\nA = π d² / 4\nq = m g / A"),
+    a_word(
+        "Weight of water: City & Guilds Textbook: Plumbing, Book 1, 2019. What floors of dwellings are reckoned "
+        "for, 1.5 kN/m²: national annex to BS EN 1991-1-1, category A1 (from memory)."
+    ),
+    a_word(
+        "Always advice: a competent person must confirm the structure. The store stands on a round footprint as "
+        "wide as itself; a base that spreads the load lowers it, feet raise it."
+    ),
 )
 NEEDED = frozenset({"diameter_mm", "empty_weight_kg"})
 
@@ -55,27 +60,33 @@ def _store(plant: Plant, store: str) -> Figure:
         return TELLING.lacking(told, (store,))
     weight = filled_weight_kg(float(empty), float(volume) + float(coil))
     results = [
-        Result("Filled weight", weight, "kg"),
+        Result(a_word("Filled weight"), weight, "kg"),
         Result("Load", weight * GRAVITY_M_S2 / 1000, "kN"),
     ]
     more = ""
     if diameter is None:
-        more = f"The load on each square metre is not told for want of {store}.diameter_mm."
+        more = worded(
+            "The load on each square metre is not told for want of {store}.diameter_mm.", store=store
+        )
     else:
         footprint = round_footprint_m2(float(diameter))
         load = load_kn_m2(weight, footprint)
         results += [
             Result("Footprint", footprint, "m²"),
-            Result("Load on the footprint", load, "kN/m²"),
+            Result(a_word("Load on the footprint"), load, "kN/m²"),
             Result(
-                "Height of its water, at the least", round_height_mm(float(volume), float(diameter)), "mm"
+                a_word("Height of its water, at the least"),
+                round_height_mm(float(volume), float(diameter)),
+                "mm",
             ),
         ]
         capacity = told.design(
-            "floor_capacity_kn_m2", "qf", "What the floor is stated to carry", needed=False
+            "floor_capacity_kn_m2", "qf", a_word("What the floor is stated to carry"), needed=False
         )
         if capacity is not None and capacity > 0:
-            results.append(Result("Share of what the floor is stated to carry", 100 * load / capacity, "%"))
+            results.append(
+                Result(a_word("Share of what the floor is stated to carry"), 100 * load / capacity, "%")
+            )
     moves = []
     field = f"{store}.coil_content_l"
     if field in told.defaults:

@@ -29,15 +29,18 @@ from circuitcheck.figures.solved import Run, SolvedBody
 from circuitcheck.figures.telling import Telling
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.pipe import LAMINAR_BELOW, TURBULENT_FROM, Law
+from circuitcheck.told import a_word, strung, worded
 
 TELLING = Telling(
     "flows",
-    "Flows of the pumped water",
-    "Σ Q = 0 at each joint, Σ Δp = 0 round each loop\n"
-    "pipe: Δp = (f L/d + Σ ζ) ρ v²/2\n"
-    "f: 64/Re up to 2,000; 1/√f = −2 log10(k/(3.7 d) + 2.51/(Re √f)) from 4,000; a straight line between\n"
-    "valve: Δp = 1 bar × (Q/kv)²\n"
-    "pump: Δp = ρ g H0 (1 − (Q/Q0)²)",
+    a_word("Flows of the pumped water"),
+    a_word(
+        "Σ Q = 0 at each joint, Σ Δp = 0 round each loop\n"
+        "pipe: Δp = (f L/d + Σ ζ) ρ v²/2\n"
+        "f: 64/Re up to 2,000; 1/√f = −2 log10(k/(3.7 d) + 2.51/(Re √f)) from 4,000; a straight line between\n"
+        "valve: Δp = 1 bar × (Q/kv)²\n"
+        "pump: Δp = ρ g H0 (1 − (Q/Q0)²)"
+    ),
     SOURCE,
     f"{LIMITS} Between Re 2,000 and 4,000 no law of friction holds. A pump's curve is taken for the parabola "
     "through its shut-off head and its most flow; one that regulates itself runs lower.",
@@ -59,7 +62,7 @@ def _one(body: SolvedBody) -> Figure:
     take_water(told)
     take_curves(told, body, usual=True)
     if not runs:
-        return TELLING.refused(told, subject, "in no situation does a pump run")
+        return TELLING.refused(told, subject, a_word("in no situation does a pump run"))
     results = [result for run in runs for result in _results(run)]
     first = (*sources(body), *body.pumps)[0]
     moves = usual_moves(body, runs[0], lambda each: flow_lpm(each, first), called(runs[0]))
@@ -77,11 +80,17 @@ def _results(run: Run) -> Iterator[Result]:
     speeds = {pipe: speed for pipe in body.pipes if (speed := run.velocity_m_s(pipe))}
     if speeds:
         fastest = max(speeds, key=lambda pipe: speeds[pipe])
-        yield Result(f"{situation}: fastest, in {name(fastest)}", speeds[fastest], "m/s")
+        yield Result(
+            worded("{situation}: fastest, in {fastest}", situation=situation, fastest=name(fastest)),
+            speeds[fastest],
+            "m/s",
+        )
         laws = Counter(law(body, pipe, speed).value for pipe, speed in speeds.items())
         yield Result(
-            f"{situation}: pipes by law of friction",
-            ", ".join(f"{count} {each}" for each, count in laws.most_common()),
+            worded("{situation}: pipes by law of friction", situation=situation),
+            strung(
+                worded("{count} {law}", count=count, law=a_word(each)) for each, count in laws.most_common()
+            ),
             "",
         )
 

@@ -13,15 +13,18 @@ from circuitcheck.figures.gathering import Gathering
 from circuitcheck.figures.heat_nets import HeatNet, heat_nets
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.telling import Telling
+from circuitcheck.told import a_word, strung, worded
 
 TELLING = Telling(
     "heat-balance",
-    "Heat source against emitters and coil",
-    "Φ = sum of Φn × (ΔT / 50 K)^n over the emitters\nto spare = ΣP − Φ − ΣPc",
-    "Conservation of energy; emitters by EN 442-2, exponent 1.3 (usual).",
-    "Emitters all open and their rooms at the temperature told; pipe losses not counted. What the rooms lose, "
-    "and so what they need, is not in the drawing. An emitter that takes cooler water by its own limit counts "
-    "at its stated output.",
+    a_word("Heat source against emitters and coil"),
+    a_word("Φ = sum of Φn × (ΔT / 50 K)^n over the emitters\nto spare = ΣP − Φ − ΣPc"),
+    a_word("Conservation of energy; emitters by EN 442-2, exponent 1.3 (usual)."),
+    a_word(
+        "Emitters all open and their rooms at the temperature told; pipe losses not counted. What the rooms lose, "
+        "and so what they need, is not in the drawing. An emitter that takes cooler water by its own limit counts "
+        "at its stated output."
+    ),
 )
 COIL_POWER = "coil_power_kw"
 
@@ -42,28 +45,28 @@ def _net(plant: Plant, net: HeatNet) -> Figure:
     given_kw = sum(each.given_w for each in emitters if each is not None) / 1000
     nominal_kw = sum(each.nominal_w for each in emitters if each is not None) / 1000
     coil_kw = sum(coils)
-    results = [Result("Heat sources together", source_kw, "kW")]
+    results = [Result(a_word("Heat sources together"), source_kw, "kW")]
     if net.emitters:
         results += [
-            Result("Emitters at 50 K", nominal_kw, "kW"),
-            Result("Emitters at the design's temperatures", given_kw, "kW"),
-            Result("To spare, heating alone", source_kw - given_kw, "kW"),
+            Result(a_word("Emitters at 50 K"), nominal_kw, "kW"),
+            Result(a_word("Emitters at the design's temperatures"), given_kw, "kW"),
+            Result(a_word("To spare, heating alone"), source_kw - given_kw, "kW"),
         ]
     if coils:
         results += [
-            Result("Coils together", coil_kw, "kW"),
-            Result("To spare, hot water alone", source_kw - coil_kw, "kW"),
+            Result(a_word("Coils together"), coil_kw, "kW"),
+            Result(a_word("To spare, hot water alone"), source_kw - coil_kw, "kW"),
         ]
         if source_kw:
-            results.append(Result("Coils' share of the heat sources", 100 * coil_kw / source_kw, "%"))
+            results.append(Result(a_word("Coils' share of the heat sources"), 100 * coil_kw / source_kw, "%"))
     if coils and net.emitters:
         results.append(
-            Result("To spare, heating and hot water at once", source_kw - given_kw - coil_kw, "kW")
+            Result(a_word("To spare, heating and hot water at once"), source_kw - given_kw - coil_kw, "kW")
         )
     more = ""
     if untold:
-        names = ", ".join(plant.drawing.name(store) for store in untold)
-        more = f"Not counted, since its kind has no coil power: {names}."
+        names = strung(plant.drawing.name(store) for store in untold)
+        more = worded("Not counted, since its kind has no coil power: {names}.", names=names)
     return TELLING.worked(told, net.sources, results, more_limits=more)
 
 

@@ -29,6 +29,7 @@ from circuitcheck.figures.working import (
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing import vessel as sizing
 from circuitcheck.sizing.water import expansion as swell_of
+from circuitcheck.told import a_word, worded
 
 NAME, TITLE = "heating-vessel", "Expansion vessel of the heating water"
 FORMULA = (
@@ -96,14 +97,14 @@ def _one(plant: Plant, water: HeatedWater) -> Figure:
     subject = (*water.parts, *(each for each in _vessel_parts(water) if each not in water.parts))
     why = why_not_reckoned(expansion)
     if not why and not expansion.safety_valves:
-        why = "no safety valve stands on this water, so nothing sets its highest pressure"
+        why = a_word("no safety valve stands on this water, so nothing sets its highest pressure")
     asked = None if why else _gathered(gathering, water)
     if asked is None:
         return refusal(
             NAME, TITLE, subject, gathering, formula=FORMULA, source=SOURCE, limits=LIMITS, why=why
         )
     demand = asked.demand
-    gathering.add("e", "Share by which the water swells", asked.fraction, "", "figure swell")
+    gathering.add("e", a_word("Share by which the water swells"), asked.fraction, "", "figure swell")
     results = [*_needed(asked, demand)]
     for place in water.reached(Role.HOLDS_EXPANSION):
         results += _given(gathering, place, water, asked)
@@ -140,7 +141,7 @@ def _gathered(gathering: Gathering, water: HeatedWater) -> _Asked | None:
 def _charge(gathering: Gathering, water: HeatedWater, hot: float | None) -> float | None:
     """The highest of the vessels' least charges; of one beside the heat source where none is drawn."""
     places = _vessel_parts(water) or water.parts[:1]
-    margin = gathering.design("safety_margin_bar", "margin", "Margin over the static height")
+    margin = gathering.design("safety_margin_bar", "margin", a_word("Margin over the static height"))
     statics = [static_above(water.expansion, part) for part in places]
     highest = max(statics, key=lambda each: each.high)
     for each in statics:
@@ -150,16 +151,22 @@ def _charge(gathering: Gathering, water: HeatedWater, hot: float | None) -> floa
     _add_static(gathering, highest)
     vapour = sizing.vapour_bar(hot)
     if vapour:
-        gathering.add("pv", "Vapour pressure over atmospheric", vapour, "bar", "steam tables (from memory)")
+        gathering.add(
+            "pv",
+            a_word("Vapour pressure over atmospheric"),
+            vapour,
+            "bar",
+            a_word("steam tables (from memory)"),
+        )
     charge = sizing.least_precharge_bar(highest.low, hot, margin)
-    gathering.add("p0", "Least charge", charge, "bar", "worked: 0.0981 × h + pv + margin")
+    gathering.add("p0", a_word("Least charge"), charge, "bar", a_word("worked: 0.0981 × h + pv + margin"))
     return charge
 
 
 def _add_static(gathering: Gathering, static: Bounds) -> None:
     stated = gathering.plant.design("static_height_m") is not None
-    origin = "given design.static_height_m" if stated else "given heights and rises of the parts"
-    gathering.add("h", "Top of the water above the vessel", static.low, "m", origin)
+    origin = "given design.static_height_m" if stated else a_word("given heights and rises of the parts")
+    gathering.add("h", a_word("Top of the water above the vessel"), static.low, "m", origin)
 
 
 def _lowest_setting(gathering: Gathering, expansion: Expansion) -> float | None:
@@ -175,7 +182,7 @@ def _lowest_setting(gathering: Gathering, expansion: Expansion) -> float | None:
         return None
     lowest = min(settings, key=lambda valve: settings[valve])
     gathering.add(
-        "psv", "Safety valve set at", settings[lowest], "bar", setting_origin(gathering.plant, lowest)
+        "psv", a_word("Safety valve set at"), settings[lowest], "bar", setting_origin(gathering.plant, lowest)
     )
     return settings[lowest]
 
@@ -194,49 +201,61 @@ def _final(gathering: Gathering, expansion: Expansion, valve: float | None) -> f
     final = min((each.low for each in finals), default=sizing.final_bar(valve))
     less = sizing.final_bar(valve) - final
     how = (
-        "worked from psv" if abs(less) < 1e-9 else "worked from psv, height and pump between valve and vessel"
+        a_word("worked from psv")
+        if abs(less) < 1e-9
+        else a_word("worked from psv, height and pump between valve and vessel")
     )
-    gathering.add("pe", "Highest pressure at the vessel", final, "bar", how)
+    gathering.add("pe", a_word("Highest pressure at the vessel"), final, "bar", how)
     return final
 
 
 def _needed(asked: _Asked, demand: sizing.Demand) -> Iterator[Result]:
     yield Result("Swell", demand.swell_l, "l")
-    yield Result("Charge, at least", demand.precharge_bar, "bar")
+    yield Result(a_word("Charge, at least"), demand.precharge_bar, "bar")
     if not isfinite(demand.least_l):
-        yield Result("Smallest vessel by BS EN 12828", "none serves: the charge is no lower than pe", "")
+        yield Result(
+            a_word("Smallest vessel by BS EN 12828"),
+            a_word("none serves: the charge is no lower than pe"),
+            "",
+        )
         return
-    yield Result("Smallest vessel by BS EN 12828", demand.least_l, "l")
-    yield Result("Its reserve when cold", sizing.reserve_l(demand.least_l, asked.content_l), "l")
+    yield Result(a_word("Smallest vessel by BS EN 12828"), demand.least_l, "l")
+    yield Result(a_word("Its reserve when cold"), sizing.reserve_l(demand.least_l, asked.content_l), "l")
     if not isfinite(demand.bs_l):
-        yield Result("By the form of BS 5449 and BS 7074-1", "none serves", "")
+        yield Result(a_word("By the form of BS 5449 and BS 7074-1"), a_word("none serves"), "")
         return
-    yield Result("By the form of BS 5449 and BS 7074-1", demand.bs_l, "l")
+    yield Result(a_word("By the form of BS 5449 and BS 7074-1"), demand.bs_l, "l")
     made = sizing.next_made_l(asked.needed_l)
     if made is None:
-        yield Result("Next size made for the larger of the two", "none is made so large: fit several", "")
+        yield Result(
+            a_word("Next size made for the larger of the two"),
+            a_word("none is made so large: fit several"),
+            "",
+        )
         return
-    yield Result("Next size made for the larger of the two", made, "l")
+    yield Result(a_word("Next size made for the larger of the two"), made, "l")
     fill = sizing.cold_fill(made, asked.content_l, demand.swell_l, asked.charge_bar, asked.final_bar)
-    yield Result("That size filled cold, from", fill.least_bar, "bar")
-    yield Result("That size filled cold, to", fill.most_bar, "bar")
+    yield Result(a_word("That size filled cold, from"), fill.least_bar, "bar")
+    yield Result(a_word("That size filled cold, to"), fill.most_bar, "bar")
 
 
 def _given(gathering: Gathering, place: Placed, water: HeatedWater, asked: _Asked) -> Iterator[Result]:
     """What a vessel that is drawn can do; of several, only what they hold."""
     part, fields = place.part, vessel_fields(place)
-    volume = gathering.part(part, fields[0], f"Vn {part}", "Vessel as drawn", needed=False)
-    charge = gathering.part(part, fields[1], f"p0 {part}", "Charge as drawn", needed=False)
+    volume = gathering.part(part, fields[0], f"Vn {part}", a_word("Vessel as drawn"), needed=False)
+    charge = gathering.part(part, fields[1], f"p0 {part}", a_word("Charge as drawn"), needed=False)
     name = gathering.plant.drawing.name(part)
-    name = f"Vessel in {name}" if place.device.built_in else name
+    name = worded("Vessel in {name}", name=name) if place.device.built_in else name
     if volume is None:
-        yield Result(f"{name} as drawn", "volume not known", "")
+        yield Result(worded("{name} as drawn", name=name), a_word("volume not known"), "")
         return
-    yield Result(f"{name} as drawn", float(volume), "l")
+    yield Result(worded("{name} as drawn", name=name), float(volume), "l")
     if len(water.expansion.vessels) > 1:
         return
     vessel = water.expansion.vessels[0]
-    designed = gathering.design("fill_pressure_bar", "pfill", "Fill pressure as designed", needed=False)
+    designed = gathering.design(
+        "fill_pressure_bar", "pfill", a_word("Fill pressure as designed"), needed=False
+    )
     yield from _range(name, float(volume), charge, vessel, asked, designed)
 
 
@@ -250,19 +269,19 @@ def _range(
 ) -> Iterator[Result]:
     """The cold-fill range of a vessel, with its charge as drawn, else with the least one."""
     taken = vessel.least_bar.low if charge is None else float(charge)
-    how = "with the least charge" if charge is None else "charged as drawn"
+    how = a_word("with the least charge") if charge is None else a_word("charged as drawn")
     fill = sizing.cold_fill(volume, asked.content_l, asked.demand.swell_l, taken, vessel.final_bar.low)
     if fill.least_bar > fill.most_bar:
-        why = "none: too small, or charged too high"
-        yield Result(f"{name} {how}, cold-fill range", why, "")
+        why = a_word("none: too small, or charged too high")
+        yield Result(worded("{name} {how}, cold-fill range", name=name, how=how), why, "")
         return
-    yield Result(f"{name} {how}, filled cold from", fill.least_bar, "bar")
-    yield Result(f"{name} {how}, filled cold to", fill.most_bar, "bar")
+    yield Result(worded("{name} {how}, filled cold from", name=name, how=how), fill.least_bar, "bar")
+    yield Result(worded("{name} {how}, filled cold to", name=name, how=how), fill.most_bar, "bar")
     if designed is not None:
-        where = "within that"
+        where = a_word("within that")
         if not fill.least_bar - ROUNDING <= designed <= fill.most_bar + ROUNDING:
-            where = "below that" if designed < fill.least_bar else "above that"
-        yield Result(f"Fill pressure as designed ({where})", float(designed), "bar")
+            where = a_word("below that") if designed < fill.least_bar else a_word("above that")
+        yield Result(worded("Fill pressure as designed ({where})", where=where), float(designed), "bar")
 
 
 def _moves(plant: Plant, water: HeatedWater, asked: _Asked) -> Iterator[Moves]:
@@ -279,7 +298,7 @@ def _moves(plant: Plant, water: HeatedWater, asked: _Asked) -> Iterator[Moves]:
     if "safety_margin_bar" not in plant.drawing.design:
         yield Moves(
             "design.safety_margin_bar",
-            "0.2 bar instead of 0.3 (smallest vessel)",
+            a_word("0.2 bar instead of 0.3 (smallest vessel)"),
             share(replace(asked, charge_bar=asked.charge_bar - 0.1)),
         )
     for valve in water.expansion.safety_valves:
@@ -287,5 +306,7 @@ def _moves(plant: Plant, water: HeatedWater, asked: _Asked) -> Iterator[Moves]:
         if not valve.device.built_in and "set_pressure_bar" not in own and asked.valve_bar == 3:
             moved = replace(asked, final_bar=asked.final_bar - 0.5, valve_bar=asked.valve_bar - 0.5)
             yield Moves(
-                f"{valve.part}.set_pressure_bar", "2.5 bar instead of 3 (smallest vessel)", share(moved)
+                f"{valve.part}.set_pressure_bar",
+                a_word("2.5 bar instead of 3 (smallest vessel)"),
+                share(moved),
             )

@@ -17,15 +17,20 @@ from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.demand import design_flow_l_s, l_min, total_units
 from circuitcheck.sizing.heating_up import flow_heated_l_min
 from circuitcheck.sizing.mixing import MIXED_C
+from circuitcheck.told import a_word, worded
 
 HOT_C = 60.0
 TELLING = Telling(
     "instant-hot-water",
-    "Hot water heated as it is drawn",
-    "q = P / (ρ c (T − Tc))\nwhat the outlets ask for, from their loading units and the largest (EN 806-3, Annex B)",
+    a_word("Hot water heated as it is drawn"),
+    a_word(
+        "q = P / (ρ c (T − Tc))\nwhat the outlets ask for, from their loading units and the largest (EN 806-3, Annex B)"
+    ),
     f"A heat balance. {UNITS_SOURCE}; its Annex B for the design flow (from memory).",
-    "All of the output heats the drinking water, none of it the rooms, and none is lost. Whatever the maker "
-    "states as the hot flow holds for the rise he states it for.",
+    a_word(
+        "All of the output heats the drinking water, none of it the rooms, and none is lost. Whatever the maker "
+        "states as the hot flow holds for the rise he states it for."
+    ),
 )
 
 
@@ -43,20 +48,28 @@ def _heater(plant: Plant, giver: Giver) -> Figure:
         return TELLING.lacking(told, (giver.part,))
     if cold >= MIXED_C:
         return TELLING.refused(
-            told, (giver.part,), f"Water that comes at {cold:g} °C needs no heating to 40 °C."
+            told,
+            (giver.part,),
+            worded("Water that comes at {cold:g} °C needs no heating to 40 °C.", cold=cold),
         )
     results = [
-        Result("Its output heats to 40 °C", flow_heated_l_min(float(output), cold, MIXED_C), "l/min"),
-        Result("Its output heats to 60 °C", flow_heated_l_min(float(output), cold, HOT_C), "l/min"),
+        Result(a_word("Its output heats to 40 °C"), flow_heated_l_min(float(output), cold, MIXED_C), "l/min"),
+        Result(a_word("Its output heats to 60 °C"), flow_heated_l_min(float(output), cold, HOT_C), "l/min"),
     ]
     stated = told.part(giver.part, "hot_flow_lpm", "qs", needed=False)
     if stated is not None:
-        results.append(Result("Hot flow stated", float(stated), "l/min"))
+        results.append(Result(a_word("Hot flow stated"), float(stated), "l/min"))
     units = [units_of(told, outlet) for outlet in fed_by(plant, giver)]
     known = [each for each in units if each is not None]
     if known:
         needed = l_min(design_flow_l_s(total_units(known), max(known)))
-        least = "" if len(known) == len(units) else ", at the least"
-        results.append(Result(f"Its outlets ask for, mixed to 40 °C{least}", needed, "l/min"))
-    more = f"Outlets not counted for want of {', '.join(told.missing)}." if told.missing else ""
+        least = "" if len(known) == len(units) else a_word(", at the least")
+        results.append(
+            Result(worded("Its outlets ask for, mixed to 40 °C{least}", least=least), needed, "l/min")
+        )
+    more = (
+        worded("Outlets not counted for want of {missing}.", missing=", ".join(told.missing))
+        if told.missing
+        else ""
+    )
     return TELLING.worked(told, (giver.part,), results, more_limits=more)

@@ -15,6 +15,7 @@ from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.working import refusal
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.discharge import within
+from circuitcheck.told import a_word, worded
 
 NAME, TITLE = "least-content", "Content that always circulates"
 FORMULA = (
@@ -44,15 +45,19 @@ def work(plant: Plant) -> tuple[Figure, ...]:
 
 def _one(plant: Plant, heat: Placed) -> Figure:
     gathering, subject = Gathering(plant), (heat.part,)
-    needed = gathering.part(heat.part, FIELD, "Vmin", "Content that must circulate")
+    needed = gathering.part(heat.part, FIELD, "Vmin", a_word("Content that must circulate"))
     if needed is None:
         return _refused(gathering, subject)
     if not any(each.running for each in plant.situations.all):
-        return _refused(gathering, subject, "no pump drives water round, so nothing says what circulates")
+        return _refused(
+            gathering, subject, a_word("no pump drives water round, so nothing says what circulates")
+        )
     found = heated_rounds(plant, heat)
     if not found:
         return _refused(
-            gathering, subject, "hot water alone takes its heat, and what is behind a coil takes it up"
+            gathering,
+            subject,
+            a_word("hot water alone takes its heat, and what is behind a coil takes it up"),
         )
     if missing := tuple(field for each in found for field in each.missing):
         whole = plant.contents.of(plant.bodies.of(heat.other))
@@ -62,24 +67,28 @@ def _one(plant: Plant, heat: Placed) -> Figure:
         return _refused(gathering, subject)
     for each in {each.situation.name: each for each in reversed(found)}.values():
         gathering.add(
-            "Vround", f"Goes round, {each.situation.name}", each.litres, "l", "worked from the drawing"
+            "Vround",
+            worded("Goes round, {name}", name=each.situation.name),
+            each.litres,
+            "l",
+            a_word("worked from the drawing"),
         )
     least = min(found, key=lambda each: each.litres)
     spare = least.litres - needed
     results = (
-        Result("Least that goes round", least.litres, "l"),
-        Result("That is in the situation", least.situation.name, ""),
-        Result("To spare" if spare >= 0 else "Short by", abs(spare), "l"),
+        Result(a_word("Least that goes round"), least.litres, "l"),
+        Result(a_word("That is in the situation"), least.situation.name, ""),
+        Result(a_word("To spare") if spare >= 0 else a_word("Short by"), abs(spare), "l"),
     )
     return Figure(NAME, TITLE, subject, results, FORMULA, gathering.inputs, SOURCE, LIMITS)
 
 
 def _short_in_all(gathering: Gathering, subject: tuple[str, ...], litres: float, needed: float) -> Figure:
     """Though not all is known of what goes round: there is not so much in the whole circuit."""
-    gathering.add("V", "Water content", litres, "l", "figure water-content")
+    gathering.add("V", a_word("Water content"), litres, "l", "figure water-content")
     results = (
-        Result("All of the water content", litres, "l"),
-        Result("Short of what must circulate by, at least", needed - litres, "l"),
+        Result(a_word("All of the water content"), litres, "l"),
+        Result(a_word("Short of what must circulate by, at least"), needed - litres, "l"),
     )
     return Figure(NAME, TITLE, subject, results, FORMULA, gathering.inputs, SOURCE, LIMITS)
 

@@ -24,11 +24,12 @@ from circuitcheck.figures.gathering import Gathering
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.solved import Run, SolvedBody
 from circuitcheck.figures.telling import Telling
+from circuitcheck.told import a_word, worded
 
 TELLING = Telling(
     "noise",
-    "Velocity in each pipe",
-    "v = 4 Q / (π d²)\nbore that is quiet = d √(v / limit)",
+    a_word("Velocity in each pipe"),
+    a_word("v = 4 Q / (π d²)\nbore that is quiet = d √(v / limit)"),
     SOURCE,
     f"{LIMITS} Mean velocity over the bore; valves and sharp bends can be heard sooner.",
 )
@@ -48,15 +49,15 @@ def _one(plant: Plant, body: SolvedBody) -> Figure:
     if refused is not None:
         return refused
     told = Gathering(plant)
-    limit = float(told.limit("flow.highest_velocity_m_s", "limit", "Highest velocity"))
+    limit = float(told.limit("flow.highest_velocity_m_s", "limit", a_word("Highest velocity")))
     take_water(told)
     take_curves(told, body)
     fast = sorted(_fastest(body), key=lambda each: (-each[0], each[1]))
     if not fast:
-        return TELLING.refused(told, body.pumps, "no pump drives water through any pipe")
+        return TELLING.refused(told, body.pumps, a_word("no pump drives water through any pipe"))
     speed, pipe, run = fast[0]
     results = [
-        Result("Fastest of all", speed, "m/s"),
+        Result(a_word("Fastest of all"), speed, "m/s"),
         *(_shown(plant, body, each) for each in fast),
         *(_wider(plant, body, each, limit) for each in fast if each[0] > limit),
     ]
@@ -76,10 +77,19 @@ def _fastest(body: SolvedBody) -> Iterator[Fast]:
 
 def _shown(plant: Plant, body: SolvedBody, fast: Fast) -> Result:
     speed, pipe, run = fast
-    return Result(f"{plant.drawing.name(pipe)}, bore {body.bore_mm(pipe):g} mm, {called(run)}", speed, "m/s")
+    return Result(
+        worded(
+            "{pipe}, bore {bore_mm:g} mm, {run}",
+            pipe=plant.drawing.name(pipe),
+            bore_mm=body.bore_mm(pipe),
+            run=called(run),
+        ),
+        speed,
+        "m/s",
+    )
 
 
 def _wider(plant: Plant, body: SolvedBody, fast: Fast, limit: float) -> Result:
     speed, pipe, _ = fast
     bore = (body.bore_mm(pipe) or 0.0) * sqrt(speed / limit)
-    return Result(f"Too fast: {plant.drawing.name(pipe)} would want a bore of", bore, "mm")
+    return Result(worded("Too fast: {pipe} would want a bore of", pipe=plant.drawing.name(pipe)), bore, "mm")

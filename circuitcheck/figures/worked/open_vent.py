@@ -19,15 +19,22 @@ from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.telling import Telling
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.open_vent import least_height_by_gravity_m
+from circuitcheck.told import a_word, worded
 
 TELLING = Telling(
     "open-vent",
-    "Open vent: size and height above the water",
-    "least height by gravity: h = 0.04 H + 0.15 m\nagainst a pump: h above the head that pushes on the vent",
-    "BS 5449: 22 mm, and 450 mm for a pumped circuit (as taught in trade textbooks; bore of 19 mm from memory). "
-    "WFR guidance to Schedule 2, G20.3: 0.04 H + 0.15, written for a store's vent. Hydrostatics.",
-    "The pump at its shut-off head, the most it can put there. H is told down to where the heat source or the "
-    "store stands. Only the vent's own pipe is measured here, from the circuit to its end.",
+    a_word("Open vent: size and height above the water"),
+    a_word(
+        "least height by gravity: h = 0.04 H + 0.15 m\nagainst a pump: h above the head that pushes on the vent"
+    ),
+    a_word(
+        "BS 5449: 22 mm, and 450 mm for a pumped circuit (as taught in trade textbooks; bore of 19 mm from memory). "
+        "WFR guidance to Schedule 2, G20.3: 0.04 H + 0.15, written for a store's vent. Hydrostatics."
+    ),
+    a_word(
+        "The pump at its shut-off head, the most it can put there. H is told down to where the heat source or the "
+        "store stands. Only the vent's own pipe is measured here, from the circuit to its end."
+    ),
 )
 
 CHECKS = ("open-vent-too-small", "pump-over-or-draws-air")
@@ -56,7 +63,7 @@ def _vent(plant: Plant, place: Placed) -> Figure | None:
     results = [*_size(told, tap), *_heights(told, place, tap, heats or stores, pumped=bool(heats))]
     if not results:
         return TELLING.lacking(told, (place.part,))
-    more = f"Not known: {', '.join(told.missing)}." if told.missing else ""
+    more = worded("Not known: {missing}.", missing=", ".join(told.missing)) if told.missing else ""
     return TELLING.worked(told, (place.part,), results, more_limits=more)
 
 
@@ -66,13 +73,19 @@ def _size(told: Gathering, tap: Tapping) -> list[Result]:
         bore, missing = pipe_bore_mm(told.plant, pipe)
         told.lacks(*missing)
         if bore is not None:
-            told.add("d", f"Bore of {pipe}", bore, "mm", "given, or of standard tube of its size")
+            told.add(
+                "d",
+                worded("Bore of {pipe}", pipe=pipe),
+                bore,
+                "mm",
+                a_word("given, or of standard tube of its size"),
+            )
             bores.append(bore)
-    results = [Result("Narrowest bore of its pipe", min(bores), "mm")] if bores else []
+    results = [Result(a_word("Narrowest bore of its pipe"), min(bores), "mm")] if bores else []
     least = limit_or_none(told.plant, "open_vent.smallest_bore_mm")
     if bores and least is not None:
-        told.limit("open_vent.smallest_bore_mm", "dm", "Smallest bore of an open vent")
-        results.append(Result("Smallest bore allowed", least, "mm"))
+        told.limit("open_vent.smallest_bore_mm", "dm", a_word("Smallest bore of an open vent"))
+        results.append(Result(a_word("Smallest bore allowed"), least, "mm"))
     return results
 
 
@@ -82,23 +95,32 @@ def _heights(
     results = []
     height = _height_above_water(told, place)
     if height is not None:
-        results.append(Result("It ends above the water", height, "m"))
+        results.append(Result(a_word("It ends above the water"), height, "m"))
     feeds = [
         feed
         for feed in told.plant.circuit.devices(Role.FEEDS)
         if told.plant.bodies.of(feed.node) == told.plant.bodies.of(place.node)
     ]
     name = told.plant.drawing.name
-    levels = [told.part(feed.part, "water_level_m", "z", f"Water of {name(feed.part)}") for feed in feeds]
+    levels = [
+        told.part(feed.part, "water_level_m", "z", worded("Water of {part}", part=name(feed.part)))
+        for feed in feeds
+    ]
     stands = {part: told.plant.heights.of(part) for part in hot}
     told.lacks(*told.plant.heights.missing_for([part for part in hot if stands[part] is None]))
     heights = [each for each in stands.values() if each is not None]
     known = [float(level) for level in levels if level is not None]
     if heights and known:
         above = max(known) - min(heights)
-        told.add("H", "From the water down to what heats", above, "m", "worked out from the heights")
+        told.add(
+            "H",
+            a_word("From the water down to what heats"),
+            above,
+            "m",
+            a_word("worked out from the heights"),
+        )
         if above >= 0:
-            least = "Least height, turning by gravity" if pumped else "Least height"
+            least = a_word("Least height, turning by gravity") if pumped else a_word("Least height")
             results.append(Result(least, least_height_by_gravity_m(above), "m"))
     if pumped:
         results += _pumped(told, tap, feeds, height)
@@ -109,8 +131,8 @@ def _pumped(told: Gathering, tap: Tapping, feeds: list[Placed], height: float | 
     results = []
     least = limit_or_none(told.plant, "open_vent.least_height_pumped_m")
     if least is not None:
-        told.limit("open_vent.least_height_pumped_m", "hp", "Least height of a pumped circuit's vent")
-        results.append(Result("Least height, fully pumped", least, "m"))
+        told.limit("open_vent.least_height_pumped_m", "hp", a_word("Least height of a pumped circuit's vent"))
+        results.append(Result(a_word("Least height, fully pumped"), least, "m"))
     pumps = _pumps_between(told.plant, tap, feeds)
     if pumps is None:
         return results
@@ -118,9 +140,9 @@ def _pumped(told: Gathering, tap: Tapping, feeds: list[Placed], height: float | 
     if any(head is None for head in heads):
         return results
     head = sum(float(each) for each in heads if each is not None)
-    results.append(Result("Pump head that pushes on it", head, "m"))
+    results.append(Result(a_word("Pump head that pushes on it"), head, "m"))
     if height is not None and head > 0:
-        results.append(Result("Height to spare above that", height - head, "m"))
+        results.append(Result(a_word("Height to spare above that"), height - head, "m"))
     return results
 
 
@@ -139,7 +161,9 @@ def _height_above_water(told: Gathering, place: Placed) -> float | None:
     if end is None or level is None:
         told.lacks(f"{place.part}.height_above_water_mm")
         return None
-    told.add("h", "Height above the water", end - float(level), "m", "worked out from the heights")
+    told.add(
+        "h", a_word("Height above the water"), end - float(level), "m", a_word("worked out from the heights")
+    )
     return end - float(level)
 
 

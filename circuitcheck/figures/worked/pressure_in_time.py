@@ -16,21 +16,28 @@ from circuitcheck.figures.rising import Asked, SourceRise, rises
 from circuitcheck.figures.telling import Telling
 from circuitcheck.sizing.pressure_in_time import Heated, Rise, after_cooling_bar, bar_per_k
 from circuitcheck.sizing.water import density_kg_m3
+from circuitcheck.told import a_word, worded
 
 SHOWN_ROWS = 6
 TELLING = Telling(
     "pressure-in-time",
-    "Pressure in time",
-    "P dt = m c dT\n"
-    "V (e − 3 g ΔT) = V k (p − pstart) + G (1 − (pstart + 1)/(p + 1))\n"
-    "k = compressibility of water + d/(E s) of the tube; g = growth of the tube by warmth\n"
-    "G = gas in the vessel, none where it is full of water\n"
-    "safety valve: p stays at psv, what swells further goes out",
-    "A heat balance; Boyle's law; density and compressibility of water: Kell, 1975 (from memory; within 0.1 % of "
-    "IAPWS-95); stretch of the tube as in the theory of water hammer, copper of 22 mm (from memory).",
-    "Full output from the fill temperature on, no heat taken away, all the water alike; 0 to 110 °C, 100 bar. "
-    "Pressed steel gives more than tube and slows the rise; air in the water slows it much. The valve is taken "
-    "to hold its setting, level with the vessel; its full lift needs up to a tenth more.",
+    a_word("Pressure in time"),
+    a_word(
+        "P dt = m c dT\n"
+        "V (e − 3 g ΔT) = V k (p − pstart) + G (1 − (pstart + 1)/(p + 1))\n"
+        "k = compressibility of water + d/(E s) of the tube; g = growth of the tube by warmth\n"
+        "G = gas in the vessel, none where it is full of water\n"
+        "safety valve: p stays at psv, what swells further goes out"
+    ),
+    a_word(
+        "A heat balance; Boyle's law; density and compressibility of water: Kell, 1975 (from memory; within 0.1 % of "
+        "IAPWS-95); stretch of the tube as in the theory of water hammer, copper of 22 mm (from memory)."
+    ),
+    a_word(
+        "Full output from the fill temperature on, no heat taken away, all the water alike; 0 to 110 °C, 100 bar. "
+        "Pressed steel gives more than tube and slows the rise; air in the water slows it much. The valve is taken "
+        "to hold its setting, level with the vessel; its full lift needs up to a tenth more."
+    ),
 )
 
 
@@ -50,9 +57,11 @@ def _one(asked: Asked) -> Figure:
 
 def _results(found: SourceRise) -> Iterator[Result]:
     if found.with_vessel is not None:
-        yield from _told("with the vessel", found.with_vessel, found.valve_bar)
+        yield from _told(a_word("with the vessel"), found.with_vessel, found.valve_bar)
     yield from _told(
-        "with the vessel full of water" if found.with_vessel else "as drawn", found.flooded, found.valve_bar
+        a_word("with the vessel full of water") if found.with_vessel else a_word("as drawn"),
+        found.flooded,
+        found.valve_bar,
     )
     yield from _lost(found)
     if found.shut_in is not None and found.shut_in_water is not None:
@@ -61,11 +70,19 @@ def _results(found: SourceRise) -> Iterator[Result]:
 
 def _told(how: str, risen: Rise, valve_bar: float | None) -> Iterator[Result]:
     if risen.lifts is not None:
-        yield Result(f"{how}: safety valve lifts after", risen.lifts.seconds, "s")
-        yield Result(f"{how}: it lifts at", risen.lifts.temperature_c, "°C")
-        yield Result(f"{how}: it has let out by {risen.end.temperature_c:.4g} °C", risen.end.let_out_l, "l")
+        yield Result(worded("{how}: safety valve lifts after", how=how), risen.lifts.seconds, "s")
+        yield Result(worded("{how}: it lifts at", how=how), risen.lifts.temperature_c, "°C")
+        yield Result(
+            worded(
+                "{how}: it has let out by {temperature_c:.4g} °C",
+                how=how,
+                temperature_c=risen.end.temperature_c,
+            ),
+            risen.end.let_out_l,
+            "l",
+        )
     elif valve_bar is not None:
-        yield Result(f"{how}: below the safety valve by", valve_bar - risen.end.bar, "bar")
+        yield Result(worded("{how}: below the safety valve by", how=how), valve_bar - risen.end.bar, "bar")
     yield from _rows(how, risen)
 
 
@@ -74,11 +91,20 @@ def _rows(how: str, risen: Rise) -> Iterator[Result]:
     last = len(risen.rows) - 1
     for place in dict.fromkeys(round(last * each / (SHOWN_ROWS - 1)) for each in range(SHOWN_ROWS)):
         row = risen.rows[place]
-        yield Result(f"{how}: after {_time(row.seconds)}, at {row.temperature_c:.3g} °C", row.bar, "bar")
+        yield Result(
+            worded(
+                "{how}: after {seconds}, at {temperature_c:.3g} °C",
+                how=how,
+                seconds=_time(row.seconds),
+                temperature_c=row.temperature_c,
+            ),
+            row.bar,
+            "bar",
+        )
 
 
 def _time(seconds: float) -> str:
-    return f"{seconds:.3g} s" if seconds < 100 else f"{seconds / 60:.3g} min"
+    return f"{seconds:.3g} s" if seconds < 100 else worded("{seconds:.3g} min", seconds=seconds / 60)
 
 
 def _lost(found: SourceRise) -> Iterator[Result]:
@@ -88,15 +114,17 @@ def _lost(found: SourceRise) -> Iterator[Result]:
         return
     kilograms = out * density_kg_m3(found.flooded.end.temperature_c) / 1000
     cold = after_cooling_bar(found.flooded_water, kilograms)
-    said = "none: the top draws in air" if cold is None else f"{cold:.3g} bar"
-    yield Result("with the vessel full of water: pressure cold again", said, "")
+    said = a_word("none: the top draws in air") if cold is None else worded("{cold:.3g} bar", cold=cold)
+    yield Result(a_word("with the vessel full of water: pressure cold again"), said, "")
 
 
 def _shut_in(risen: Rise, water: Heated) -> Iterator[Result]:
-    how = "shut in by valves, no safety valve"
+    how = a_word("shut in by valves, no safety valve")
     for at in (water.from_c + 5, 60.0):
         if water.from_c < at <= risen.end.temperature_c:
-            yield Result(f"{how}: each degree at {at:.3g} °C", bar_per_k(water, at), "bar")
+            yield Result(
+                worded("{how}: each degree at {at:.3g} °C", how=how, at=at), bar_per_k(water, at), "bar"
+            )
     yield from _rows(how, risen)
 
 
@@ -107,6 +135,6 @@ def _moves(found: SourceRise) -> Iterator[Moves]:
         return
     to_c = found.shut_in.end.temperature_c
     own = water.pressure_bar(to_c)
-    for by, share in (("none", 0.0), ("twice as much", 2.0)):
+    for by, share in (("none", 0.0), (a_word("twice as much"), 2.0)):
         moved = replace(water, stretch_per_bar=share * water.stretch_per_bar).pressure_bar(to_c)
-        yield Moves(f"stretch of the tube (shut in, at {to_c:.3g} °C)", by, moved / own - 1)
+        yield Moves(worded("stretch of the tube (shut in, at {to_c:.3g} °C)", to_c=to_c), by, moved / own - 1)

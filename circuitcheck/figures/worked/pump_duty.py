@@ -29,13 +29,16 @@ from circuitcheck.figures.gathering import Gathering
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.solved import SolvedBody
 from circuitcheck.figures.telling import Telling
+from circuitcheck.told import a_word, worded
 
 TELLING = Telling(
     "pump-duty",
-    "Duty of the pump",
-    "works where H0 (1 − (Q/Q0)²) = what the circuit loses at Q\n"
-    "needed: Q = Σ P / (ρ c ΔT) of what it serves, H = losses of the index circuit at design flows\n"
-    "to spare = pump's head at the needed flow − needed head",
+    a_word("Duty of the pump"),
+    a_word(
+        "works where H0 (1 − (Q/Q0)²) = what the circuit loses at Q\n"
+        "needed: Q = Σ P / (ρ c ΔT) of what it serves, H = losses of the index circuit at design flows\n"
+        "to spare = pump's head at the needed flow − needed head"
+    ),
     SOURCE,
     f"{LIMITS} Where all that is called wants more than the heat sources give, its design is cut to that. A coil "
     "without a stated power takes what the others leave of the heat source's output.",
@@ -66,11 +69,13 @@ def _one(plant: Plant, body: SolvedBody, pump: str) -> Figure:
     for need in needs:
         results += _needed(flows, need)
     if not results:
-        return TELLING.refused(told, (pump,), "it runs in no situation")
+        return TELLING.refused(told, (pump,), a_word("it runs in no situation"))
     moves = (
         move
         for run in driven(body)[:1]
-        for move in usual_moves(body, run, lambda each: flow_lpm(each, pump), f"flow, {called(run)}")
+        for move in usual_moves(
+            body, run, lambda each: flow_lpm(each, pump), worded("flow, {run}", run=called(run))
+        )
     )
     return TELLING.worked(told, (pump,), results, moves=moves)
 
@@ -79,20 +84,28 @@ def _works(body: SolvedBody, pump: str) -> Iterator[Result]:
     for run in driven(body):
         flow, across = flow_lpm(run, pump), across_pa(run, pump)
         if pump in run.situation.running and flow is not None:
-            yield Result(f"{called(run)}: flow", flow, "l/min")
+            yield Result(worded("{run}: flow", run=called(run)), flow, "l/min")
             if across is not None:
-                yield Result(f"{called(run)}: head", head_m(body, -across), "m")
+                yield Result(worded("{run}: head", run=called(run)), head_m(body, -across), "m")
 
 
 def _needed(flows: DesignFlows, need: Needed) -> Iterator[Result]:
     situation = called(need.run)
     if need.why:
-        yield Result(f"{situation}: needed", f"not told: {need.why}", "")
+        yield Result(
+            worded("{situation}: needed", situation=situation), worded("not told: {why}", why=need.why), ""
+        )
         return
     body = flows.body
-    yield Result(f"{situation}: flow needed", lpm(need.flow_m3_s), "l/min")
-    yield Result(f"{situation}: head needed", head_m(body, need.pressure_pa), "m")
+    yield Result(worded("{situation}: flow needed", situation=situation), lpm(need.flow_m3_s), "l/min")
+    yield Result(worded("{situation}: head needed", situation=situation), head_m(body, need.pressure_pa), "m")
     spare = flows.surplus_pa(need)
     yield Result(
-        f"{situation}: head {'to spare' if spare >= 0 else 'short by'}", head_m(body, abs(spare)), "m"
+        worded(
+            "{situation}: head {what}",
+            situation=situation,
+            what=a_word("to spare") if spare >= 0 else a_word("short by"),
+        ),
+        head_m(body, abs(spare)),
+        "m",
     )

@@ -13,6 +13,7 @@ from circuitcheck.figures.heated_water import HeatedWater, sealed_waters
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.working import refusal
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import a_word, worded
 
 NAME, TITLE = "safety-valve", "Capacity of the safety valves"
 FORMULA = "to spare = Σ capacity − Σ output"
@@ -52,16 +53,22 @@ def _one(plant: Plant, water: HeatedWater) -> Figure | None:
     gathering = Gathering(plant)
     subject = (*valves, *sources)
     name = plant.drawing.name
-    outputs = [gathering.part(each, "output_kw", f"P {each}", f"Output of {name(each)}") for each in sources]
+    outputs = [
+        gathering.part(each, "output_kw", f"P {each}", worded("Output of {each}", each=name(each)))
+        for each in sources
+    ]
     passed = [
-        gathering.part(each, "capacity_kw", f"Q {each}", f"Capacity of {name(each)}") for each in valves
+        gathering.part(each, "capacity_kw", f"Q {each}", worded("Capacity of {each}", each=name(each)))
+        for each in valves
     ]
     if gathering.missing:
         return refusal(NAME, TITLE, subject, gathering, formula=FORMULA, source=SOURCE, limits=LIMITS)
     output, capacity = sum(float(each) for each in outputs), sum(float(each) for each in passed)
     results = (
-        Result("Heat to blow off", output, "kW"),
-        Result("Capacity of the safety valves", capacity, "kW"),
-        Result("To spare" if capacity >= output else "Short by", abs(capacity - output), "kW"),
+        Result(a_word("Heat to blow off"), output, "kW"),
+        Result(a_word("Capacity of the safety valves"), capacity, "kW"),
+        Result(
+            a_word("To spare") if capacity >= output else a_word("Short by"), abs(capacity - output), "kW"
+        ),
     )
     return Figure(NAME, TITLE, subject, results, FORMULA, gathering.inputs, SOURCE, LIMITS)

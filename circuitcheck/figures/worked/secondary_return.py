@@ -20,17 +20,22 @@ from circuitcheck.figures.working import hotter_moves
 from circuitcheck.sizing.heating_up import flow_heated_l_min
 from circuitcheck.sizing.standing_loss import TESTED_ROOM_C, bare_pipe_w_m, insulated_pipe_w_m
 from circuitcheck.sizing.tube import outside_mm
+from circuitcheck.told import a_word, worded
 
 DROP_K = 5.0
 TELLING = Telling(
     "secondary-return",
-    "Secondary return: water, length and loss",
-    "V = sum of bore area × length\nΦ = sum of loss a metre × length\nq = Φ / (ρ c × 5 K)",
-    "Insulated pipe: the most that the Domestic Building Services Compliance Guide lets it lose (from "
-    "memory), in proportion to the difference from the room. Bare pipe: EN ISO 12241 (from memory). "
-    "A drop of 5 K on the way: common practice, no source. Return at 50 °C or above: trade guidance.",
-    "Still air of 15 °C and water as hot as the store all the way; dull tube; fittings and brackets lose more. "
-    "Plastic tube is told as copper of its outside diameter.",
+    a_word("Secondary return: water, length and loss"),
+    a_word("V = sum of bore area × length\nΦ = sum of loss a metre × length\nq = Φ / (ρ c × 5 K)"),
+    a_word(
+        "Insulated pipe: the most that the Domestic Building Services Compliance Guide lets it lose (from "
+        "memory), in proportion to the difference from the room. Bare pipe: EN ISO 12241 (from memory). "
+        "A drop of 5 K on the way: common practice, no source. Return at 50 °C or above: trade guidance."
+    ),
+    a_word(
+        "Still air of 15 °C and water as hot as the store all the way; dull tube; fittings and brackets lose more. "
+        "Plastic tube is told as copper of its outside diameter."
+    ),
 )
 
 
@@ -71,16 +76,18 @@ def _store(plant: Plant, store: str, pipes: tuple[str, ...]) -> Figure:
     for pipe in pipes:
         _add(told, pipe, float(hot), sums)
     results = [
-        Result("Pipe that is kept hot", sums.length_m, "m"),
-        Result("Water in it", sums.litres, "l"),
+        Result(a_word("Pipe that is kept hot"), sums.length_m, "m"),
+        Result(a_word("Water in it"), sums.litres, "l"),
     ]
     beyond = limit_or_none(plant, "store.secondary_content_l")
     if beyond is not None:
-        told.limit("store.secondary_content_l", "V2", "Content beyond which the vessel must be larger")
-        results.append(Result("A larger vessel beyond", beyond, "l"))
+        told.limit(
+            "store.secondary_content_l", "V2", a_word("Content beyond which the vessel must be larger")
+        )
+        results.append(Result(a_word("A larger vessel beyond"), beyond, "l"))
     results += _losses(sums, float(hot))
     unknown = [f"{pipe}.insulated" for pipe in pipes if plant.pipe_value(pipe, "insulated") is None]
-    more = f"Not known: {', '.join(unknown)}." if unknown else ""
+    more = worded("Not known: {unknown}.", unknown=", ".join(unknown)) if unknown else ""
 
     def lost(hot_c: float) -> float:
         warmer = _Round()
@@ -94,12 +101,12 @@ def _store(plant: Plant, store: str, pipes: tuple[str, ...]) -> Figure:
 
 def _add(told: Gathering, pipe: str, hot: float, sums: _Round) -> None:
     plant = told.plant
-    length = told.length_m(pipe, "L", f"Length of {pipe}")
+    length = told.length_m(pipe, "L", worded("Length of {pipe}", pipe=pipe))
     litres, _ = plant.contents.pipe_litres(pipe)
     if length is None or litres is None:
         return
     outside = outside_mm(str(plant.pipe_value(pipe, "material")), float(plant.pipe_value(pipe, "size_mm")))
-    insulated = told.pipe(pipe, "insulated", "i", f"{pipe} insulated", needed=False)
+    insulated = told.pipe(pipe, "insulated", "i", worded("{pipe} insulated", pipe=pipe), needed=False)
     wrapped = insulated_pipe_w_m(outside, hot, TESTED_ROOM_C) * length
     bare = bare_pipe_w_m(outside, hot, TESTED_ROOM_C) * length
     sums.length_m += length
@@ -114,14 +121,14 @@ def _losses(sums: _Round, hot: float) -> list[Result]:
         return []
     found = []
     if sums.least_w < sums.most_w:
-        found.append(Result("Loss, if what is not known is insulated", sums.least_w, "W"))
-        found.append(Result("Loss, if what is not known is bare", sums.most_w, "W"))
+        found.append(Result(a_word("Loss, if what is not known is insulated"), sums.least_w, "W"))
+        found.append(Result(a_word("Loss, if what is not known is bare"), sums.most_w, "W"))
     else:
-        found.append(Result("Loss as drawn", sums.most_w, "W"))
+        found.append(Result(a_word("Loss as drawn"), sums.most_w, "W"))
         if sums.insulated_w < sums.most_w:
-            found.append(Result("Loss if all of it were insulated", sums.insulated_w, "W"))
-    most = ", at the most" if sums.least_w < sums.most_w else ""
-    found.append(Result(f"Loss in a day{most}", sums.most_w * 24 / 1000, "kWh"))
+            found.append(Result(a_word("Loss if all of it were insulated"), sums.insulated_w, "W"))
+    most = a_word(", at the most") if sums.least_w < sums.most_w else ""
+    found.append(Result(worded("Loss in a day{most}", most=most), sums.most_w * 24 / 1000, "kWh"))
     flow = flow_heated_l_min(sums.most_w / 1000, hot - DROP_K, hot)
-    found.append(Result("Flow that keeps the drop to 5 K", flow, "l/min"))
+    found.append(Result(a_word("Flow that keeps the drop to 5 K"), flow, "l/min"))
     return found

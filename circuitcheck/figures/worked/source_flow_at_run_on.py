@@ -27,11 +27,12 @@ from circuitcheck.figures.gathering import Gathering
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.solved import Run, SolvedBody
 from circuitcheck.figures.telling import Telling
+from circuitcheck.told import a_word, worded
 
 TELLING = Telling(
     "source-flow-at-run-on",
-    "Flow through the heat source at pump run-on",
-    "where H0 (1 − (Q/Q0)²) = what the ways still open lose\nto spare = Q − Qmin",
+    a_word("Flow through the heat source at pump run-on"),
+    a_word("where H0 (1 − (Q/Q0)²) = what the ways still open lose\nto spare = Q − Qmin"),
     SOURCE,
     LIMITS,
 )
@@ -64,23 +65,26 @@ def _one(plant: Plant, body: SolvedBody, heat: str) -> Figure | None:
     least = told.part(heat, "minimum_flow_lpm", "Qmin", needed=not own)
     for bypass in bypasses(body):
         told.part(
-            bypass, "set_difference_kpa", f"set {bypass}", f"Set difference of {plant.drawing.name(bypass)}"
+            bypass,
+            "set_difference_kpa",
+            f"set {bypass}",
+            worded("Set difference of {bypass}", bypass=plant.drawing.name(bypass)),
         )
     flows = {run.row: flow for run in runs if (flow := flow_lpm(run, heat)) is not None}
     if told.missing:
         return TELLING.lacking(told, (heat,))
     results = [result for run in runs for result in _results(run, heat, None if own else least)]
     if not flows or not results:
-        return TELLING.refused(told, (heat,), "the flow through it can't be told")
+        return TELLING.refused(told, (heat,), a_word("the flow through it can't be told"))
     lowest = min((run for run in runs if run.row in flows), key=lambda run: flows[run.row])
     more = (
-        "A bypass of its own is built in: what it lets through is the maker's, and not counted here."
+        a_word("A bypass of its own is built in: what it lets through is the maker's, and not counted here.")
         if own
         else ""
     )
     moves = usual_moves(body, lowest, lambda run: flow_lpm(run, heat), called(lowest))
     overrun = f"{heat}.pump_overrun_min"
-    stops = (Moves(overrun, "no run-on", -1.0),) if told.is_default(overrun) else ()
+    stops = (Moves(overrun, a_word("no run-on"), -1.0),) if told.is_default(overrun) else ()
     return TELLING.worked(told, (heat,), results, more_limits=more, moves=(*moves, *stops))
 
 
@@ -88,14 +92,20 @@ def _results(run: Run, heat: str, least: float | None) -> Iterator[Result]:
     flow, situation = flow_lpm(run, heat), called(run)
     if flow is None:
         return
-    yield Result(f"{situation}: flow", flow, "l/min")
+    yield Result(worded("{situation}: flow", situation=situation), flow, "l/min")
     for bypass in bypasses(run.body):
         yield Result(
-            f"{situation}: of it through {run.body.plant.drawing.name(bypass)}",
+            worded(
+                "{situation}: of it through {bypass}",
+                situation=situation,
+                bypass=run.body.plant.drawing.name(bypass),
+            ),
             flow_lpm(run, bypass) or 0.0,
             "l/min",
         )
     if least is not None:
         yield Result(
-            f"{situation}: {'to spare' if flow >= least else 'short by'}", abs(flow - least), "l/min"
+            f"{situation}: {a_word('to spare') if flow >= least else a_word('short by')}",
+            abs(flow - least),
+            "l/min",
         )

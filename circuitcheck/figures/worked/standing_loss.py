@@ -12,16 +12,19 @@ from circuitcheck.figures.hot_water import stores
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.telling import Telling
 from circuitcheck.sizing.standing_loss import TEMPERATURE_FACTOR, store_kwh_day
+from circuitcheck.told import a_word, worded
 
 FACTORY_MM = (25, 50, 80)
 JACKET_MM = 80
 TELLING = Telling(
     "standing-loss",
-    "Heat the store loses while it stands",
-    "Q = L × VF × V × 0.60 a day\nL = 0.005 + 0.55 / (t + 4), with a loose jacket 0.005 + 1.76 / (t + 12.8)\n"
-    "VF = (120 / V)^(1/3)",
-    "SAP 10.2, Tables 2, 2a and 2b (temperature factor 0.60: indirect store with a thermostat).",
-    "A store at about 60 °C in a heated house. Where the maker declares a loss, that goes before.",
+    a_word("Heat the store loses while it stands"),
+    a_word(
+        "Q = L × VF × V × 0.60 a day\nL = 0.005 + 0.55 / (t + 4), with a loose jacket 0.005 + 1.76 / (t + 12.8)\n"
+        "VF = (120 / V)^(1/3)"
+    ),
+    a_word("SAP 10.2, Tables 2, 2a and 2b (temperature factor 0.60: indirect store with a thermostat)."),
+    a_word("A store at about 60 °C in a heated house. Where the maker declares a loss, that goes before."),
 )
 
 
@@ -38,12 +41,16 @@ def _store(plant: Plant, store: str) -> Figure:
     litres = float(volume)
     results = [
         Result(
-            f"With {thickness} mm of factory insulation",
+            worded("With {thickness} mm of factory insulation", thickness=thickness),
             store_kwh_day(litres, thickness) * TEMPERATURE_FACTOR,
-            "kWh a day",
+            a_word("kWh a day"),
         )
         for thickness in FACTORY_MM
     ]
     jacket = store_kwh_day(litres, JACKET_MM, jacket=True) * TEMPERATURE_FACTOR
-    results.append(Result(f"With a loose jacket of {JACKET_MM} mm", jacket, "kWh a day"))
+    results.append(
+        Result(
+            worded("With a loose jacket of {jacket_mm} mm", jacket_mm=JACKET_MM), jacket, a_word("kWh a day")
+        )
+    )
     return TELLING.worked(told, (store,), results)

@@ -17,6 +17,7 @@ from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.working import refusal, static_above
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.vessel import static_bar
+from circuitcheck.told import a_word, worded
 
 NAME, TITLE = "static-pressure", "Static pressure"
 FORMULA = (
@@ -54,20 +55,26 @@ def _sealed(plant: Plant, water: HeatedWater) -> Figure:
     place = low.part if low else water.parts[0]
     static = static_above(water.expansion, place)
     gathering.lacks(*static.missing)
-    fill = gathering.design("fill_pressure_bar", "pfill", "Fill pressure")
+    fill = gathering.design("fill_pressure_bar", "pfill", a_word("Fill pressure"))
     if not static.known or fill is None:
         return refusal(NAME, TITLE, subject, gathering, formula=FORMULA, source=SOURCE, limits=LIMITS)
     stated = plant.design("static_height_m") is not None
-    origin = "given design.static_height_m" if stated else "given heights and rises of the parts"
-    gathering.add("h", f"Top of the water above {plant.drawing.name(place)}", static.low, "m", origin)
+    origin = "given design.static_height_m" if stated else a_word("given heights and rises of the parts")
+    gathering.add(
+        "h",
+        worded("Top of the water above {place}", place=plant.drawing.name(place)),
+        static.low,
+        "m",
+        origin,
+    )
     pressure = static_bar(static.low)
-    margin = gathering.design("safety_margin_bar", "margin", "Margin at the top", needed=False)
+    margin = gathering.design("safety_margin_bar", "margin", a_word("Margin at the top"), needed=False)
     results = [
-        Result("Static pressure", pressure, "bar"),
-        Result("Left at the top, cold", fill - pressure, "bar"),
+        Result(a_word("Static pressure"), pressure, "bar"),
+        Result(a_word("Left at the top, cold"), fill - pressure, "bar"),
     ]
     if margin is not None:
-        results.append(Result("Least fill pressure: static and margin", pressure + margin, "bar"))
+        results.append(Result(a_word("Least fill pressure: static and margin"), pressure + margin, "bar"))
     results += _gauges(plant, place, gauges, fill)
     moves = _moves(plant, margin, pressure)
     return Figure(
@@ -88,12 +95,16 @@ def _lowest(plant: Plant, vessels: tuple[Placed, ...]) -> Placed | None:
 def _gauges(plant: Plant, place: str, gauges: tuple[Placed, ...], fill: float) -> Iterator[Result]:
     for gauge in gauges:
         name = plant.drawing.name(gauge.part)
-        of = f"Gauge of {name}" if gauge.device.built_in else name
+        of = worded("Gauge of {name}", name=name) if gauge.device.built_in else name
         above = plant.heights.difference(place, gauge.part)
         if above is None:
-            yield Result(f"{of} reads, cold", f"{fill:.3g} bar if level with {plant.drawing.name(place)}", "")
+            yield Result(
+                worded("{of} reads, cold", of=of),
+                worded("{fill:.3g} bar if level with {place}", fill=fill, place=plant.drawing.name(place)),
+                "",
+            )
         else:
-            yield Result(f"{of} reads, cold", fill - static_bar(above), "bar")
+            yield Result(worded("{of} reads, cold", of=of), fill - static_bar(above), "bar")
 
 
 def _moves(plant: Plant, margin: float | None, pressure: float) -> tuple[Moves, ...]:
@@ -102,7 +113,7 @@ def _moves(plant: Plant, margin: float | None, pressure: float) -> tuple[Moves, 
     return (
         Moves(
             "design.safety_margin_bar",
-            "0.2 bar instead of 0.3 (least fill pressure)",
+            a_word("0.2 bar instead of 0.3 (least fill pressure)"),
             -0.1 / (pressure + margin),
         ),
     )
@@ -114,12 +125,12 @@ def _open(plant: Plant, water: HeatedWater) -> Figure:
     cisterns = water.reached(Role.FEEDS)
     subject = _subject(water, *cisterns)
     if not cisterns:
-        why = "the water is open, and no cistern that feeds it is drawn"
+        why = a_word("the water is open, and no cistern that feeds it is drawn")
         return refusal(
             NAME, TITLE, subject, gathering, formula=OPEN_FORMULA, source=SOURCE, limits=LIMITS, why=why
         )
     levels = [
-        gathering.part(place.part, "water_level_m", f"z {place.part}", "Water level above the datum")
+        gathering.part(place.part, "water_level_m", f"z {place.part}", a_word("Water level above the datum"))
         for place in cisterns
     ]
     heights = {part: plant.heights.of(part) for part in water.parts}
@@ -130,15 +141,27 @@ def _open(plant: Plant, water: HeatedWater) -> Figure:
     results = []
     for part, height in heights.items():
         gathering.add(
-            f"h {part}", f"Height of {plant.drawing.name(part)}", height or 0.0, "m", f"given heights, {part}"
+            f"h {part}",
+            worded("Height of {part}", part=plant.drawing.name(part)),
+            height or 0.0,
+            "m",
+            f"given heights, {part}",
         )
         results.append(
-            Result(f"Pressure at {plant.drawing.name(part)}", static_bar(level - (height or 0.0)), "bar")
+            Result(
+                worded("Pressure at {part}", part=plant.drawing.name(part)),
+                static_bar(level - (height or 0.0)),
+                "bar",
+            )
         )
     for gauge in water.reached(Role.SHOWS_PRESSURE):
         own = plant.heights.of(gauge.part)
         if own is not None:
             results.append(
-                Result(f"{plant.drawing.name(gauge.part)} reads, cold", static_bar(level - own), "bar")
+                Result(
+                    worded("{part} reads, cold", part=plant.drawing.name(gauge.part)),
+                    static_bar(level - own),
+                    "bar",
+                )
             )
     return Figure(NAME, TITLE, subject, tuple(results), OPEN_FORMULA, gathering.inputs, SOURCE, LIMITS)

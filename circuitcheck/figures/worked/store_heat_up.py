@@ -14,22 +14,29 @@ from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.store_heating import StoreHeating, store_heating
 from circuitcheck.figures.telling import Telling
 from circuitcheck.sizing.heating_up import REHEATED_SHARE, HeatingPower, heat_kwh, minutes
+from circuitcheck.told import a_word, worded
 
 TELLING = Telling(
     "store-heat-up",
-    "Time to heat the store",
-    "Q = V ρ c (Ts − Tc)\nt = Q / min(Ps, Pc)\nafter 70 % drawn: t = 0.7 Q / min(Ps, Pc)",
-    "Heat capacity of water (IAPWS-IF97); the smaller of two powers: conservation of energy. That "
-    "reheating is told for 70 % drawn off: makers' practice after BS EN 12897 (from memory).",
-    "All of the output goes to the store, the coil keeps its power to the end, and the heat that the "
-    "store and its pipes lose on the way is not counted: the real time is longer.",
+    a_word("Time to heat the store"),
+    a_word("Q = V ρ c (Ts − Tc)\nt = Q / min(Ps, Pc)\nafter 70 % drawn: t = 0.7 Q / min(Ps, Pc)"),
+    a_word(
+        "Heat capacity of water (IAPWS-IF97); the smaller of two powers: conservation of energy. That "
+        "reheating is told for 70 % drawn off: makers' practice after BS EN 12897 (from memory)."
+    ),
+    a_word(
+        "All of the output goes to the store, the coil keeps its power to the end, and the heat that the "
+        "store and its pipes lose on the way is not counted: the real time is longer."
+    ),
 )
-COIL_UNKNOWN = "The coil's power is no data of this kind of store: with a weak coil it takes longer still."
+COIL_UNKNOWN = a_word(
+    "The coil's power is no data of this kind of store: with a weak coil it takes longer still."
+)
 TOO_COOL = "Water that comes at {flow:g} °C never brings the store to {hot:g} °C"
 LIMITED = {
-    "source": "the heat source",
-    "coil": "the coil",
-    "both": "heat source and coil alike",
+    "source": a_word("the heat source"),
+    "coil": a_word("the coil"),
+    "both": a_word("heat source and coil alike"),
 }
 
 
@@ -53,7 +60,7 @@ def _store(plant: Plant, store: str) -> Figure | None:
         return TELLING.lacking(told, (store,))
     more = ""
     if power is not None and flow is not None and flow <= hot:
-        more = f"{TOO_COOL.format(flow=flow, hot=hot)}; the immersion heater does."
+        more = worded("{why}; the immersion heater does.", why=worded(TOO_COOL, flow=flow, hot=hot))
         power = None
     elif power is not None and not power.coil_known:
         more = COIL_UNKNOWN
@@ -73,25 +80,33 @@ def _cannot(
     heating: StoreHeating, power: HeatingPower | None, hot: float, cold: float, flow: float | None
 ) -> str:
     if hot <= cold:
-        return f"The store's thermostat, {hot:g} °C, is no hotter than the cold water, {cold:g} °C."
+        return worded(
+            "The store's thermostat, {hot:g} °C, is no hotter than the cold water, {cold:g} °C.",
+            hot=hot,
+            cold=cold,
+        )
     if power is not None and power.kw <= 0 and not heating.immersion_kw:
-        return "The power that heats it is 0."
+        return a_word("The power that heats it is 0.")
     if power is None and not heating.immersion_kw:
         return f"{TOO_COOL.format(flow=flow, hot=hot)}."
     return ""
 
 
 def _results(heat: float, power: HeatingPower | None, heating: StoreHeating) -> list[Result]:
-    found = [Result("Heat from cold", heat, "kWh")]
+    found = [Result(a_word("Heat from cold"), heat, "kWh")]
     if power is not None and power.kw > 0:
-        least = "" if power.coil_known else ", at the least"
+        least = "" if power.coil_known else a_word(", at the least")
         found += [
-            Result("Power that heats it", power.kw, "kW"),
-            Result("Limited by", LIMITED[power.limited_by], ""),
-            Result(f"From cold{least}", minutes(heat, power.kw), "min"),
-            Result(f"After 70 % drawn{least}", minutes(REHEATED_SHARE * heat, power.kw), "min"),
+            Result(a_word("Power that heats it"), power.kw, "kW"),
+            Result(a_word("Limited by"), LIMITED[power.limited_by], ""),
+            Result(worded("From cold{least}", least=least), minutes(heat, power.kw), "min"),
+            Result(
+                worded("After 70 % drawn{least}", least=least),
+                minutes(REHEATED_SHARE * heat, power.kw),
+                "min",
+            ),
         ]
     if heating.immersion_kw:
         alone = minutes(heat, heating.immersion_kw)
-        found.append(Result("From cold by the immersion heater alone", alone, "min"))
+        found.append(Result(a_word("From cold by the immersion heater alone"), alone, "min"))
     return found

@@ -23,6 +23,7 @@ from circuitcheck.figures.store_expansion import (
 from circuitcheck.figures.working import WANTING
 from circuitcheck.sizing.store_vessel import FORMULA as SIZE
 from circuitcheck.sizing.store_vessel import next_size_l, swell_l, taken_l, vessel_for
+from circuitcheck.told import a_word, worded
 
 NAME, TITLE = "store-vessel", "Expansion vessel of the mains-fed store"
 FORMULA = (
@@ -58,7 +59,9 @@ def _one(plant: Plant, water: StoredWater) -> Figure:
     swell = _swell(gathering, water)
     fill = None if why else take_fill_bar(gathering, water)
     relief = None if why else take_relief_bar(gathering, relief_of(water))
-    share = gathering.limit("store.vessel_final_share_of_relief", "share", "Of the relief valve's setting")
+    share = gathering.limit(
+        "store.vessel_final_share_of_relief", "share", a_word("Of the relief valve's setting")
+    )
     if why or gathering.missing or swell is None or fill is None or relief is None:
         return Figure(
             NAME,
@@ -73,7 +76,7 @@ def _one(plant: Plant, water: StoredWater) -> Figure:
             missing=() if why else gathering.missing,
         )
     final = share * relief
-    gathering.add("final", "Highest pressure in service", final, "bar", "worked: share × prv")
+    gathering.add("final", a_word("Highest pressure in service"), final, "bar", a_word("worked: share × prv"))
     results = (*_needed(swell, fill, final), *_drawn(gathering, water, swell, fill, final))
     return Figure(
         NAME,
@@ -91,9 +94,9 @@ def _one(plant: Plant, water: StoredWater) -> Figure:
 def _why(water: StoredWater) -> str:
     """Why it cannot be worked whatever is told; else empty."""
     if not water.mains and not water.reducers:
-        return "nothing that feeds the store is drawn"
+        return a_word("nothing that feeds the store is drawn")
     if not relief_of(water):
-        return (
+        return a_word(
             "no expansion relief valve is drawn whose setting is told; one built into a store has none here"
         )
     return ""
@@ -101,7 +104,7 @@ def _why(water: StoredWater) -> str:
 
 def _swell(gathering: Gathering, water: StoredWater) -> float | None:
     plant = gathering.plant
-    cold = gathering.design("fill_temperature_c", "t1", "Cold water")
+    cold = gathering.design("fill_temperature_c", "t1", a_word("Cold water"))
     total: float | None = 0.0
     for store in water.stores:
         internal = plant.value(store, "internal_expansion")
@@ -109,7 +112,7 @@ def _swell(gathering: Gathering, water: StoredWater) -> float | None:
             continue
         if internal is None:
             gathering.lacks(f"{store}.internal_expansion")
-        hot = gathering.part(store, "thermostat_c", f"t2 {store}", "Store's thermostat")
+        hot = gathering.part(store, "thermostat_c", f"t2 {store}", a_word("Store's thermostat"))
         litres = take_swelling_l(gathering, water, store)
         if cold is None or hot is None or litres is None or total is None:
             total = None
@@ -122,15 +125,17 @@ def _needed(swell: float, fill: float, final: float) -> Iterator[Result]:
     yield Result("Swell", swell, "l")
     needed = vessel_for(swell, fill, fill, final).volume_l
     if needed is None:
-        yield Result("Smallest vessel", "none serves: the fill pressure is no lower than final", "")
+        yield Result(
+            a_word("Smallest vessel"), a_word("none serves: the fill pressure is no lower than final"), ""
+        )
         return
-    yield Result("Charge, with no water in it", fill, "bar")
-    yield Result("Smallest vessel, so charged", needed, "l")
+    yield Result(a_word("Charge, with no water in it"), fill, "bar")
+    yield Result(a_word("Smallest vessel, so charged"), needed, "l")
     size = next_size_l(needed)
     if size is None:
-        yield Result("Next size made", "none is made so large: fit several", "")
+        yield Result(a_word("Next size made"), a_word("none is made so large: fit several"), "")
     else:
-        yield Result("Next size made", size, "l")
+        yield Result(a_word("Next size made"), size, "l")
 
 
 def _drawn(
@@ -138,18 +143,20 @@ def _drawn(
 ) -> Iterator[Result]:
     total: float | None = 0.0
     for vessel in water.vessels:
-        volume = gathering.part(vessel, "volume_l", f"V {vessel}", "Vessel as drawn", needed=False)
-        charge = gathering.part(vessel, "precharge_bar", f"charge {vessel}", "Charge as drawn", needed=False)
+        volume = gathering.part(vessel, "volume_l", f"V {vessel}", a_word("Vessel as drawn"), needed=False)
+        charge = gathering.part(
+            vessel, "precharge_bar", f"charge {vessel}", a_word("Charge as drawn"), needed=False
+        )
         name = gathering.plant.drawing.name(vessel)
         if volume is None or charge is None:
             total = None
-            yield Result(f"{name} as drawn", "volume or charge not known", "")
+            yield Result(worded("{name} as drawn", name=name), a_word("volume or charge not known"), "")
             continue
         takes = taken_l(volume, charge, fill, final)
         total = None if total is None else total + takes
-        yield Result(f"{name} as drawn takes up", takes, "l")
+        yield Result(worded("{name} as drawn takes up", name=name), takes, "l")
     if water.vessels and total is not None:
-        yield Result("To spare beyond the swell", total - swell, "l")
+        yield Result(a_word("To spare beyond the swell"), total - swell, "l")
 
 
 def _moves(plant: Plant, water: StoredWater) -> Iterator[Moves]:
@@ -161,5 +168,7 @@ def _moves(plant: Plant, water: StoredWater) -> Iterator[Moves]:
     usual, warmer = swell_l(1.0, cold, hot), swell_l(1.0, cold, hot + 5)
     if usual > 0:
         yield Moves(
-            f"{water.stores[0]}.thermostat_c", f"{hot + 5:g} °C instead of {hot:g}", warmer / usual - 1
+            f"{water.stores[0]}.thermostat_c",
+            worded("{hot:g} °C instead of {hot_2:g}", hot=hot + 5, hot_2=hot),
+            warmer / usual - 1,
         )

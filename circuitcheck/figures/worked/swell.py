@@ -18,6 +18,7 @@ from circuitcheck.figures.working import (
     why_not_reckoned,
 )
 from circuitcheck.sizing.water import density_kg_m3, expansion
+from circuitcheck.told import a_word
 
 NAME, TITLE = "swell", "Swell of the heating water"
 FORMULA = "e = ρ(t1) / ρ(t2) − 1\nVe = e × V"
@@ -43,11 +44,23 @@ def _one(plant: Plant, water: HeatedWater) -> Figure:
             NAME, TITLE, water.parts, gathering, formula=FORMULA, source=SOURCE, limits=LIMITS, why=why
         )
     fraction = max(0.0, expansion(cold, hot))
-    gathering.add("ρ(t1)", "Density when filled", density_kg_m3(cold), "kg/m³", "figure water-properties")
-    gathering.add("ρ(t2)", "Density when hottest", density_kg_m3(hot), "kg/m³", "figure water-properties")
+    gathering.add(
+        "ρ(t1)",
+        a_word("Density when filled"),
+        density_kg_m3(cold),
+        "kg/m³",
+        "figure water-properties",
+    )
+    gathering.add(
+        "ρ(t2)",
+        a_word("Density when hottest"),
+        density_kg_m3(hot),
+        "kg/m³",
+        "figure water-properties",
+    )
     results = (
         Result("Swell", fraction * content, "l"),
-        Result("Share of the content", 100 * fraction, "%"),
+        Result(a_word("Share of the content"), 100 * fraction, "%"),
     )
     return Figure(
         NAME,

@@ -18,6 +18,7 @@ from circuitcheck.figures.working import WANTING, content_moves, setting_origin,
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing import testing
 from circuitcheck.sizing.vessel import static_bar
+from circuitcheck.told import a_word, worded
 
 NAME, TITLE = "test-and-treatment", "Pressure test and treatment"
 FORMULA = "test = 1.5 × pw (the other source: 1.3 × pw)\ninhibitor = 0.01 × V"
@@ -50,7 +51,9 @@ def _one(plant: Plant, water: HeatedWater) -> Figure:
         moves = (*_setting_moves(gathering, working), *moves)
     why = "" if results and not gathering.missing else WANTING
     if why and not gathering.missing:
-        why = "neither a safety valve nor a cistern tells the working pressure, and no content is known"
+        why = a_word(
+            "neither a safety valve nor a cistern tells the working pressure, and no content is known"
+        )
     return Figure(
         NAME,
         TITLE,
@@ -71,7 +74,7 @@ def _setting_moves(gathering: Gathering, working: float) -> Iterator[Moves]:
     for field in gathering.defaults:
         if field.endswith("set_pressure_bar"):
             moved = testing.pressure_test_bar(working + HIGHER_BY_BAR) / testing.pressure_test_bar(working)
-            yield Moves(field, f"+{HIGHER_BY_BAR:g} bar", moved - 1)
+            yield Moves(field, worded("+{higher_by_bar:g} bar", higher_by_bar=HIGHER_BY_BAR), moved - 1)
 
 
 def _sealed(gathering: Gathering, water: HeatedWater) -> float | None:
@@ -84,7 +87,7 @@ def _sealed(gathering: Gathering, water: HeatedWater) -> float | None:
         return None
     highest = max(known, key=lambda valve: known[valve])
     origin = setting_origin(plant, highest)
-    gathering.add("pw", "Safety valve set at", known[highest], "bar", origin)
+    gathering.add("pw", a_word("Safety valve set at"), known[highest], "bar", origin)
     return known[highest]
 
 
@@ -92,7 +95,7 @@ def _open(gathering: Gathering, water: HeatedWater) -> float | None:
     """The cistern's water over the lowest part of known height."""
     plant = gathering.plant
     levels = [
-        gathering.part(place.part, "water_level_m", f"z {place.part}", "Water level above the datum")
+        gathering.part(place.part, "water_level_m", f"z {place.part}", a_word("Water level above the datum"))
         for place in water.reached(Role.FEEDS)
     ]
     heights = [height for part in water.parts if (height := plant.heights.of(part)) is not None]
@@ -100,7 +103,7 @@ def _open(gathering: Gathering, water: HeatedWater) -> float | None:
     if not levels or None in levels or not heights:
         return None
     pressure = static_bar(max(float(each) for each in levels) - min(heights))
-    gathering.add("pw", "Static pressure at what heats it", pressure, "bar", "figure static-pressure")
+    gathering.add("pw", a_word("Static pressure at what heats it"), pressure, "bar", "figure static-pressure")
     return pressure
 
 
@@ -108,17 +111,21 @@ def _test(plant: Plant, water: HeatedWater, working: float | None) -> Iterator[R
     if working is None:
         return
     test = testing.pressure_test_bar(working)
-    yield Result("Test pressure (1.5 times, used)", test, "bar")
-    yield Result("By the other source (1.3 times)", testing.other_pressure_test_bar(working), "bar")
+    yield Result(a_word("Test pressure (1.5 times, used)"), test, "bar")
+    yield Result(a_word("By the other source (1.3 times)"), testing.other_pressure_test_bar(working), "bar")
     for part in water.parts:
         own = {field.name for field in plant.drawing.components[part].kind.own_fields}
         most = plant.value(part, "maximum_pressure_bar") if "maximum_pressure_bar" in own else None
         if most is not None and most < test:
-            yield Result(f"{plant.drawing.name(part)} is made for less and is left out", float(most), "bar")
+            yield Result(
+                worded("{part} is made for less and is left out", part=plant.drawing.name(part)),
+                float(most),
+                "bar",
+            )
 
 
 def _treatment(content: float | None) -> Iterator[Result]:
     if content is None:
         return
-    yield Result("Water to treat", content, "l")
-    yield Result("Inhibitor at one litre for 100", testing.inhibitor_l(content), "l")
+    yield Result(a_word("Water to treat"), content, "l")
+    yield Result(a_word("Inhibitor at one litre for 100"), testing.inhibitor_l(content), "l")

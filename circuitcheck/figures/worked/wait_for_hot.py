@@ -17,17 +17,22 @@ from circuitcheck.figures.hot_water import UNITS_SOURCE, draw_off_lpm
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.telling import Telling
 from circuitcheck.sizing.waiting import HSE_S, WFR_S, wait_s
+from circuitcheck.told import a_word
 
 TELLING = Telling(
     "wait-for-hot",
-    "Wait for hot water",
-    "V = sum of the contents of the pipes from what is hot to the outlet\nt = V / q, q = 0.1 l/s for each "
-    "loading unit, or the heat source's hot flow if that is less",
+    a_word("Wait for hot water"),
+    a_word(
+        "V = sum of the contents of the pipes from what is hot to the outlet\nt = V / q, q = 0.1 l/s for each "
+        "loading unit, or the heat source's hot flow if that is less"
+    ),
     f"{UNITS_SOURCE}. Sources disagree on the limit: 30 s by the WFR guidance, G18.4; a minute by HSG274 "
     "part 2 and BS 8558.",
-    "The outlet wide open, the pipe cold and full; insulation keeps it warm for a while only. The tube's own "
-    "metal and the mixing on the way add to it (some 10 to 20 % in copper), and a heat source that heats "
-    "water on its way needs seconds to start. A blending valve draws from its hot side alone until that is hot.",
+    a_word(
+        "The outlet wide open, the pipe cold and full; insulation keeps it warm for a while only. The tube's own "
+        "metal and the mixing on the way add to it (some 10 to 20 % in copper), and a heat source that heats "
+        "water on its way needs seconds to start. A blending valve draws from its hot side alone until that is hot."
+    ),
 )
 HOT_FLOW = "hot_flow_lpm"
 
@@ -55,14 +60,14 @@ def _outlet(legs: HotLegs, joint: Joint) -> Figure:
     if told.missing or flow is None:
         return TELLING.lacking(told, (joint.part,))
     if flow <= 0:
-        return TELLING.refused(told, (joint.part,), "Its hot flow is 0.")
+        return TELLING.refused(told, (joint.part,), a_word("Its hot flow is 0."))
     results = [
-        Result("Pipe that goes cold", length, "m"),
-        Result("Water in it", litres, "l"),
+        Result(a_word("Pipe that goes cold"), length, "m"),
+        Result(a_word("Water in it"), litres, "l"),
         Result("Flow", flow, "l/min"),
         Result("Wait", wait_s(litres, flow), "s"),
-        Result("Limit by the WFR guidance, G18.4", WFR_S, "s"),
-        Result("Limit by HSG274 part 2 and BS 8558", HSE_S, "s"),
+        Result(a_word("Limit by the WFR guidance, G18.4"), WFR_S, "s"),
+        Result(a_word("Limit by HSG274 part 2 and BS 8558"), HSE_S, "s"),
     ]
     return TELLING.worked(told, (joint.part,), results)
 

@@ -12,6 +12,7 @@ from circuitcheck.figures.gathering import Gathering
 from circuitcheck.figures.heated_water import HeatedWater, heating_bodies
 from circuitcheck.figures.plant import Plant
 from circuitcheck.figures.working import WANTING, content_moves
+from circuitcheck.told import a_word, worded
 
 NAME, TITLE = "water-content", "Water content"
 FORMULA = "V = Σ Vpart + Σ π/4 × d² × L"
@@ -37,11 +38,15 @@ def _one(plant: Plant, water: HeatedWater) -> Figure:
     results: tuple[Result, ...]
     if content.given:
         gathering.add(
-            "V", "System content as the design states it", content.litres, "l", f"given {SYSTEM_CONTENT}"
+            "V",
+            a_word("System content as the design states it"),
+            content.litres,
+            "l",
+            f"given {SYSTEM_CONTENT}",
         )
-        results = (Result("Water content, as stated", content.litres, "l"),)
+        results = (Result(a_word("Water content, as stated"), content.litres, "l"),)
         if summed:
-            results += (Result("Of that, known part by part", summed, "l"),)
+            results += (Result(a_word("Of that, known part by part"), summed, "l"),)
     else:
         results = _results(plant, content)
     return Figure(
@@ -49,7 +54,7 @@ def _one(plant: Plant, water: HeatedWater) -> Figure:
         TITLE,
         water.parts,
         results,
-        "V = as the design states; it wins over the sum of the parts" if content.given else FORMULA,
+        a_word("V = as the design states; it wins over the sum of the parts") if content.given else FORMULA,
         gathering.inputs,
         SOURCE,
         LIMITS,
@@ -60,12 +65,12 @@ def _one(plant: Plant, water: HeatedWater) -> Figure:
 
 
 def _results(plant: Plant, content: Content) -> tuple[Result, ...]:
-    word = "Water content" if content.known else "What is known so far: at least"
+    word = a_word("Water content") if content.known else a_word("What is known so far: at least")
     pipes = sum(share.litres for share in content.parts if share.id in plant.drawing.pipes)
     return (
         Result(word, content.litres, "l"),
-        Result("Of that, in pipes", pipes, "l"),
-        Result("Of that, in parts", content.litres - pipes, "l"),
+        Result(a_word("Of that, in pipes"), pipes, "l"),
+        Result(a_word("Of that, in parts"), content.litres - pipes, "l"),
     )
 
 
@@ -77,15 +82,30 @@ def _add(gathering: Gathering, share: Share) -> None:
         field = _field(plant, id)
         given = field in plant.drawing.components[id].data
         gathering.add(
-            f"V {id}", name, share.litres, "l", f"{'given' if given else 'usual value'} {id}.{field}"
+            f"V {id}", name, share.litres, "l", f"{'given' if given else a_word('usual value')} {id}.{field}"
         )
         return
     bore, _ = pipe_bore_mm(plant, id)
     length = plant.length_m(id)
     size, material = plant.pipe_value(id, "size_mm"), plant.pipe_value(id, "material")
-    what = f"{name}: {length.value if length else 0:.4g} m"
-    what += f" of {size:g} mm {material}" if size is not None else f" of {material}"
-    what += f", bore {bore or 0:g} mm"
+    long, wide = length.value if length else 0.0, bore or 0.0
+    if size is not None:
+        what = worded(
+            "{pipe}: {length:.4g} m of {size:g} mm {material}, bore {bore:g} mm",
+            pipe=name,
+            length=long,
+            size=size,
+            material=a_word(str(material)),
+            bore=wide,
+        )
+    else:
+        what = worded(
+            "{pipe}: {length:.4g} m of {material}, bore {bore:g} mm",
+            pipe=name,
+            length=long,
+            material=a_word(str(material)),
+            bore=wide,
+        )
     gathering.add(f"V {id}", what, share.litres, "l", _pipe_origin(plant, id))
 
 
@@ -95,7 +115,7 @@ def _pipe_origin(plant: Plant, id: str) -> str:
     if data.get("bore_mm") is not None:
         return f"{origins[0]}; given {id}.bore_mm"
     material = plant.pipe_value(id, "material")
-    origins.append("table EN 10255" if material == "steel" else "table EN 1057")
+    origins.append(a_word("table EN 10255") if material == "steel" else a_word("table EN 1057"))
     if "material" not in data:
         origins.append(f"usual value {id}.material")
     return "; ".join(origins)

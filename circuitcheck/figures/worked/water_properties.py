@@ -23,6 +23,7 @@ from circuitcheck.sizing.water import (
     heat_capacity_j_kgk,
     viscosity_pa_s,
 )
+from circuitcheck.told import a_word, lower, worded
 
 NAME, TITLE = "water-properties", "Properties of the water"
 FORMULA = (
@@ -35,9 +36,9 @@ SOURCE = (
 )
 LIMITS = "Water without glycol, liquid, 0 to 110 °C; up to 3 bar of pressure change its density by less than 0.02 %."
 TEMPERATURES = (
-    ("fill_temperature_c", "t fill", "Fill temperature"),
-    ("return_temperature_c", "t return", "Return temperature"),
-    ("flow_temperature_c", "t flow", "Flow temperature"),
+    ("fill_temperature_c", a_word("t fill"), a_word("Fill temperature")),
+    ("return_temperature_c", a_word("t return"), a_word("Return temperature")),
+    ("flow_temperature_c", a_word("t flow"), a_word("Flow temperature")),
 )
 
 
@@ -49,7 +50,7 @@ def work(plant: Plant) -> tuple[Figure, ...]:
 
 def _one(plant: Plant) -> Figure:
     gathering = Gathering(plant)
-    percent = gathering.design("glycol_percent", "glycol", "Glycol by volume", needed=False)
+    percent = gathering.design("glycol_percent", "glycol", a_word("Glycol by volume"), needed=False)
     if percent:
         return _refused(gathering, REFUSAL, _glycol(gathering, float(percent)))
     known = {
@@ -62,23 +63,34 @@ def _one(plant: Plant) -> Figure:
     outside = [name for name, value in known.items() if not LEAST_C <= value <= MOST_C]
     if outside:
         return _refused(
-            gathering, f"{outside[0].lower()} is outside the {LEAST_C:g} to {MOST_C:g} °C it holds for", ()
+            gathering,
+            worded(
+                "{what} is outside the {least_c:g} to {most_c:g} °C it holds for",
+                what=lower(a_word(outside[0])),
+                least_c=LEAST_C,
+                most_c=MOST_C,
+            ),
+            (),
         )
     fill, back, flow = known.values()
     results = [each for at in (fill, back, (back + flow) / 2, flow) for each in _at(at, fill)]
     unique = tuple(dict.fromkeys(results))
     taken = gathering.is_default("design.glycol_percent")
-    moves = (Moves("design.glycol_percent", "any glycol", inf),) if taken else ()
+    moves = (Moves("design.glycol_percent", a_word("any glycol"), inf),) if taken else ()
     return Figure(NAME, TITLE, (), unique, FORMULA, gathering.inputs, SOURCE, LIMITS, moves=moves)
 
 
 def _at(at_c: float, fill_c: float) -> tuple[Result, ...]:
-    place = f"at {at_c:g} °C"
+    place = worded("at {at_c:g} °C", at_c=at_c)
     return (
-        Result(f"Density {place}", density_kg_m3(at_c), "kg/m³"),
-        Result(f"Heat capacity {place}", heat_capacity_j_kgk(at_c) / 1000, "kJ/(kg K)"),
-        Result(f"Viscosity {place}", 1000 * viscosity_pa_s(at_c), "mPa s"),
-        Result(f"Swell from fill {place}", 100 * expansion(fill_c, at_c), "%"),
+        Result(worded("Density {place}", place=place), density_kg_m3(at_c), "kg/m³"),
+        Result(
+            worded("Heat capacity {place}", place=place),
+            heat_capacity_j_kgk(at_c) / 1000,
+            a_word("kJ/(kg K)"),
+        ),
+        Result(worded("Viscosity {place}", place=place), 1000 * viscosity_pa_s(at_c), "mPa s"),
+        Result(worded("Swell from fill {place}", place=place), 100 * expansion(fill_c, at_c), "%"),
     )
 
 
@@ -93,17 +105,33 @@ def _glycol(gathering: Gathering, percent: float) -> tuple[Result, ...]:
     """What is published for water with glycol, each with its source among the inputs."""
     found: list[Result] = []
     for each in PUBLISHED_SWELLS:
-        between = f"{each.from_c:g} to {each.to_c:g} °C"
-        found.append(Result(f"{each.percent:g} % {each.glycol}, swell {between}", 100 * each.swell, "%"))
-        found.append(Result("That is, times the swell of water", each.times_water, ""))
+        between = worded("{from_c:g} to {to_c:g} °C", from_c=each.from_c, to_c=each.to_c)
+        found.append(
+            Result(
+                worded(
+                    "{percent:g} % {glycol}, swell {between}",
+                    percent=each.percent,
+                    glycol=each.glycol,
+                    between=between,
+                ),
+                100 * each.swell,
+                "%",
+            )
+        )
+        found.append(Result(a_word("That is, times the swell of water"), each.times_water, ""))
         _source(gathering, each.glycol, each.source)
     try:
         freezing = propylene_freezing_c(percent)
     except OutsideLimitsError:
         return tuple(found)
-    _source(gathering, "freezing point", FREEZING_SOURCE)
-    return (*found, Result(f"{percent:g} %, if propylene glycol, freezes at", freezing, "°C"))
+    _source(gathering, a_word("freezing point"), FREEZING_SOURCE)
+    return (
+        *found,
+        Result(worded("{percent:g} %, if propylene glycol, freezes at", percent=percent), freezing, "°C"),
+    )
 
 
 def _source(gathering: Gathering, what: str, source: str) -> None:
-    gathering.add("", f"Published: {what}", "see results", "", f"table {source}")
+    gathering.add(
+        "", worded("Published: {what}", what=a_word(what)), a_word("see results"), "", f"table {source}"
+    )

@@ -10,7 +10,7 @@ import circuitcheck
 from circuitcheck.editor.translating import IS_TRANSLATED
 
 ROOT = Path(circuitcheck.__file__).parent
-MARKS = {"tr": 1, "tr_n": 2, "later": 1, "told": 1, "told_n": 2, "word": 1, "told_of": 1}
+MARKS = {"tr": 1, "tr_n": 2, "later": 1, "worded": 1, "worded_n": 2, "a_word": 1, "worded_of": 1}
 """Functions of the editor whose first so many arguments are texts."""
 
 

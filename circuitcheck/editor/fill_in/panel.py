@@ -319,7 +319,7 @@ class FillInPanel(QWidget):
             made.addAction(tr("Show in the details")).triggered.connect(self._go_elsewhere)
             made.addSeparator()
         made.addAction(tr("Copy")).triggered.connect(self.copy)
-        made.addAction(tr("Paste")).triggered.connect(self.paste)
+        made.addAction(tr("&Paste")).triggered.connect(self.paste)
         return made
 
     def _offer(self, at: QPoint) -> None:

@@ -4,9 +4,14 @@
 <context>
 <name>circuitcheck</name>
 <message>
+<source>(name of the language of this translation)</source>
+<extracomment>window</extracomment>
+<translation>Deutsch</translation>
+</message>
+<message>
 <source>Apache License 2.0. The font Source Sans 3 is under the SIL Open Font License 1.1. The window is made with Qt, under the GNU Lesser General Public License 3.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Apache-Lizenz 2.0. Die Schrift Source Sans 3 steht unter der SIL Open Font License 1.1. Das Fenster ist mit Qt gemacht, das unter der GNU Lesser General Public License 3 steht.</translation>
 </message>
 <message>
 <source>Draws a heating and hot-water circuit, and proves it safe or shows the valve that makes it unsafe.
@@ -15,4296 +20,14802 @@
 
 {licences}</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Zeichnet Kreise für Heizung und Warmwasser und weist nach, dass sie sicher sind, oder zeigt das Ventil, das sie unsicher macht.
+
+{care}
+
+{licences}</translation>
 </message>
 <message>
 <source>Align &amp;left</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Links ausrichten</translation>
 </message>
 <message>
 <source>Left edges in one line</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Linke Kanten auf einer Linie</translation>
 </message>
 <message>
 <source>Align in a &amp;column</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>In einer &amp;Spalte ausrichten</translation>
 </message>
 <message>
 <source>One above the other, so that ports lie in one line</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Übereinander, sodass die Anschlüsse auf einer Linie liegen</translation>
 </message>
 <message>
 <source>Align &amp;right</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Rechts ausrichten</translation>
 </message>
 <message>
 <source>Right edges in one line</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Rechte Kanten auf einer Linie</translation>
 </message>
 <message>
 <source>Align &amp;top</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Oben ausrichten</translation>
 </message>
 <message>
 <source>Upper edges in one line</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Obere Kanten auf einer Linie</translation>
 </message>
 <message>
 <source>Align in a ro&amp;w</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>In einer &amp;Zeile ausrichten</translation>
 </message>
 <message>
 <source>Side by side, so that ports lie in one line</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Nebeneinander, sodass die Anschlüsse auf einer Linie liegen</translation>
 </message>
 <message>
 <source>Align &amp;bottom</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Unten ausrichten</translation>
 </message>
 <message>
 <source>Lower edges in one line</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Untere Kanten auf einer Linie</translation>
 </message>
 <message>
 <source>&amp;New</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Neu</translation>
 </message>
 <message>
 <source>Begin an empty drawing</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Eine leere Zeichnung beginnen</translation>
 </message>
 <message>
 <source>&amp;Open…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ö&amp;ffnen…</translation>
 </message>
 <message>
 <source>Open a drawing</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Eine Zeichnung öffnen</translation>
 </message>
 <message>
 <source>&amp;Save</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Speichern</translation>
 </message>
 <message>
 <source>Save the drawing</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung speichern</translation>
 </message>
 <message>
 <source>Save &amp;as…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Speichern &amp;unter…</translation>
 </message>
 <message>
 <source>Save the drawing under another name</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung unter einem anderen Namen speichern</translation>
 </message>
 <message>
 <source>New &amp;window</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Neues &amp;Fenster</translation>
 </message>
 <message>
 <source>A window beside this one, with a drawing of its own</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ein Fenster neben diesem, mit einer eigenen Zeichnung</translation>
 </message>
 <message>
 <source>&amp;Close the window</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Fenster s&amp;chließen</translation>
 </message>
 <message>
 <source>Close this window</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Dieses Fenster schließen</translation>
 </message>
 <message>
 <source>&amp;Quit</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Beenden</translation>
 </message>
 <message>
 <source>Close every window</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Alle Fenster schließen</translation>
 </message>
 <message>
 <source>&amp;Undo</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Rückgängig</translation>
 </message>
 <message>
 <source>Take the last step back</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Den letzten Schritt zurücknehmen</translation>
 </message>
 <message>
 <source>&amp;Redo</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Wiederholen</translation>
 </message>
 <message>
 <source>Make the step again</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Den Schritt noch einmal tun</translation>
 </message>
 <message>
 <source>&amp;Delete</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Löschen</translation>
 </message>
 <message>
 <source>Delete what is selected; pipes heal</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Auswahl löschen; Rohre schließen sich wieder</translation>
 </message>
 <message>
 <source>Select &amp;all</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Alles auswählen</translation>
 </message>
 <message>
 <source>Select everything</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Alles auswählen</translation>
 </message>
 <message>
 <source>Cu&amp;t</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>A&amp;usschneiden</translation>
 </message>
 <message>
 <source>Take what is selected out, to paste it elsewhere</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Auswahl herausnehmen, um sie anderswo einzufügen</translation>
 </message>
 <message>
 <source>&amp;Copy</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Kopieren</translation>
 </message>
 <message>
 <source>Copy what is selected, for a drawing or as a picture</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Auswahl kopieren, für eine Zeichnung oder als Bild</translation>
 </message>
 <message>
 <source>&amp;Paste</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Einfügen</translation>
 </message>
 <message>
 <source>Put in what was copied, where the pointer or the caret is</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Das Kopierte einfügen, wo der Zeiger oder die Schreibmarke steht</translation>
 </message>
 <message>
 <source>D&amp;uplicate</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Verdoppeln</translation>
 </message>
 <message>
 <source>What is selected once more, a little aside</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Auswahl noch einmal, ein wenig daneben</translation>
 </message>
 <message>
 <source>Re&amp;name…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>U&amp;mbenennen…</translation>
 </message>
 <message>
 <source>The label of what is selected, in the details</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Bezeichnung der Auswahl, in den Einzelheiten</translation>
 </message>
 <message>
 <source>&amp;Find in the drawing…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>In der Zeichnung &amp;suchen…</translation>
 </message>
 <message>
 <source>A part or pipe by its label, kind or id</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ein Bauteil oder Rohr nach Bezeichnung, Art oder Kennung</translation>
 </message>
 <message>
 <source>Find the ne&amp;xt</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Nächstes suchen</translation>
 </message>
 <message>
 <source>The next of what was found last</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Das nächste des zuletzt Gesuchten</translation>
 </message>
 <message>
 <source>Find the one &amp;before</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>V&amp;origes suchen</translation>
 </message>
 <message>
 <source>Back among what was found last</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Zurück im zuletzt Gesuchten</translation>
 </message>
 <message>
 <source>Search the co&amp;mmands…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Befehl suchen…</translation>
 </message>
 <message>
 <source>Any command by its name</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Jeder Befehl nach seinem Namen</translation>
 </message>
 <message>
 <source>Zoom &amp;in</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ver&amp;größern</translation>
 </message>
 <message>
 <source>Larger</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Größer</translation>
 </message>
 <message>
 <source>Zoom &amp;out</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ver&amp;kleinern</translation>
 </message>
 <message>
 <source>Smaller</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Kleiner</translation>
 </message>
 <message>
 <source>One square is 16 px</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ein Feld ist 16 px groß</translation>
 </message>
 <message>
 <source>&amp;Fit the drawing</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Ganze Zeichnung</translation>
 </message>
 <message>
 <source>The whole drawing in the window</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die ganze Zeichnung im Fenster</translation>
 </message>
 <message>
 <source>&amp;Next finding</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Nächster Befund</translation>
 </message>
 <message>
 <source>Choose the next finding</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Den nächsten Befund wählen</translation>
 </message>
 <message>
 <source>&amp;Previous finding</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Voriger Befund</translation>
 </message>
 <message>
 <source>Choose the finding before</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Den Befund davor wählen</translation>
 </message>
 <message>
 <source>&amp;Leave the finding</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Befund ver&amp;lassen</translation>
 </message>
 <message>
 <source>The drawing as it was (Escape)</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung, wie sie war (Esc)</translation>
 </message>
 <message>
 <source>&amp;Place a part…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Bauteil &amp;platzieren…</translation>
 </message>
 <message>
 <source>Find a part by typing and place it; letters do the same</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ein Bauteil durch Tippen suchen und platzieren; Buchstaben tun dasselbe</translation>
 </message>
 <message>
 <source>Find on the &amp;shelf</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Im &amp;Regal suchen</translation>
 </message>
 <message>
 <source>Find a part among the parts to the left</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ein Bauteil unter den Bauteilen links suchen</translation>
 </message>
 <message>
 <source>Place a&amp;gain</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Noch einmal platzieren</translation>
 </message>
 <message>
 <source>One more of the kind placed last</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Noch eines von der zuletzt platzierten Art</translation>
 </message>
 <message>
 <source>&amp;Keep placing</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Weiter platzieren</translation>
 </message>
 <message>
 <source>After each part the next of its kind is in hand</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Nach jedem Bauteil ist das nächste seiner Art zur Hand</translation>
 </message>
 <message>
 <source>&amp;Draw a pipe from here</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Von hier ein Rohr &amp;zeichnen</translation>
 </message>
 <message>
 <source>From the part that is selected or the caret, by keys</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Vom ausgewählten Bauteil oder von der Schreibmarke aus, mit Tasten</translation>
 </message>
 <message>
 <source>&amp;Let the program route it</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Vom Programm &amp;verlegen lassen</translation>
 </message>
 <message>
 <source>Corners that were set by hand go</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Von Hand gesetzte Ecken entfallen</translation>
 </message>
 <message>
 <source>Spread a&amp;cross</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>W&amp;aagerecht verteilen</translation>
 </message>
 <message>
 <source>Alike gaps from left to right</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Gleiche Abstände von links nach rechts</translation>
 </message>
 <message>
 <source>Spread d&amp;own</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>S&amp;enkrecht verteilen</translation>
 </message>
 <message>
 <source>Alike gaps from top to bottom</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Gleiche Abstände von oben nach unten</translation>
 </message>
 <message>
 <source>&amp;Turn</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Drehen</translation>
 </message>
 <message>
 <source>Turn what is selected by a quarter, clockwise</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Auswahl um ein Viertel im Uhrzeigersinn drehen</translation>
 </message>
 <message>
 <source>&amp;Mirror</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Spiegeln</translation>
 </message>
 <message>
 <source>Mirror what is selected, left to right</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Auswahl spiegeln, links gegen rechts</translation>
 </message>
 <message>
 <source>&amp;About circuitcheck</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ü&amp;ber circuitcheck</translation>
 </message>
 <message>
 <source>Version, licence and words of care</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Version, Lizenz und Worte zur Vorsicht</translation>
 </message>
 <message>
 <source>&amp;Report of a failure…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Bericht über einen Fehler…</translation>
 </message>
 <message>
 <source>What the program has noted of its own failures, to hand on by hand</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Was das Programm über eigene Fehler aufgezeichnet hat, um es selbst weiterzugeben</translation>
 </message>
 <message>
 <source>&amp;File</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Datei</translation>
 </message>
 <message>
 <source>&amp;Edit</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Bearbeiten</translation>
 </message>
 <message>
 <source>&amp;View</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Ansicht</translation>
 </message>
 <message>
 <source>&amp;Arrange</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>An&amp;ordnen</translation>
 </message>
 <message>
 <source>&amp;Help</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Hilfe</translation>
 </message>
 <message>
 <source>&amp;Undo {step}</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Rückgängig: {step}</translation>
 </message>
 <message>
 <source>&amp;Redo {step}</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Wiederholen: {step}</translation>
 </message>
 <message>
 <source>&amp;Align and spread</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Ausrichten und verteilen</translation>
 </message>
 <message>
 <source>The colours of the window and the sheet</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Farben des Fensters und des Blatts</translation>
 </message>
 <message>
 <source>&amp;Appearance</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Darst&amp;ellung</translation>
 </message>
 <message>
 <source>&amp;Language</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Sprache</translation>
 </message>
 <message>
 <source>The language of the window, from the next start on</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Sprache des Fensters, vom nächsten Start an</translation>
 </message>
 <message>
 <source>The checks failed inside the program and have judged nothing: {error}.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Prüfungen sind im Programm gescheitert und haben nichts beurteilt: {error}.</translation>
 </message>
 <message>
 <source>it failed inside the program</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>sie ist im Programm gescheitert</translation>
 </message>
 <message>
 <source>Untitled drawing</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Zeichnung ohne Titel</translation>
 </message>
 <message>
 <source>Nothing drawn</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Nichts gezeichnet</translation>
 </message>
 <message>
 <source>Judging…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Wird geprüft…</translation>
 </message>
 <message>
 <source>Nothing judged</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Nichts beurteilt</translation>
 </message>
 <message>
 <source>Nothing found</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Nichts gefunden</translation>
 </message>
 <message>
 <source>There is nothing on the clipboard that can be put into a drawing.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>In der Zwischenablage ist nichts, was in eine Zeichnung eingefügt werden kann.</translation>
 </message>
 <message>
 <source>What is on the clipboard is too large for a drawing. Nothing was put in.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Was in der Zwischenablage ist, ist zu groß für eine Zeichnung. Es wurde nichts eingefügt.</translation>
 </message>
 <message>
 <source>What is on the clipboard cannot be read as parts of a drawing.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Was in der Zwischenablage ist, kann nicht als Teil einer Zeichnung gelesen werden.</translation>
 </message>
 <message>
 <source>1 more thing is wrong with it.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>1 weiterer Fehler ist darin.</translation>
 </message>
 <message>
 <source>{count} more things are wrong with it.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{count} weitere Fehler sind darin.</translation>
 </message>
 <message>
 <source>Nothing was put in.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Es wurde nichts eingefügt.</translation>
 </message>
 <message>
 <source>The drawing on the clipboard is empty. Nothing was put in.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung in der Zwischenablage ist leer. Es wurde nichts eingefügt.</translation>
 </message>
 <message>
 <source>Search the commands</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Befehle durchsuchen</translation>
 </message>
 <message>
 <source>No command is called that.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Kein Befehl heißt so.</translation>
 </message>
 <message>
 <source>Place {part}</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{part} platzieren</translation>
 </message>
 <message>
 <source>{file} was changed by somebody else since it was opened here.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{file} wurde von jemand anderem geändert, seit die Datei hier geöffnet wurde.</translation>
 </message>
 <message>
 <source>1 part</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>1 Bauteil</translation>
 </message>
 <message>
 <source>{count} parts</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{count} Bauteile</translation>
 </message>
 <message>
 <source>1 pipe</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>1 Rohr</translation>
 </message>
 <message>
 <source>{count} pipes</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{count} Rohre</translation>
 </message>
 <message>
 <source>Copied: {parts} and {pipes}.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Kopiert: {parts} und {pipes}.</translation>
 </message>
 <message>
 <source>Cut</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>ausschneiden</translation>
 </message>
 <message>
 <source>Nothing was pasted.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Es wurde nichts eingefügt.</translation>
 </message>
 <message>
 <source>With this the drawing would have more parts than a file can hold.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Damit hätte die Zeichnung mehr Bauteile, als eine Datei fassen kann.</translation>
 </message>
 <message>
 <source>Cut a part &amp;in…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Bauteil e&amp;insetzen…</translation>
 </message>
 <message>
 <source>Find a part by typing and put it into this pipe</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ein Bauteil durch Tippen suchen und in dieses Rohr einsetzen</translation>
 </message>
 <message>
 <source>The program sends nothing to anybody. If you want to help to mend it, hand on this report yourself. It holds just what stands here, and not the drawing. Names of your files or parts can be in it: take out what is nobody’s business.</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Das Programm sendet niemandem etwas. Wenn Sie helfen wollen, den Fehler zu beheben, geben Sie diesen Bericht selbst weiter. Er enthält nur, was hier steht, und nicht die Zeichnung. Namen Ihrer Dateien oder Bauteile können darin vorkommen: Nehmen Sie heraus, was niemanden angeht.</translation>
 </message>
 <message>
 <source>&amp;Copy the report</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Bericht &amp;kopieren</translation>
 </message>
 <message>
 <source>&amp;Save the report…</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Bericht &amp;speichern…</translation>
 </message>
 <message>
 <source>The report is on the clipboard. Paste it before you close the program.</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Der Bericht ist in der Zwischenablage. Fügen Sie ihn ein, bevor Sie das Programm schließen.</translation>
 </message>
 <message>
 <source>Save the report</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Bericht speichern</translation>
 </message>
 <message>
 <source>Text (*{ending})</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Text (*{ending})</translation>
 </message>
 <message>
 <source>The report is saved as {name}.</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Der Bericht ist als {name} gespeichert.</translation>
 </message>
 <message>
 <source>Nothing was unsaved, so nothing is lost.</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Es war nichts ungespeichert, also ist nichts verloren.</translation>
 </message>
 <message>
 <source>The drawing that was not saved is kept. It is offered to you when the program starts again.</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung, die nicht gespeichert war, ist aufgehoben. Sie wird Ihnen beim nächsten Start des Programms angeboten.</translation>
 </message>
 <message>
 <source>The {count} drawings that were not saved are kept. They are offered to you when the program starts again.</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Die {count} Zeichnungen, die nicht gespeichert waren, sind aufgehoben. Sie werden Ihnen beim nächsten Start des Programms angeboten.</translation>
 </message>
 <message>
 <source>Something went wrong, and the program has to close.</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Es ist etwas schiefgegangen, und das Programm muss sich schließen.</translation>
 </message>
 <message>
 <source>Close the &amp;program</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Programm schließen</translation>
 </message>
 <message>
 <source>Below is the end of what it has noted on this machine.</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Unten steht das Ende dessen, was es auf diesem Rechner aufgezeichnet hat.</translation>
 </message>
 <message>
 <source>Nothing has gone wrong that the program knows of.</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Es ist nichts schiefgegangen, wovon das Programm weiß.</translation>
 </message>
 <message>
 <source>What the program has noted of its own failures</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Was das Programm über eigene Fehler aufgezeichnet hat</translation>
 </message>
 <message>
 <source>C&amp;lose</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>S&amp;chließen</translation>
 </message>
 <message>
 <source>The report</source>
 <extracomment>window/failing</extracomment>
-<translation type="unfinished" />
+<translation>Der Bericht</translation>
 </message>
 <message>
 <source>How it is worked</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Rechenweg</translation>
 </message>
 <message>
 <source>Holds</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Gilt für</translation>
 </message>
 <message>
 <source>Source</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Quelle</translation>
 </message>
 <message>
 <source>Copy</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Kopieren</translation>
 </message>
 <message>
 <source>Copy this figure with its working as text (Ctrl+C)</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Diese Berechnung mit ihrem Rechenweg als Text kopieren (Strg+C)</translation>
 </message>
 <message>
 <source>Copy: {title}</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Kopieren: {title}</translation>
 </message>
 <message>
 <source>Fold this figure (Escape)</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Diese Berechnung zuklappen (Esc)</translation>
 </message>
 <message>
 <source>Fold this figure</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Diese Berechnung zuklappen</translation>
 </message>
 <message>
 <source>The whole drawing</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Die ganze Zeichnung</translation>
 </message>
 <message>
 <source>Show it on the sheet</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Auf dem Blatt zeigen</translation>
 </message>
 <message>
 <source>Not kept to</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Nicht eingehalten</translation>
 </message>
 <message>
 <source>What puts it right</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Abhilfe</translation>
 </message>
 <message>
 <source>Missing</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Es fehlt</translation>
 </message>
 <message>
 <source>From</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Woraus</translation>
 </message>
 <message>
 <source>Change it where it lives</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Ändern, wo der Wert steht</translation>
 </message>
 <message>
 <source>Open that figure</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Diese Berechnung öffnen</translation>
 </message>
 <message>
 <source>Rests on usual values</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Beruht auf üblichen Werten</translation>
 </message>
 <message>
 <source>Show {count} more</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>{count} weitere zeigen</translation>
 </message>
 <message>
 <source>No figure applies to this drawing.</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Keine Berechnung trifft auf diese Zeichnung zu.</translation>
 </message>
 <message>
 <source>No figure is called so.</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Keine Berechnung heißt so.</translation>
 </message>
 <message>
 <source>The figures failed inside the program; none is shown.</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Die Berechnungen sind im Programm gescheitert; es wird keine gezeigt.</translation>
 </message>
 <message>
 <source>Working out the figures…</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Es wird gerechnet…</translation>
 </message>
 <message>
 <source>Working out the figures anew: these are of the drawing before the last step.</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Es wird neu gerechnet: Diese Werte gehören zur Zeichnung vor dem letzten Schritt.</translation>
 </message>
 <message>
 <source>working out…</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>wird gerechnet…</translation>
 </message>
 <message>
 <source>Of the drawing before the last step:</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Zur Zeichnung vor dem letzten Schritt:</translation>
 </message>
 <message>
 <source>Find a figure</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Berechnung suchen</translation>
 </message>
 <message>
 <source>Figures</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Berechnungen</translation>
 </message>
 <message>
 <source>given in the drawing</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>in der Zeichnung angegeben</translation>
 </message>
 <message>
 <source>usual value, not given</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>üblicher Wert, nicht angegeben</translation>
 </message>
 <message>
 <source>measured on the sheet</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>auf dem Blatt gemessen</translation>
 </message>
 <message>
 <source>counted on the sheet</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>auf dem Blatt gezählt</translation>
 </message>
 <message>
 <source>{count} more</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>{count} weitere</translation>
 </message>
 <message>
 <source>and {count} more</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>und {count} weitere</translation>
 </message>
 <message>
 <source>Not worked: 1 number is missing.</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Nicht berechnet: 1 Angabe fehlt.</translation>
 </message>
 <message>
 <source>Not worked: {count} numbers are missing.</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Nicht berechnet: {count} Angaben fehlen.</translation>
 </message>
 <message>
 <source>Not worked: {why}.</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Nicht berechnet: {why}.</translation>
 </message>
 <message>
 <source>from the figure</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>aus der Berechnung</translation>
 </message>
 <message>
 <source>rule book {book}, {name}</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>Regelwerk {book}, {name}</translation>
 </message>
 <message>
 <source>{worked} worked, {refused} not</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>{worked} berechnet, {refused} nicht</translation>
 </message>
 <message>
 <source>{worked} worked</source>
 <extracomment>window/figures</extracomment>
-<translation type="unfinished" />
+<translation>{worked} berechnet</translation>
 </message>
 <message>
 <source>Open &amp;recent</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Zuletzt geöffnet</translation>
 </message>
 <message>
 <source>Open a sa&amp;mple</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Beispiel öffnen</translation>
 </message>
 <message>
 <source>No samples are installed</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Es sind keine Beispiele installiert</translation>
 </message>
 <message>
 <source>No files yet</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Noch keine Dateien</translation>
 </message>
 <message>
 <source>&amp;Clear the list</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Liste &amp;leeren</translation>
 </message>
 <message>
 <source>Drawings (*{ending})</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Zeichnungen (*{ending})</translation>
 </message>
 <message>
 <source>All files (*)</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Alle Dateien (*)</translation>
 </message>
 <message>
 <source>this drawing</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>diese Zeichnung</translation>
 </message>
 <message>
 <source>Save the changes to {name}?</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Änderungen an {name} speichern?</translation>
 </message>
 <message>
 <source>Without saving they are lost.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ohne Speichern gehen sie verloren.</translation>
 </message>
 <message>
 <source>{file} exists already. Replace it?</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{file} gibt es schon. Ersetzen?</translation>
 </message>
 <message>
 <source>Replacing it discards what was changed there. Saving under another name keeps both.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Beim Ersetzen geht verloren, was dort geändert wurde. Unter einem anderen Namen gespeichert, bleibt beides erhalten.</translation>
 </message>
 <message>
 <source>Replace</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ersetzen</translation>
 </message>
 <message>
 <source>Save as…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Speichern unter…</translation>
 </message>
 <message>
 <source>{file} cannot be opened.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{file} kann nicht geöffnet werden.</translation>
 </message>
 <message>
 <source>cannot be saved.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>kann nicht gespeichert werden.</translation>
 </message>
 <message>
 <source>The drawing here is as it was. Save it elsewhere, or try again.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung hier ist, wie sie war. Speichern Sie sie anderswo, oder versuchen Sie es noch einmal.</translation>
 </message>
 <message>
 <source>cannot be read.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>kann nicht gelesen werden.</translation>
 </message>
 <message>
 <source>{count} things are wrong with it. The first: {first}</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{count} Fehler sind darin. Der erste: {first}</translation>
 </message>
 <message>
 <source>filled in</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>ausgefüllt</translation>
 </message>
 <message>
 <source>A verdict rests on the usual value</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Ein Urteil beruht auf dem üblichen Wert</translation>
 </message>
 <message>
 <source>The drawing</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung</translation>
 </message>
 <message>
 <source>a free end</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>einem freien Ende</translation>
 </message>
 <message>
 <source>Pipe {id}, {start} to {finish}</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Rohr {id}, von {start} zu {finish}</translation>
 </message>
 <message>
 <source>not known</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>nicht bekannt</translation>
 </message>
 <message>
 <source>not known, kept</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>nicht bekannt, so belassen</translation>
 </message>
 <message>
 <source>usual</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>üblich</translation>
 </message>
 <message>
 <source>more than {above}, at most {most}{unit}</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>mehr als {above}, höchstens {most}{unit}</translation>
 </message>
 <message>
 <source>more than {above}{unit}</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>mehr als {above}{unit}</translation>
 </message>
 <message>
 <source>from {least} to {most}{unit}</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>von {least} bis {most}{unit}</translation>
 </message>
 <message>
 <source>at least {least}{unit}</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>mindestens {least}{unit}</translation>
 </message>
 <message>
 <source>at most {most}{unit}</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>höchstens {most}{unit}</translation>
 </message>
 <message>
 <source>figure: {names}</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Berechnung: {names}</translation>
 </message>
 <message>
 <source>figures: {names}</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Berechnungen: {names}</translation>
 </message>
 <message>
 <source>A number in {unit}.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Eine Zahl in {unit}.</translation>
 </message>
 <message>
 <source>It must be {limits}.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Zulässig: {limits}.</translation>
 </message>
 <message>
 <source>A verdict rests on this usual value.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Ein Urteil beruht auf diesem üblichen Wert.</translation>
 </message>
 <message>
 <source>No check or figure waits for it now.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Keine Prüfung oder Berechnung wartet jetzt darauf.</translation>
 </message>
 <message>
 <source>The checks are still judging.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Die Prüfungen laufen noch.</translation>
 </message>
 <message>
 <source>Needed by: {these}.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Gebraucht von: {these}.</translation>
 </message>
 <message>
 <source>{title} (would be {grade}, not judged without it)</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>{title} (wäre: {grade}, ohne den Wert nicht beurteilt)</translation>
 </message>
 <message>
 <source>{title} (would be {grade})</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>{title} (wäre: {grade})</translation>
 </message>
 <message>
 <source>{label}: “{said}” is neither yes nor no.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>{label}: „{said}“ ist weder ja noch nein.</translation>
 </message>
 <message>
 <source>{label}: “{said}” cannot be set. It is one of {options}.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>{label}: „{said}“ ist nicht möglich. Zur Wahl stehen: {options}.</translation>
 </message>
 <message>
 <source>Part or pipe</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Bauteil oder Rohr</translation>
 </message>
 <message>
 <source>What</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Angabe</translation>
 </message>
 <message>
 <source>Value</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Wert</translation>
 </message>
 <message>
 <source>Needed by</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Gebraucht von</translation>
 </message>
 <message>
 <source>Every number is known.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Alle Werte sind bekannt.</translation>
 </message>
 <message>
 <source>No check and no figure waits for a number.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Keine Prüfung und keine Berechnung wartet auf einen Wert.</translation>
 </message>
 <message>
 <source>No verdict rests on a usual value.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Kein Urteil beruht auf einem üblichen Wert.</translation>
 </message>
 <message>
 <source>Nothing is drawn.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Es ist nichts gezeichnet.</translation>
 </message>
 <message>
 <source>Enter answers and goes on, Shift+Enter goes back, ? says not known, Ctrl+V pastes a column or a table.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Eingabe bestätigt und geht weiter, Umschalt+Eingabe geht zurück, ? bedeutet nicht bekannt, Strg+V fügt eine Spalte oder Tabelle ein.</translation>
 </message>
 <message>
 <source>Find</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Suchen</translation>
 </message>
 <message>
 <source>Find in what is to be filled in</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Im Auszufüllenden suchen</translation>
 </message>
 <message>
 <source>What to show</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Was gezeigt wird</translation>
 </message>
 <message>
 <source>Put in order</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Ordnen</translation>
 </message>
 <message>
 <source>Take away what is filled in and ask for the most needed first (F5)</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Ausgefülltes wegnehmen und nach dem Nötigsten zuerst fragen (F5)</translation>
 </message>
 <message>
 <source>What the row is, and what needs it</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Was die Zeile bedeutet und was sie braucht</translation>
 </message>
 <message>
 <source>Why it was refused</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Warum der Wert abgelehnt wurde</translation>
 </message>
 <message>
 <source>Nothing found.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Nichts gefunden.</translation>
 </message>
 <message>
 <source>Not known</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Nicht bekannt</translation>
 </message>
 <message>
 <source>Usual: {usual}</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Üblich: {usual}</translation>
 </message>
 <message>
 <source>Show in the details</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
-</message>
-<message>
-<source>Paste</source>
-<extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>In den Einzelheiten zeigen</translation>
 </message>
 <message>
 <source>Paste one column of values; rows copied from this table, or with its headings “key” and “value”; or a table with a row for each part or pipe and the fields’ names above it. {nothing}</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Einfügen lässt sich eine Spalte von Werten; Zeilen, die aus dieser Tabelle kopiert sind, oder solche mit ihren Überschriften „key“ und „value“; oder eine Tabelle mit einer Zeile je Bauteil oder Rohr und den Namen der Felder darüber. {nothing}</translation>
 </message>
 <message>
 <source>There is no text to paste.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Es ist kein Text zum Einfügen da.</translation>
 </message>
 <message>
 <source>Fill in 1 value</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>1 Wert ausfüllen</translation>
 </message>
 <message>
 <source>Fill in {count} values</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>{count} Werte ausfüllen</translation>
 </message>
 <message>
 <source>{values} values do not fit into 1 row.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>{values} Werte passen nicht in 1 Zeile.</translation>
 </message>
 <message>
 <source>Nothing drawn has the key “{name}”.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Nichts Gezeichnetes hat den Schlüssel „{name}“.</translation>
 </message>
 <message>
 <source>“{name}” is no field that can be filled in.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>„{name}“ ist kein Feld, das ausgefüllt werden kann.</translation>
 </message>
 <message>
 <source>pipe {id}</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Rohr {id}</translation>
 </message>
 <message>
 <source>Nothing drawn is called “{name}”.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Nichts Gezeichnetes heißt „{name}“.</translation>
 </message>
 <message>
 <source>Several things are called “{name}”: name them by their ids.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Mehreres heißt „{name}“: Nennen Sie die Kennungen.</translation>
 </message>
 <message>
 <source>“{name}” has no field “{field}”.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>„{name}“ hat kein Feld „{field}“.</translation>
 </message>
 <message>
 <source>{label} is told in {own}, and not in {unit}.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>{label} wird in {own} angegeben und nicht in {unit}.</translation>
 </message>
 <message>
 <source>{label} has no unit, and is not told in {unit}.</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>{label} hat keine Einheit und wird nicht in {unit} angegeben.</translation>
 </message>
 <message>
 <source>What is not known, and what needs it</source>
 <extracomment>window/fill_in</extracomment>
-<translation type="unfinished" />
+<translation>Was nicht bekannt ist und was es braucht</translation>
 </message>
 <message>
 <source>{name}: what was found</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{name}: was gefunden wurde</translation>
 </message>
 <message>
 <source>Find in the drawing</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>In der Zeichnung suchen</translation>
 </message>
 <message>
 <source>Nothing here is called that.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Nichts hier heißt so.</translation>
 </message>
 <message>
 <source>{index} of {count} called “{typed}”.  F3 next, Shift F3 back.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{index} von {count} mit dem Namen „{typed}“.  F3 weiter, Umschalt+F3 zurück.</translation>
 </message>
 <message>
 <source>Flows on the sheet</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Volumenströme auf dem Blatt</translation>
 </message>
 <message>
 <source>Situation</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Betriebszustand</translation>
 </message>
 <message>
 <source>What stands by the pipes</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Was an den Rohren steht</translation>
 </message>
 <message>
 <source>Fill in</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ausfüllen</translation>
 </message>
 <message>
 <source>Fill in what is not known</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ausfüllen, was nicht bekannt ist</translation>
 </message>
 <message>
 <source>Hide the flows</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Volumenströme ausblenden</translation>
 </message>
 <message>
 <source>Hide the flows (F9)</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Volumenströme ausblenden (F9)</translation>
 </message>
 <message>
 <source>Flows</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Volumenströme</translation>
 </message>
 <message>
 <source>Fill in: {sentence}</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ausfüllen: {sentence}</translation>
 </message>
 <message>
 <source>PDF document</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>PDF-Dokument</translation>
 </message>
 <message>
 <source>HTML page</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>HTML-Seite</translation>
 </message>
 <message>
 <source>SVG drawing</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>SVG-Zeichnung</translation>
 </message>
 <message>
 <source>PNG picture</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>PNG-Bild</translation>
 </message>
 <message>
 <source>Table</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Tabelle</translation>
 </message>
 <message>
 <source>PDF, the whole document to print and file</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>PDF, das ganze Dokument zum Drucken und Ablegen</translation>
 </message>
 <message>
 <source>HTML, the whole document as one page for a browser or a phone</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>HTML, das ganze Dokument als eine Seite für Browser oder Telefon</translation>
 </message>
 <message>
 <source>SVG, the drawing as line work</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>SVG, die Zeichnung als Strichzeichnung</translation>
 </message>
 <message>
 <source>PNG, the drawing as a picture</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>PNG, die Zeichnung als Bild</translation>
 </message>
 <message>
 <source>CSV, findings and parts list for a spreadsheet</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>CSV, Befunde und Stückliste für eine Tabellenkalkulation</translation>
 </message>
 <message>
 <source>Text upright, the drawing as it is larger</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Text im Hochformat, die Zeichnung, wie sie größer wird</translation>
 </message>
 <message>
 <source>All pages upright</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Alle Seiten im Hochformat</translation>
 </message>
 <message>
 <source>All pages lying</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Alle Seiten im Querformat</translation>
 </message>
 <message>
 <source>Unanswered, not judged and what does not apply are told in it. A drawing without findings is not a certificate.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Was offen blieb, nicht beurteilt wurde und nicht zutrifft, steht darin. Eine Zeichnung ohne Befunde ist keine Bescheinigung.</translation>
 </message>
 <message>
 <source>Hand over</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Übergeben</translation>
 </message>
 <message>
 <source>Kind of file</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Art der Datei</translation>
 </message>
 <message>
 <source>Paper</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Papier</translation>
 </message>
 <message>
 <source>Pages</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Seiten</translation>
 </message>
 <message>
 <source>&amp;Kind of file</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Art der Datei</translation>
 </message>
 <message>
 <source>&amp;Paper</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Papier</translation>
 </message>
 <message>
 <source>Pa&amp;ges</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>S&amp;eiten</translation>
 </message>
 <message>
 <source>&amp;Save…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Speichern…</translation>
 </message>
 <message>
 <source>The document could not be made: it failed inside the program.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Das Dokument konnte nicht erstellt werden: Es ist im Programm gescheitert.</translation>
 </message>
 <message>
 <source>Save the whole as a document: PDF, HTML, SVG, PNG or a table</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Alles als Dokument speichern: PDF, HTML, SVG, PNG oder eine Tabelle</translation>
 </message>
 <message>
 <source>&amp;Hand over…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Über&amp;geben…</translation>
 </message>
 <message>
 <source>&amp;Print the drawing…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Zeichnung &amp;drucken…</translation>
 </message>
 <message>
 <source>The drawing on paper</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung auf Papier</translation>
 </message>
 <message>
 <source>Making {file}…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{file} wird erstellt…</translation>
 </message>
 <message>
 <source>Printing…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Es wird gedruckt…</translation>
 </message>
 <message>
 <source>not saved yet</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>noch nicht gespeichert</translation>
 </message>
 <message>
 <source>Printed.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Gedruckt.</translation>
 </message>
 <message>
 <source>The printer did not take the page.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Der Drucker hat die Seite nicht angenommen.</translation>
 </message>
 <message>
 <source>{file} is written.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{file} ist geschrieben.</translation>
 </message>
 <message>
 <source>Search the lessons</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Lektionen durchsuchen</translation>
 </message>
 <message>
 <source>Lessons</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Lektionen</translation>
 </message>
 <message>
 <source>More checks: their text alone</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Weitere Prüfungen: nur ihr Text</translation>
 </message>
 <message>
 <source>{count} of {all} lessons read</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{count} von {all} Lektionen gelesen</translation>
 </message>
 <message>
 <source>{title}, read</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{title}, gelesen</translation>
 </message>
 <message>
 <source>&amp;Lessons…</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Lektionen…</translation>
 </message>
 <message>
 <source>Each danger and fault on a small drawing to operate</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Jede Gefahr und jeder Mangel an einer kleinen Zeichnung zum Bedienen</translation>
 </message>
 <message>
 <source>Lessons – circuitcheck</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Lektionen – circuitcheck</translation>
 </message>
 <message>
 <source>&amp;Show what happens</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Zeigen, was geschieht</translation>
 </message>
 <message>
 <source>&amp;Try the remedy</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Abhilfe ausprobieren</translation>
 </message>
 <message>
 <source>&amp;Back to the fault</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Zurück zum &amp;Mangel</translation>
 </message>
 <message>
 <source>&amp;Previous</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Zurück</translation>
 </message>
 <message>
 <source>&amp;Next</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Weiter</translation>
 </message>
 <message>
 <source>Set the situation and the valves in which it is seen, and let time run</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Den Betriebszustand und die Ventile so stellen, dass man es sieht, und die Zeit laufen lassen</translation>
 </message>
 <message>
 <source>The same with the fault put right</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Dasselbe, nachdem der Mangel behoben ist</translation>
 </message>
 <message>
 <source>The drawing with the fault again, as the lesson began</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Wieder die Zeichnung mit dem Mangel, wie die Lektion begann</translation>
 </message>
 <message>
 <source>The lesson before (Alt+Left)</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Die Lektion davor (Alt+Links)</translation>
 </message>
 <message>
 <source>The lesson after (Alt+Right)</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Die Lektion danach (Alt+Rechts)</translation>
 </message>
 <message>
 <source>Its drawing is being made …</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung dazu wird erstellt …</translation>
 </message>
 <message>
 <source>Remedied: {what}</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Behoben: {what}</translation>
 </message>
 <message>
 <source>Remedy and consequence are being worked out …</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Abhilfe und Folge werden ausgerechnet …</translation>
 </message>
 <message>
 <source>Its drawing could not be made; this is its text.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung dazu konnte nicht erstellt werden; dies ist der Text.</translation>
 </message>
 <message>
 <source>With the fault: {what}</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Mit dem Mangel: {what}</translation>
 </message>
 <message>
 <source>What happens is being worked out …</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Was geschieht, wird ausgerechnet …</translation>
 </message>
 <message>
 <source>The lesson’s sentences</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Die Sätze der Lektion</translation>
 </message>
 <message>
 <source>In this drawing</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>In dieser Zeichnung</translation>
 </message>
 <message>
 <source>What it is</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Worum es geht</translation>
 </message>
 <message>
 <source>How such a slip happens</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Wie ein solcher Fehler entsteht</translation>
 </message>
 <message>
 <source>What comes of it here</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Was hier daraus folgt</translation>
 </message>
 <message>
 <source>The remedy here</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Die Abhilfe hier</translation>
 </message>
 <message>
 <source>Why it matters</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Warum das wichtig ist</translation>
 </message>
 <message>
 <source>&amp;Learn</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Lernen</translation>
 </message>
 <message>
 <source>What is written of it</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Was darüber geschrieben steht</translation>
 </message>
 <message>
 <source>Something is &amp;missing…</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Es &amp;fehlt etwas…</translation>
 </message>
 <message>
 <source>Say that something is nowhere in the drawing</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Angeben, dass etwas nirgends in der Zeichnung ist</translation>
 </message>
 <message>
 <source>Your marks</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Ihre Markierungen</translation>
 </message>
 <message>
 <source>&amp;Take back</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Zurücknehmen</translation>
 </message>
 <message>
 <source>&amp;Show the answer</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Lösung zeigen</translation>
 </message>
 <message>
 <source>&amp;Give up</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Aufgeben</translation>
 </message>
 <message>
 <source>What is &amp;wrong here?</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Was ist hier falsch?</translation>
 </message>
 <message>
 <source>{title}. Seed {seed}.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{title}. Startzahl {seed}.</translation>
 </message>
 <message>
 <source>Choose what is wrong</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Wählen, was falsch ist</translation>
 </message>
 <message>
 <source>Press a part, a pipe or a control in the drawing. Of the drawing as a whole is written:</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Drücken Sie auf ein Bauteil, ein Rohr oder einen Regler in der Zeichnung. Zur Zeichnung als Ganzem steht geschrieben:</translation>
 </message>
 <message>
 <source>Say below what the drawing lacks.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Geben Sie unten an, was der Zeichnung fehlt.</translation>
 </message>
 <message>
 <source>{number}  {place}: {reason}</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{number}  {place}: {reason}</translation>
 </message>
 <message>
 <source>None yet. A false accusation costs half a point.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Noch keine. Eine falsche Angabe kostet einen halben Punkt.</translation>
 </message>
 <message>
 <source>Progress by check</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Fortschritt nach Prüfungen</translation>
 </message>
 <message>
 <source>Fault</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Mangel</translation>
 </message>
 <message>
 <source>Met</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Gestellt</translation>
 </message>
 <message>
 <source>Found</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Gefunden</translation>
 </message>
 <message>
 <source>Near</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Beinahe</translation>
 </message>
 <message>
 <source>False</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Falsch</translation>
 </message>
 <message>
 <source>What was put in, the least surely known first</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Was eingebaut wurde, das am wenigsten sicher Gekonnte zuerst</translation>
 </message>
 <message>
 <source>How often it was put in</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Wie oft es eingebaut wurde</translation>
 </message>
 <message>
 <source>Right part and right reason</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Richtiges Bauteil und richtiger Grund</translation>
 </message>
 <message>
 <source>Right part, another reason</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Richtiges Bauteil, anderer Grund</translation>
 </message>
 <message>
 <source>Said where it was not so</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Angegeben, wo es nicht so war</translation>
 </message>
 <message>
 <source>&amp;Back</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Zurück</translation>
 </message>
 <message>
 <source>Export as &amp;CSV…</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Als &amp;CSV ausgeben…</translation>
 </message>
 <message>
 <source>Export as &amp;JSON…</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Als &amp;JSON ausgeben…</translation>
 </message>
 <message>
 <source>Progress</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Fortschritt</translation>
 </message>
 <message>
 <source>{count} exercise answered.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{count} Aufgabe gelöst.</translation>
 </message>
 <message>
 <source>{count} exercises answered.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{count} Aufgaben gelöst.</translation>
 </message>
 <message>
 <source>Kept on this machine only, in {path}.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Nur auf diesem Rechner aufgehoben, in {path}.</translation>
 </message>
 <message>
 <source>Export the progress</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Fortschritt ausgeben</translation>
 </message>
 <message>
 <source>{name} was not written: {reason}</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{name} wurde nicht geschrieben: {reason}</translation>
 </message>
 <message>
 <source>Type to search the reasons</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Tippen, um die Gründe zu durchsuchen</translation>
 </message>
 <message>
 <source>Search the reasons</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Gründe durchsuchen</translation>
 </message>
 <message>
 <source>What can be wrong</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Was falsch sein kann</translation>
 </message>
 <message>
 <source>No reason says that.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Kein Grund lautet so.</translation>
 </message>
 <message>
 <source>The faults and what came of them</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Die Mängel und was aus ihnen wurde</translation>
 </message>
 <message>
 <source>Explanation</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Erklärung</translation>
 </message>
 <message>
 <source>&amp;Next exercise</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Nächste Aufgabe</translation>
 </message>
 <message>
 <source>The same &amp;again</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Dieselbe noch &amp;einmal</translation>
 </message>
 <message>
 <source>&amp;Choose…</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Auswählen…</translation>
 </message>
 <message>
 <source>{outcome}: {reason}</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{outcome}: {reason}</translation>
 </message>
 <message>
 <source>Accused wrongly: {place}, {reason}</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Zu Unrecht beanstandet: {place}, {reason}</translation>
 </message>
 <message>
 <source>You said</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Ihre Angabe</translation>
 </message>
 <message>
 <source>What the checks say</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Was die Prüfungen sagen</translation>
 </message>
 <message>
 <source>How it happens</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Wie es dazu kommt</translation>
 </message>
 <message>
 <source>{place} is sound in this.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{place} ist in dieser Hinsicht in Ordnung.</translation>
 </message>
 <message>
 <source>When one would say so</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Wann man das angeben würde</translation>
 </message>
 <message>
 <source>&amp;All</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Alle</translation>
 </message>
 <message>
 <source>N&amp;one</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Keine</translation>
 </message>
 <message>
 <source>Least &amp;known</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Am &amp;wenigsten Gekonnte</translation>
 </message>
 <message>
 <source>The kinds you have found least surely so far</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Die Arten, die Sie bisher am wenigsten sicher gefunden haben</translation>
 </message>
 <message>
 <source>How many faults</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Wie viele Mängel</translation>
 </message>
 <message>
 <source>Arrangement</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Anordnung</translation>
 </message>
 <message>
 <source>Any</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Beliebig</translation>
 </message>
 <message>
 <source>Surprise me</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Überraschung</translation>
 </message>
 <message>
 <source>Seed: the same number makes the same exercise; empty: surprise me</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Startzahl: Dieselbe Zahl ergibt dieselbe Aufgabe; leer: Überraschung</translation>
 </message>
 <message>
 <source>&amp;Begin</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Beginnen</translation>
 </message>
 <message>
 <source>&amp;Progress…</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Fortschritt…</translation>
 </message>
 <message>
 <source>Practice</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Übung</translation>
 </message>
 <message>
 <source>Faults are put into a sound drawing like this one. Find them, and say what is wrong.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>In eine einwandfreie Zeichnung wie diese werden Mängel eingebaut. Finden Sie sie, und geben Sie an, was falsch ist.</translation>
 </message>
 <message>
 <source>Kinds of fault</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Arten von Mängeln</translation>
 </message>
 <message>
 <source>&amp;Faults</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Mängel</translation>
 </message>
 <message>
 <source>Ar&amp;rangement</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>A&amp;nordnung</translation>
 </message>
 <message>
 <source>&amp;Seed</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Startzahl</translation>
 </message>
 <message>
 <source>Making it…</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Wird erstellt…</translation>
 </message>
 <message>
 <source>{count} of {all} kinds chosen.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{count} von {all} Arten gewählt.</translation>
 </message>
 <message>
 <source>Practice sheet</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Übungsblatt</translation>
 </message>
 <message>
 <source>The drawing to be judged. Tab and arrow keys go from thing to thing, Enter says that the one at hand is wrong.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung, die zu beurteilen ist. Tabulator und Pfeiltasten gehen von Ding zu Ding, Eingabe gibt an, dass das gewählte falsch ist.</translation>
 </message>
 <message>
 <source>At {name}.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>An {name}.</translation>
 </message>
 <message>
 <source>Practice – circuitcheck</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Übung – circuitcheck</translation>
 </message>
 <message>
 <source>No drawing takes {count} faults of these kinds. Choose more kinds, or fewer faults.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Keine Zeichnung nimmt {count} Mängel dieser Arten auf. Wählen Sie mehr Arten oder weniger Mängel.</translation>
 </message>
 <message>
 <source>sound</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>einwandfrei</translation>
 </message>
 <message>
 <source>Progress is not kept: {reason}</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Der Fortschritt wird nicht aufgehoben: {reason}</translation>
 </message>
 <message>
 <source>Circulation</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Umlauf</translation>
 </message>
 <message>
 <source>Discharge</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Abblaseleitungen</translation>
 </message>
 <message>
 <source>The drawing itself</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung selbst</translation>
 </message>
 <message>
 <source>Heat source and its safety</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeerzeuger und seine Absicherung</translation>
 </message>
 <message>
 <source>Open-vented heating</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Offene Heizung</translation>
 </message>
 <message>
 <source>Hot-water store</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Warmwasserspeicher</translation>
 </message>
 <message>
 <source>Structure</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Bauwerk</translation>
 </message>
 <message>
 <source>Cold and hot supply</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Kalt- und Warmwasserversorgung</translation>
 </message>
 <message>
 <source>found</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>gefunden</translation>
 </message>
 <message>
 <source>other reason</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>anderer Grund</translation>
 </message>
 <message>
 <source>missed</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>übersehen</translation>
 </message>
 <message>
 <source>Something is missing</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Etwas fehlt</translation>
 </message>
 <message>
 <source>Find the fault</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Finden Sie den Mangel</translation>
 </message>
 <message>
 <source>Find the {count} faults</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Finden Sie die {count} Mängel</translation>
 </message>
 <message>
 <source>{points} of {count} point</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{points} von {count} Punkt</translation>
 </message>
 <message>
 <source>{points} of {count} points</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{points} von {count} Punkten</translation>
 </message>
 <message>
 <source>{count} found</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{count} gefunden</translation>
 </message>
 <message>
 <source>{count} for another reason</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{count} aus anderem Grund</translation>
 </message>
 <message>
 <source>{count} missed</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{count} übersehen</translation>
 </message>
 <message>
 <source>{count} accused wrongly</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{count} zu Unrecht beanstandet</translation>
 </message>
 <message>
 <source>{all}.</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>{all}.</translation>
 </message>
 <message>
 <source>Find faults that were put into sound drawings</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>Mängel finden, die in einwandfreie Zeichnungen eingebaut wurden</translation>
 </message>
 <message>
 <source>&amp;Practice…</source>
 <extracomment>window/learning</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Übung…</translation>
 </message>
 <message>
 <source>Working out the flows…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Volumenströme werden ausgerechnet…</translation>
 </message>
 <message>
 <source>The flows failed inside the program; none is shown.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die Volumenströme sind im Programm gescheitert; es werden keine gezeigt.</translation>
 </message>
 <message>
 <source>Fi&amp;gures</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Be&amp;rechnungen</translation>
 </message>
 <message>
 <source>Every figure worked out of the drawing, with its working</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Alles, was aus der Zeichnung berechnet wird, mit seinem Rechenweg</translation>
 </message>
 <message>
 <source>Show the &amp;flows</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Volumenströme zeigen</translation>
 </message>
 <message>
 <source>Which way water flows in each situation, and how fast</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Wohin das Wasser in jedem Betriebszustand fließt und wie schnell</translation>
 </message>
 <message>
 <source>&amp;Next situation</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Nächster Betriebszustand</translation>
 </message>
 <message>
 <source>Flows in the next situation</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Volumenströme im nächsten Betriebszustand</translation>
 </message>
 <message>
 <source>F&amp;lows on the sheet</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>V&amp;olumenströme auf dem Blatt</translation>
 </message>
 <message>
 <source>By the pipes: {what}</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>An den Rohren: {what}</translation>
 </message>
 <message>
 <source>1 number is missing: some flows are not known.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>1 Angabe fehlt: Manche Volumenströme sind nicht bekannt.</translation>
 </message>
 <message>
 <source>{count} numbers are missing: some flows are not known.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{count} Angaben fehlen: Manche Volumenströme sind nicht bekannt.</translation>
 </message>
 <message>
 <source>1 number is missing to work out the flows.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>1 Angabe fehlt, um die Volumenströme auszurechnen.</translation>
 </message>
 <message>
 <source>{count} numbers are missing to work out the flows.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{count} Angaben fehlen, um die Volumenströme auszurechnen.</translation>
 </message>
 <message>
 <source>1 figure has no room: choose a pipe to read it.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>1 Wert hat keinen Platz: Wählen Sie ein Rohr, um ihn zu lesen.</translation>
 </message>
 <message>
 <source>{count} figures have no room: choose a pipe to read it.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{count} Werte haben keinen Platz: Wählen Sie ein Rohr, um sie zu lesen.</translation>
 </message>
 <message>
 <source>{name} is open in another window already.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{name} ist schon in einem anderen Fenster geöffnet.</translation>
 </message>
 <message>
 <source>{name} is open already: the program runs twice.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{name} ist schon geöffnet: Das Programm läuft zweimal.</translation>
 </message>
 <message>
 <source>Opened twice it can be changed in both. Whoever saves second is asked first: nothing that was saved is replaced unasked.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Zweimal geöffnet, kann die Zeichnung in beiden geändert werden. Wer als Zweiter speichert, wird erst gefragt: Nichts Gespeichertes wird ungefragt ersetzt.</translation>
 </message>
 <message>
 <source>Open it here too</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Auch hier öffnen</translation>
 </message>
 <message>
 <source>Go to that window</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Zu jenem Fenster gehen</translation>
 </message>
 <message>
 <source>Arrows only</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Nur Pfeile</translation>
 </message>
 <message>
 <source>Flow, l/min</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Volumenstrom, l/min</translation>
 </message>
 <message>
 <source>Velocity, m/s</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Geschwindigkeit, m/s</translation>
 </message>
 <message>
 <source>Pressure loss</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Druckverlust</translation>
 </message>
 <message>
 <source>Pressure, bar</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Druck, bar</translation>
 </message>
 <message>
 <source>Temperature, °C</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Temperatur, °C</translation>
 </message>
 <message>
 <source>Operating</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Im Betrieb</translation>
 </message>
 <message>
 <source>Arrows move</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Pfeile bewegen</translation>
 </message>
 <message>
 <source>Let the arrows move along the pipes, or stand still</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Die Pfeile an den Rohren entlanglaufen oder stillstehen lassen</translation>
 </message>
 <message>
 <source>Leave operating</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Betrieb verlassen</translation>
 </message>
 <message>
 <source>Leave operating (Escape)</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Betrieb verlassen (Esc)</translation>
 </message>
 <message>
 <source>Your own</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Eigener</translation>
 </message>
 <message>
 <source>lifts</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>spricht an</translation>
 </message>
 <message>
 <source>cut out</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>abgeschaltet</translation>
 </message>
 <message>
 <source>The course failed inside the program; none is shown.</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Der Verlauf ist im Programm gescheitert; es wird keiner gezeigt.</translation>
 </message>
 <message>
 <source>Nothing can be worked out in time: {why}.</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Im zeitlichen Verlauf kann nichts ausgerechnet werden: {why}.</translation>
 </message>
 <message>
 <source>The chart needs one more number: {names}.</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Dem Diagramm fehlt noch eine Angabe: {names}.</translation>
 </message>
 <message>
 <source>The chart needs {count} more numbers: {names}.</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Dem Diagramm fehlen noch {count} Angaben: {names}.</translation>
 </message>
 <message>
 <source>safety valve {bar}</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Sicherheitsventil {bar}</translation>
 </message>
 <message>
 <source>plugged safety valve {bar}</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Sicherheitsventil verschlossen, {bar}</translation>
 </message>
 <message>
 <source>vessel’s charge {bar}</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Vordruck des Gefäßes {bar}</translation>
 </message>
 <message>
 <source>Each pipe and each part holds water of one temperature, which the solved flow carries on; pipes and stores lose no heat, and nothing circulates by warmth alone. Rooms stay as warm as they are set.</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Jedes Rohr und jedes Bauteil enthält Wasser von einer einzigen Temperatur, das der berechnete Volumenstrom weiterträgt; Rohre und Speicher verlieren keine Wärme, und nichts läuft allein durch Schwerkraft um. Die Räume bleiben so warm, wie sie eingestellt sind.</translation>
 </message>
 <message>
 <source>A heat source burns at its output until its flow is near the design’s, and heats by way of its own metal (0.5 kJ/K for each kW, 40 K above the water); its overheat cut-out, where one is stated, trips at 95 °C (common practice, no source). Controls do not turn anything by themselves; a pump’s run-on ends.</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Ein Wärmeerzeuger brennt mit voller Leistung, bis sein Vorlauf nahe am Auslegungswert ist, und heizt über sein eigenes Metall (0,5 kJ/K je kW, 40 K über dem Wasser); sein Sicherheitstemperaturbegrenzer löst, wo einer angegeben ist, bei 95 °C aus (übliche Praxis, ohne Quelle). Regler verstellen von selbst nichts; der Nachlauf einer Pumpe endet.</translation>
 </message>
 <message>
 <source>Vessels: Boyle’s law, the gas staying as cool as it was; the tube’s growth by warmth counts only where nothing else gives way. A safety valve holds its set pressure once it lifts: it needs up to a tenth more for its full lift, and reseats up to a fifth lower (EN ISO 4126-1, from memory). Pressures are the vessel’s, and at gauges and pipes also by height and pump.</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Ausdehnungsgefäße: Gesetz von Boyle, das Gas bleibt so kühl, wie es war; die Wärmedehnung der Rohre zählt nur, wo sonst nichts nachgibt. Ein Sicherheitsventil hält seinen Ansprechdruck, sobald es öffnet: Für den vollen Hub braucht es bis zu ein Zehntel mehr, und es schließt bis zu ein Fünftel tiefer (EN ISO 4126-1, aus dem Gedächtnis). Die Drücke gelten am Ausdehnungsgefäß, an Manometern und Rohren auch nach Höhe und Pumpe.</translation>
 </message>
 <message>
 <source>The design states {litres} l more water than the parts and pipes drawn hold: it stands with the emitters.</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Die Auslegung nennt {litres} l mehr Wasser, als die gezeichneten Bauteile und Rohre enthalten: Es steht bei den Heizflächen.</translation>
 </message>
 <message>
 <source>no gas</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>kein Gas</translation>
 </message>
 <message>
 <source>{how}.</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>{how}.</translation>
 </message>
 <message>
 <source>cut off from</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>abgesperrt von</translation>
 </message>
 <message>
 <source>the expansion vessel</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>das Ausdehnungsgefäß</translation>
 </message>
 <message>
 <source>the safety valve</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>das Sicherheitsventil</translation>
 </message>
 <message>
 <source>the open vent</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>die offene Entlüftung</translation>
 </message>
 <message>
 <source>the cold feed</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>die Speiseleitung</translation>
 </message>
 <message>
 <source>the relief valve</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>das Abblaseventil</translation>
 </message>
 <message>
 <source>and {device}</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>und {device}</translation>
 </message>
 <message>
 <source>&amp;Operate</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>B&amp;etreiben</translation>
 </message>
 <message>
 <source>The drawing at work: turn its valves, see its water flow and warm</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung im Betrieb: Ventile drehen, das Wasser fließen und warm werden sehen</translation>
 </message>
 <message>
 <source>Click a valve to turn it; Tab and Space do the same. The drawing is not changed. Escape leaves.</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Klicken Sie auf ein Ventil, um es zu drehen; Tabulator und Leertaste tun dasselbe. Die Zeichnung ändert sich nicht. Esc verlässt den Betrieb.</translation>
 </message>
 <message>
 <source>Play</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Abspielen</translation>
 </message>
 <message>
 <source>Let the time run (Space on the chart)</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeit laufen lassen (Leertaste im Diagramm)</translation>
 </message>
 <message>
 <source>Begin anew</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Von vorn beginnen</translation>
 </message>
 <message>
 <source>From the beginning: cold where heat is called, else hot</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Von Anfang an: kalt, wo Wärme gefordert ist, sonst heiß</translation>
 </message>
 <message>
 <source>How fast the time runs</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Wie schnell die Zeit läuft</translation>
 </message>
 <message>
 <source>{times} × time</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>{times}-fache Zeit</translation>
 </message>
 <message>
 <source>Heat source whose water the chart shows</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeerzeuger, dessen Wasser das Diagramm zeigt</translation>
 </message>
 <message>
 <source>What this leaves out</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Was hier weggelassen ist</translation>
 </message>
 <message>
 <source>Pressure and temperature in time</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Druck und Temperatur im zeitlichen Verlauf</translation>
 </message>
 <message>
 <source>Pause</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Anhalten</translation>
 </message>
 <message>
 <source>pressure</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Druck</translation>
 </message>
 <message>
 <source>flow</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Vorlauf</translation>
 </message>
 <message>
 <source>return</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Rücklauf</translation>
 </message>
 <message>
 <source>Let out so far: {litres} l</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Bisher abgeblasen: {litres} l</translation>
 </message>
 <message>
 <source>at {time}</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>bei {time}</translation>
 </message>
 <message>
 <source>flow {celsius}</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Vorlauf {celsius}</translation>
 </message>
 <message>
 <source>return {celsius}</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Rücklauf {celsius}</translation>
 </message>
 <message>
 <source>The safety valve lifts</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Das Sicherheitsventil spricht an</translation>
 </message>
 <message>
 <source>The overheat cut-out trips</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Der Sicherheitstemperaturbegrenzer löst aus</translation>
 </message>
 <message>
 <source>The run-on is over: the pump stops</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Der Nachlauf ist vorbei: Die Pumpe steht</translation>
 </message>
 <message>
 <source>The store is as warm as its thermostat is set</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Der Speicher ist so warm, wie sein Thermostat eingestellt ist</translation>
 </message>
 <message>
 <source>The pressure passes what the heat source is made for</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Der Druck übersteigt, wofür der Wärmeerzeuger gebaut ist</translation>
 </message>
 <message>
 <source>The pressure is gone: the top can draw in air</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Der Druck ist weg: Oben kann Luft angesaugt werden</translation>
 </message>
 <message>
 <source>Hotter than the formulas reach: it is about to boil</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Heißer, als die Formeln reichen: Es siedet gleich</translation>
 </message>
 <message>
 <source>Past 100 bar: something has burst long before</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Über 100 bar: Längst ist etwas geborsten</translation>
 </message>
 <message>
 <source>{time} {what}</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>{time} {what}</translation>
 </message>
 <message>
 <source>Sheet in operation</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Blatt im Betrieb</translation>
 </message>
 <message>
 <source>The drawing at work. Tab and arrow keys go from valve to valve, Space turns the one at hand, Escape leaves. The drawing itself is not changed here.</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung im Betrieb. Tabulator und Pfeiltasten gehen von Ventil zu Ventil, die Leertaste dreht das gewählte, Esc verlässt den Betrieb. Die Zeichnung selbst ändert sich hier nicht.</translation>
 </message>
 <message>
 <source>Situations</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Betriebszustände</translation>
 </message>
 <message>
 <source>Valves and drives</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Ventile und Antriebe</translation>
 </message>
 <message>
 <source>as the valves were turned</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>wie die Ventile gedreht wurden</translation>
 </message>
 <message>
 <source>Heating only</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Nur Heizung</translation>
 </message>
 <message>
 <source>Hot water only</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Nur Warmwasser</translation>
 </message>
 <message>
 <source>Heating and hot water</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Heizung und Warmwasser</translation>
 </message>
 <message>
 <source>Pump run-on</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Pumpennachlauf</translation>
 </message>
 <message>
 <source>At rest</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>In Ruhe</translation>
 </message>
 <message>
 <source>Power off</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Strom aus</translation>
 </message>
 <message>
 <source>As drawn</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Wie gezeichnet</translation>
 </message>
 <message>
 <source>{valve} to {leg}</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>{valve} zu {leg}</translation>
 </message>
 <message>
 <source>{part}: its valves</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>{part}: seine Ventile</translation>
 </message>
 <message>
 <source>shut</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>zu</translation>
 </message>
 <message>
 <source>open</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>offen</translation>
 </message>
 <message>
 <source>with gas</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>mit Gas</translation>
 </message>
 <message>
 <source>heats</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>heizt</translation>
 </message>
 <message>
 <source>off</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>aus</translation>
 </message>
 <message>
 <source>{part}: its pump</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>{part}: eigene Pumpe</translation>
 </message>
 <message>
 <source>runs</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>läuft</translation>
 </message>
 <message>
 <source>stands</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>steht</translation>
 </message>
 <message>
 <source>{valves} shut</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>{valves} zu</translation>
 </message>
 <message>
 <source>all motor valves open</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>alle Motorventile offen</translation>
 </message>
 <message>
 <source>the pump of {part}</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>die Pumpe von {part}</translation>
 </message>
 <message>
 <source>{pump} runs</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>{pump} läuft</translation>
 </message>
 <message>
 <source>no pump runs</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>keine Pumpe läuft</translation>
 </message>
 <message>
 <source>heat on</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Wärme an</translation>
 </message>
 <message>
 <source>heat off</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>Wärme aus</translation>
 </message>
 <message>
 <source>its expansion vessel</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>seinem Ausdehnungsgefäß</translation>
 </message>
 <message>
 <source>its safety valve</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>seinem Sicherheitsventil</translation>
 </message>
 <message>
 <source>its open vent</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>seiner offenen Entlüftung</translation>
 </message>
 <message>
 <source>its cold feed</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>seiner Speiseleitung</translation>
 </message>
 <message>
 <source>its relief valve</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>seinem Abblaseventil</translation>
 </message>
 <message>
 <source>{part} is cut off from {devices}.</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>{part} ist abgesperrt von {devices}.</translation>
 </message>
 <message>
 <source> and </source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation> und </translation>
 </message>
 <message>
 <source>{count} number is missing to work out the flows.</source>
 <extracomment>window/operating</extracomment>
-<translation type="unfinished" />
+<translation>{count} Angabe fehlt, um die Volumenströme auszurechnen.</translation>
 </message>
 <message>
 <source>{label}: why it was refused</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>{label}: warum der Wert abgelehnt wurde</translation>
 </message>
 <message>
 <source>Details</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Einzelheiten</translation>
 </message>
 <message>
 <source>{value} (usual)</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>{value} (üblich)</translation>
 </message>
 <message>
 <source>none (usual)</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>keine (üblich)</translation>
 </message>
 <message>
 <source>none, for certain</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>sicher keine</translation>
 </message>
 <message>
 <source>none drawn yet</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>noch keine gezeichnet</translation>
 </message>
 <message>
 <source>Open the lesson</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Lektion öffnen</translation>
 </message>
 <message>
 <source>This fault on a small drawing to operate, and its remedy</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Dieser Mangel an einer kleinen Zeichnung zum Bedienen, und seine Abhilfe</translation>
 </message>
 <message>
 <source>Accept this finding…</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Diesen Befund hinnehmen…</translation>
 </message>
 <message>
 <source>With a reason, a name and until when</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Mit Grund, Namen und bis wann</translation>
 </message>
 <message>
 <source>until {day}</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>bis {day}</translation>
 </message>
 <message>
 <source>Accepted</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Hingenommen</translation>
 </message>
 <message>
 <source>no name</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>ohne Namen</translation>
 </message>
 <message>
 <source>Take the acceptance back</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Nicht länger hinnehmen</translation>
 </message>
 <message>
 <source>Do it</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Ausführen</translation>
 </message>
 <message>
 <source>Do it: {cure}</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Ausführen: {cure}</translation>
 </message>
 <message>
 <source>Make this edit; Undo takes it back</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Diese Änderung vornehmen; Rückgängig nimmt sie zurück</translation>
 </message>
 <message>
 <source>Leave this finding</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Diesen Befund verlassen</translation>
 </message>
 <message>
 <source>Leave this finding (Escape)</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Diesen Befund verlassen (Esc)</translation>
 </message>
 <message>
 <source>Proved by shutting</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Nachgewiesen durch Schließen von</translation>
 </message>
 <message>
 <source>Operate this</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Im Betrieb zeigen</translation>
 </message>
 <message>
 <source>See the drawing at work with these valves shut (F7)</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung im Betrieb sehen, mit diesen Ventilen geschlossen (F7)</translation>
 </message>
 <message>
 <source>{finding} (accepted)</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>{finding} (hingenommen)</translation>
 </message>
 <message>
 <source>, accepted</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>, hingenommen</translation>
 </message>
 <message>
 <source>Findings</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Befunde</translation>
 </message>
 <message>
 <source>1 check</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>1 Prüfung</translation>
 </message>
 <message>
 <source>{count} checks</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>{count} Prüfungen</translation>
 </message>
 <message>
 <source>{speaking} of {checks}</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>{speaking} von {checks}</translation>
 </message>
 <message>
 <source>Nothing was changed.</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Es wurde nichts geändert.</translation>
 </message>
 <message>
 <source>It stays at the usual {value}.</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Es bleibt beim üblichen Wert {value}.</translation>
 </message>
 <message>
 <source>It stays not known.</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Der Wert bleibt nicht bekannt.</translation>
 </message>
 <message>
 <source>It stays at {value}.</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Es bleibt bei {value}.</translation>
 </message>
 <message>
 <source>“{text}” is not a number.</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>„{text}“ ist keine Zahl.</translation>
 </message>
 <message>
 <source>Parts, pipes and controls of the drawing</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Bauteile, Rohre und Regler der Zeichnung</translation>
 </message>
 <message>
 <source>Name</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Name</translation>
 </message>
 <message>
 <source>free end</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>freies Ende</translation>
 </message>
 <message>
 <source>Pipe</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Rohr</translation>
 </message>
 <message>
 <source>{title}: fold or unfold</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>{title}: zu- oder aufklappen</translation>
 </message>
 <message>
 <source>Parts</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Bauteile</translation>
 </message>
 <message>
 <source>Find a part</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Bauteil suchen</translation>
 </message>
 <message>
 <source>Label</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Bezeichnung</translation>
 </message>
 <message>
 <source>Title</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Titel</translation>
 </message>
 <message>
 <source>Set</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Sollwert</translation>
 </message>
 <message>
 <source>Acts on</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Wirkt auf</translation>
 </message>
 <message>
 <source>In one room with</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>In einem Raum mit</translation>
 </message>
 <message>
 <source>Drawing</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Zeichnung</translation>
 </message>
 <message>
 <source>{count} selected</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>{count} ausgewählt</translation>
 </message>
 <message>
 <source>From {start} to {finish}.</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Von {start} zu {finish}.</translation>
 </message>
 <message>
 <source>These have no field in common.</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Diese haben kein gemeinsames Feld.</translation>
 </message>
 <message>
 <source>Rename {name}</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>{name} umbenennen</translation>
 </message>
 <message>
 <source>Set title</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Titel setzen</translation>
 </message>
 <message>
 <source>Set scale</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Maßstab setzen</translation>
 </message>
 <message>
 <source>Not judged</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Nicht beurteilt</translation>
 </message>
 <message>
 <source>Usual values taken</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Werte angenommen</translation>
 </message>
 <message>
 <source>Does not apply</source>
 <extracomment>window/panels</extracomment>
-<translation type="unfinished" />
+<translation>Trifft nicht zu</translation>
 </message>
 <message>
 <source>Parts list</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Bauteilliste</translation>
 </message>
 <message>
 <source>How much</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Wie viel</translation>
 </message>
 <message>
 <source>Size</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Größe</translation>
 </message>
 <message>
 <source>Parts and pipe, counted</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Bauteile und Rohr, gezählt</translation>
 </message>
 <message>
 <source>What the sums rest on</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Worauf die Summen beruhen</translation>
 </message>
 <message>
 <source>&amp;Save as CSV…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Als CSV &amp;speichern…</translation>
 </message>
 <message>
 <source>Section</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Abschnitt</translation>
 </message>
 <message>
 <source>Ids</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Kennungen</translation>
 </message>
 <message>
 <source>{file} could not be saved: {reason}</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{file} konnte nicht gespeichert werden: {reason}</translation>
 </message>
 <message>
 <source>1 bend</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>1 Bogen</translation>
 </message>
 <message>
 <source>{count} bends</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{count} Bögen</translation>
 </message>
 <message>
 <source> not known</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation> nicht bekannt</translation>
 </message>
 <message>
 <source>Save the parts list</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Stückliste speichern</translation>
 </message>
 <message>
 <source>Tables (*.csv)</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Tabellen (*.csv)</translation>
 </message>
 <message>
 <source>A drawing was not saved when the program ended.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Eine Zeichnung war nicht gespeichert, als das Programm endete.</translation>
 </message>
 <message>
 <source>{count} drawings were not saved when the program ended.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{count} Zeichnungen waren nicht gespeichert, als das Programm endete.</translation>
 </message>
 <message>
 <source>Open it</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Öffnen</translation>
 </message>
 <message>
 <source>Open them</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Öffnen</translation>
 </message>
 <message>
 <source>Throw it away</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Verwerfen</translation>
 </message>
 <message>
 <source>Throw them away</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Verwerfen</translation>
 </message>
 <message>
 <source>Ask me later</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Später fragen</translation>
 </message>
 <message>
 <source>A drawing without a title</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Eine Zeichnung ohne Titel</translation>
 </message>
 <message>
 <source>of {path}</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>von {path}</translation>
 </message>
 <message>
 <source>never saved to a file</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>nie in eine Datei gespeichert</translation>
 </message>
 <message>
 <source>{name}, {where}, as of {when}</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{name}, {where}, Stand {when}</translation>
 </message>
 <message>
 <source>Another window of the program has opened this drawing already.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ein anderes Fenster des Programms hat diese Zeichnung schon geöffnet.</translation>
 </message>
 <message>
 <source>The drawing that was left cannot be read.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die übrig gebliebene Zeichnung kann nicht gelesen werden.</translation>
 </message>
 <message>
 <source>What was left could not be thrown away.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Was übrig geblieben ist, konnte nicht verworfen werden.</translation>
 </message>
 <message>
 <source>It stays in {file}. {message}</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Sie bleibt in {file}. {message}</translation>
 </message>
 <message>
 <source>This is a danger. Accepted it stays in every list and still counts: accepting says that somebody has seen it and why it stands, not that it is safe.</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Das ist eine Gefahr. Auch hingenommen bleibt sie in jeder Liste und zählt weiter: Hinnehmen besagt, dass jemand sie gesehen hat und warum sie stehen bleibt, nicht, dass sie ungefährlich ist.</translation>
 </message>
 <message>
 <source>No finding of this drawing is accepted. A finding's card has a button for it.</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Kein Befund dieser Zeichnung ist hingenommen. Die Karte eines Befunds hat eine Schaltfläche dafür.</translation>
 </message>
 <message>
 <source>Run out: the finding counts again</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Abgelaufen: Der Befund zählt wieder</translation>
 </message>
 <message>
 <source>Nothing like it is found any more</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Nichts dergleichen wird mehr gefunden</translation>
 </message>
 <message>
 <source>Accept a finding</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Einen Befund hinnehmen</translation>
 </message>
 <message>
 <source>Why it may stand</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Warum er stehen bleiben darf</translation>
 </message>
 <message>
 <source>Only until</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Nur bis</translation>
 </message>
 <message>
 <source>Last day on which it holds</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Letzter Tag, an dem es gilt</translation>
 </message>
 <message>
 <source>Reason</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Grund</translation>
 </message>
 <message>
 <source>Accept the finding</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Befund hinnehmen</translation>
 </message>
 <message>
 <source>Accepted findings</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Hingenommene Befunde</translation>
 </message>
 <message>
 <source>On: </source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>An: </translation>
 </message>
 <message>
 <source>No reason given</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Kein Grund angegeben</translation>
 </message>
 <message>
 <source>Take it back</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Nicht länger hinnehmen</translation>
 </message>
 <message>
 <source>Take it back: {name}</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Nicht länger hinnehmen: {name}</translation>
 </message>
 <message>
 <source>Show</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Zeigen</translation>
 </message>
 <message>
 <source>Show {name} on the sheet</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>{name} auf dem Blatt zeigen</translation>
 </message>
 <message>
 <source>, until {until}</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>, bis {until}</translation>
 </message>
 <message>
 <source>Choose an earlier file, and what was removed, fitted, moved and changed since is drawn on the sheet and listed here, with what to strip out and what to fit.</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Wählen Sie eine frühere Datei: Was seither entfernt, eingebaut, verschoben und geändert wurde, wird auf dem Blatt gezeichnet und hier aufgelistet, dazu, was auszubauen und was einzubauen ist.</translation>
 </message>
 <message>
 <source>The two drawings hold the same.</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Die beiden Zeichnungen enthalten dasselbe.</translation>
 </message>
 <message>
 <source>Compare with a file…</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Mit einer Datei vergleichen…</translation>
 </message>
 <message>
 <source>Choose an earlier drawing</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Eine frühere Zeichnung wählen</translation>
 </message>
 <message>
 <source>Stop comparing</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Vergleich beenden</translation>
 </message>
 <message>
 <source>What differs</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Was sich unterscheidet</translation>
 </message>
 <message>
 <source>From {name} to the drawing as it stands.</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Von {name} zur Zeichnung, wie sie jetzt ist.</translation>
 </message>
 <message>
 <source>Removed</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Entfernt</translation>
 </message>
 <message>
 <source>Fitted</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Eingebaut</translation>
 </message>
 <message>
 <source>Re-piped</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Anders angeschlossen</translation>
 </message>
 <message>
 <source>Changed</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Geändert</translation>
 </message>
 <message>
 <source>Moved on the sheet</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Auf dem Blatt verschoben</translation>
 </message>
 <message>
 <source>Called by another id</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Mit anderer Kennung</translation>
 </message>
 <message>
 <source>{mine} is now {its}</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>{mine} heißt jetzt {its}</translation>
 </message>
 <message>
 <source>Said of the drawing</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Zur Zeichnung gesagt</translation>
 </message>
 <message>
 <source>Strip out</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Ausbauen</translation>
 </message>
 <message>
 <source>Fit</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Einbauen</translation>
 </message>
 <message>
 <source>Pipe cut shorter or made longer</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Rohr gekürzt oder verlängert</translation>
 </message>
 <message>
 <source>Being judged…</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Wird geprüft…</translation>
 </message>
 <message>
 <source>Findings that went</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Befunde, die entfallen sind</translation>
 </message>
 <message>
 <source>Findings that came</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Befunde, die hinzugekommen sind</translation>
 </message>
 <message>
 <source>Findings that weigh otherwise</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Befunde, die anders wiegen</translation>
 </message>
 <message>
 <source>{before}, now {now}: {message}</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>{before}, jetzt {now}: {message}</translation>
 </message>
 <message>
 <source>{metres} m of {item} {size}</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>{metres} m {item} {size}</translation>
 </message>
 <message>
 <source>not known: {what}</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>nicht bekannt: {what}</translation>
 </message>
 <message>
 <source>Compare with an earlier drawing</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Mit einer früheren Zeichnung vergleichen</translation>
 </message>
 <message>
 <source>{file} cannot be read as a drawing.</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>{file} kann nicht als Zeichnung gelesen werden.</translation>
 </message>
 <message>
 <source>{file} cannot be read.</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>{file} kann nicht gelesen werden.</translation>
 </message>
 <message>
 <source>the drawing as it was reviewed</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>die Zeichnung, wie sie durchgesehen wurde</translation>
 </message>
 <message>
 <source>No note is pinned to this drawing.</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>An diese Zeichnung ist keine Notiz geheftet.</translation>
 </message>
 <message>
 <source>Notes</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Notizen</translation>
 </message>
 <message>
 <source>Write a note</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Notiz schreiben</translation>
 </message>
 <message>
 <source>Pin the note</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Notiz anheften</translation>
 </message>
 <message>
 <source>Pin it to what is selected on the sheet</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>An das heften, was auf dem Blatt ausgewählt ist</translation>
 </message>
 <message>
 <source>{names} and {count} more</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>{names} und {count} weitere</translation>
 </message>
 <message>
 <source>On: the whole drawing. Select parts to pin it to them.</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>An: die ganze Zeichnung. Wählen Sie Bauteile aus, um die Notiz daran zu heften.</translation>
 </message>
 <message>
 <source>On: {names}</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>An: {names}</translation>
 </message>
 <message>
 <source>Note by {author}, {state}</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Notiz von {author}, {state}</translation>
 </message>
 <message>
 <source>Answer</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Antworten</translation>
 </message>
 <message>
 <source>Open</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Offen</translation>
 </message>
 <message>
 <source>Settled</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Erledigt</translation>
 </message>
 <message>
 <source>Answer the note: {text}</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Auf die Notiz antworten: {text}</translation>
 </message>
 <message>
 <source>Settle</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Erledigen</translation>
 </message>
 <message>
 <source>Open again</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Wieder öffnen</translation>
 </message>
 <message>
 <source>Take out</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Entfernen</translation>
 </message>
 <message>
 <source>Take out: {text}</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Entfernen: {text}</translation>
 </message>
 <message>
 <source>On the whole drawing</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>An der ganzen Zeichnung</translation>
 </message>
 <message>
 <source>Your name, for what you say and sign</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Ihr Name, für alles, was Sie sagen und unterschreiben</translation>
 </message>
 <message>
 <source>Your name</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Ihr Name</translation>
 </message>
 <message>
 <source>Review</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Durchsicht</translation>
 </message>
 <message>
 <source>&amp;Notes</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Notizen</translation>
 </message>
 <message>
 <source>&amp;Accepted</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Hingenommen</translation>
 </message>
 <message>
 <source>&amp;Compare</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Vergleich</translation>
 </message>
 <message>
 <source>&amp;Record</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Protokoll</translation>
 </message>
 <message>
 <source>accepted with remarks</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>angenommen mit Anmerkungen</translation>
 </message>
 <message>
 <source>returned for changes</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>zur Änderung zurückgegeben</translation>
 </message>
 <message>
 <source>✓ Holds</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>✓ Gilt</translation>
 </message>
 <message>
 <source>✕ Broken</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>✕ Gebrochen</translation>
 </message>
 <message>
 <source>? Incomplete</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>? Unvollständig</translation>
 </message>
 <message>
 <source>No review record has been made of this drawing.</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Von dieser Zeichnung gibt es kein Prüfprotokoll.</translation>
 </message>
 <message>
 <source>Review record</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Prüfprotokoll</translation>
 </message>
 <message>
 <source>Your role, such as supervisor</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Ihre Funktion, etwa Meister</translation>
 </message>
 <message>
 <source>Your role</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Ihre Funktion</translation>
 </message>
 <message>
 <source>Decision</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Entscheidung</translation>
 </message>
 <message>
 <source>Remarks</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Anmerkungen</translation>
 </message>
 <message>
 <source>Make the review record</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Prüfprotokoll erstellen</translation>
 </message>
 <message>
 <source>A record of the drawing as it stands now</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Ein Protokoll der Zeichnung, wie sie jetzt ist</translation>
 </message>
 <message>
 <source>Make a record</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Protokoll erstellen</translation>
 </message>
 <message>
 <source>What it covers</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Was es umfasst</translation>
 </message>
 <message>
 <source>What it cannot prove</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Was es nicht beweisen kann</translation>
 </message>
 <message>
 <source>The records failed to be held against the drawing inside the program.</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Der Vergleich der Protokolle mit der Zeichnung ist im Programm gescheitert.</translation>
 </message>
 <message>
 <source>Show what changed</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>Zeigen, was sich geändert hat</translation>
 </message>
 <message>
 <source>The review record is broken by this change: Review, Record says why.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Das Prüfprotokoll ist durch diese Änderung gebrochen: Durchsicht, Protokoll sagt, warum.</translation>
 </message>
 <message>
 <source>review record</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Prüfprotokoll</translation>
 </message>
 <message>
 <source>&amp;Review panel</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Durchsicht zeigen</translation>
 </message>
 <message>
 <source>Notes, comparing, acceptances and the review record</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Notizen, Vergleich, hingenommene Befunde und das Prüfprotokoll</translation>
 </message>
 <message>
 <source>Pin a &amp;note…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Notiz anheften…</translation>
 </message>
 <message>
 <source>A note on what is selected</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Eine Notiz zur Auswahl</translation>
 </message>
 <message>
 <source>&amp;Compare with a file…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Mit einer Datei &amp;vergleichen…</translation>
 </message>
 <message>
 <source>What differs from an earlier drawing</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Was sich von einer früheren Zeichnung unterscheidet</translation>
 </message>
 <message>
 <source>&amp;Stop comparing</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Vergleich &amp;beenden</translation>
 </message>
 <message>
 <source>Leave the earlier drawing</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Die frühere Zeichnung verlassen</translation>
 </message>
 <message>
 <source>&amp;Accept the finding…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Befund &amp;hinnehmen…</translation>
 </message>
 <message>
 <source>Accept the finding that is open</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Den geöffneten Befund hinnehmen</translation>
 </message>
 <message>
 <source>Review &amp;record…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Prüfprotokoll…</translation>
 </message>
 <message>
 <source>Whether it holds, and to make one</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ob es gilt, und um eines zu erstellen</translation>
 </message>
 <message>
 <source>&amp;Review</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>D&amp;urchsicht</translation>
 </message>
 <message>
 <source>Give your name first: what is said and signed bears it.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Geben Sie erst Ihren Namen an: Was gesagt und unterschrieben wird, trägt ihn.</translation>
 </message>
 <message>
 <source>Pin note on {name}</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Notiz an {name} heften</translation>
 </message>
 <message>
 <source>Pin note</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Notiz anheften</translation>
 </message>
 <message>
 <source>Answer note</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Notiz beantworten</translation>
 </message>
 <message>
 <source>Settle note</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Notiz erledigen</translation>
 </message>
 <message>
 <source>Open note again</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Notiz wieder öffnen</translation>
 </message>
 <message>
 <source>Take out note</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Notiz entfernen</translation>
 </message>
 <message>
 <source>Accept finding</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Befund hinnehmen</translation>
 </message>
 <message>
 <source>Take acceptance back</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Befund nicht länger hinnehmen</translation>
 </message>
 <message>
 <source>Make review record</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Prüfprotokoll erstellen</translation>
 </message>
 <message>
 <source>Nothing is selected.</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Es ist nichts ausgewählt.</translation>
 </message>
 <message>
 <source>A pipe goes where its ends go: drag one of its runs, or move what it joins.</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Ein Rohr geht dorthin, wo seine Enden hingehen: Ziehen Sie eines seiner Stücke, oder verschieben Sie, was es verbindet.</translation>
 </message>
 <message>
 <source>Move</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>verschieben</translation>
 </message>
 <message>
 <source>Turn</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>drehen</translation>
 </message>
 <message>
 <source>Mirror</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>spiegeln</translation>
 </message>
 <message>
 <source>Remove</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>entfernen</translation>
 </message>
 <message>
 <source>Align</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>ausrichten</translation>
 </message>
 <message>
 <source>Spread</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>verteilen</translation>
 </message>
 <message>
 <source>Route</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>verlegen</translation>
 </message>
 <message>
 <source>Duplicate</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>verdoppeln</translation>
+</message>
+<message>
+<source>Paste</source>
+<extracomment>window/sheet</extracomment>
+<translation>einfügen</translation>
 </message>
 <message>
 <source>Type a part’s name to place it.  Press on a port and drag to draw a pipe.</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Tippen Sie den Namen eines Bauteils, um es zu platzieren.  Drücken Sie auf einen Anschluss und ziehen Sie, um ein Rohr zu zeichnen.</translation>
 </message>
 <message>
 <source>{count} chosen.  R turns them, M mirrors them, arrow keys move them; Ctrl C copies them.</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>{count} gewählt.  R dreht sie, M spiegelt sie, Pfeiltasten verschieben sie; Strg+C kopiert sie.</translation>
 </message>
 <message>
 <source>Pipe chosen.  Drag a run to shape it, Delete takes it out.</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Rohr gewählt.  Ziehen Sie ein Stück, um es zu formen; Entf nimmt es heraus.</translation>
 </message>
 <message>
 <source>{title} chosen.  R turns it, M mirrors it, arrow keys move it by one square.</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>{title} gewählt.  R dreht, M spiegelt, Pfeiltasten verschieben um ein Feld.</translation>
 </message>
 <message>
 <source>Turn round</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>umdrehen</translation>
 </message>
 <message>
 <source>Shape pipe</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Rohr formen</translation>
 </message>
 <message>
 <source>Drawing without a name</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Zeichnung ohne Namen</translation>
 </message>
 <message>
 <source>Enter places it here, Shift Enter one more after it; Tab takes it in hand to turn or move it.  Up and down choose another, Escape leaves.</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Eingabe platziert es hier, Umschalt+Eingabe danach noch eines; Tabulator nimmt es zur Hand, um es zu drehen oder zu verschieben.  Auf und Ab wählen ein anderes, Esc verlässt die Suche.</translation>
 </message>
 <message>
 <source>Find a part to place</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Ein Bauteil zum Platzieren suchen</translation>
 </message>
 <message>
 <source>No part is called that or does that.</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Kein Bauteil heißt so oder tut das.</translation>
 </message>
 <message>
 <source>Release on a port, on a pipe to make a tee, or in the open. Escape leaves the drawing as it is.</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Lassen Sie auf einem Anschluss los, auf einem Rohr, um ein T-Stück zu setzen, oder im Freien. Esc lässt die Zeichnung, wie sie ist.</translation>
 </message>
 <message>
 <source>Draw pipe</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Rohr zeichnen</translation>
 </message>
 <message>
 <source>Join pipe</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Rohr anschließen</translation>
 </message>
 <message>
 <source>Cut in</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>einsetzen</translation>
 </message>
 <message>
 <source>Place</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>platzieren</translation>
 </message>
 <message>
 <source>Click to place the {part}, on a pipe to cut it in.  R turns it, M mirrors it, Shift places one more, Escape puts it away.</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Klicken Sie, um das Bauteil zu platzieren ({part}), auf ein Rohr, um es einzusetzen.  R dreht, M spiegelt, Umschalt platziert noch eines, Esc legt es weg.</translation>
 </message>
 <message>
 <source>Place the heat source first</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Platzieren Sie zuerst den Wärmeerzeuger</translation>
 </message>
 <message>
 <source>Press Enter, type the name of any part, or drag it from the parts</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Drücken Sie Eingabe, tippen Sie den Namen eines Bauteils, oder ziehen Sie es aus den Bauteilen</translation>
 </message>
 <message>
 <source>Place heat source</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeerzeuger platzieren</translation>
 </message>
 <message>
 <source>Start from an arrangement</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Von einer Anordnung ausgehen</translation>
 </message>
 <message>
 <source>Take the tour</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Rundgang beginnen</translation>
 </message>
 <message>
 <source>A pipe begins at a port that has none: choose a part, or put the caret on a port.</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Ein Rohr beginnt an einem Anschluss, der keines hat: Wählen Sie ein Bauteil, oder setzen Sie die Schreibmarke auf einen Anschluss.</translation>
 </message>
 <message>
 <source>From {start}.  Tab goes from port to port, P begins at the next one, Enter ends the pipe, Escape leaves it.</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Von {start}.  Tabulator geht von Anschluss zu Anschluss, P beginnt am nächsten, Eingabe beendet das Rohr, Esc verlässt es.</translation>
 </message>
 <message>
 <source>the free end</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>dem freien Ende</translation>
 </message>
 <message>
 <source>port {port}</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Anschluss {port}</translation>
 </message>
 <message>
 <source>{verb} {what}</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>{what} {verb}</translation>
 </message>
 <message>
 <source>pipe</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Rohr</translation>
 </message>
 <message>
 <source>Sheet</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Blatt</translation>
 </message>
 <message>
 <source>The drawing. Letters find a part to place. Tab walks through the parts, Ctrl and an arrow goes to the next one that way, arrow keys move what is chosen, P begins a pipe and Tab takes it from port to port, Enter places or ends.</source>
 <extracomment>window/sheet</extracomment>
-<translation type="unfinished" />
+<translation>Die Zeichnung. Buchstaben suchen ein Bauteil zum Platzieren. Tabulator geht durch die Bauteile, Strg und ein Pfeil geht zum nächsten in dieser Richtung, Pfeiltasten verschieben die Auswahl, P beginnt ein Rohr, und Tabulator führt es von Anschluss zu Anschluss, Eingabe platziert oder beendet.</translation>
 </message>
 <message>
 <source>From nothing</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Von Grund auf</translation>
 </message>
 <message>
 <source>Empty sheet</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Leeres Blatt</translation>
 </message>
 <message>
 <source>Begin with the heat source, and draw from port to port.</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Beginnen Sie mit dem Wärmeerzeuger, und zeichnen Sie von Anschluss zu Anschluss.</translation>
 </message>
 <message>
 <source>Begin empty</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Leer beginnen</translation>
 </message>
 <message>
 <source>{group}, sound</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>{group}, einwandfrei</translation>
 </message>
 <message>
 <source>Start from this</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Hiervon ausgehen</translation>
 </message>
 <message>
 <source>Samples to look at</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Beispiele zum Ansehen</translation>
 </message>
 <message>
 <source>Opened as a copy. Nothing you do changes the sample.</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Als Kopie geöffnet. Nichts, was Sie tun, ändert das Beispiel.</translation>
 </message>
 <message>
 <source>Open a copy</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Kopie öffnen</translation>
 </message>
 <message>
 <source>Begin a drawing</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Eine Zeichnung beginnen</translation>
 </message>
 <message>
 <source>Picture of the drawing</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Bild der Zeichnung</translation>
 </message>
 <message>
 <source>What to begin with</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Womit begonnen wird</translation>
 </message>
 <message>
 <source>What would you like to draw?</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Was möchten Sie zeichnen?</translation>
 </message>
 <message>
 <source>Arrows choose, Enter begins. Escape shows the empty sheet.</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Pfeiltasten wählen, Eingabe beginnt. Esc zeigt das leere Blatt.</translation>
 </message>
 <message>
 <source>Open a drawing…</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Eine Zeichnung öffnen…</translation>
 </message>
 <message>
 <source>One fault and its cure, in two minutes</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Ein Mangel und seine Abhilfe, in zwei Minuten</translation>
 </message>
 <message>
 <source>Open {name}</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>{name} öffnen</translation>
 </message>
 <message>
 <source>New from an &amp;arrangement…</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Neu aus einer &amp;Anordnung…</translation>
 </message>
 <message>
 <source>Begin with a sound arrangement, a sample or an empty sheet</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Mit einer einwandfreien Anordnung, einem Beispiel oder einem leeren Blatt beginnen</translation>
 </message>
 <message>
 <source>&amp;Tour: one fault and its cure</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Rundgang: ein Mangel und seine Abhilfe</translation>
 </message>
 <message>
 <source>Two minutes on a drawing of its own</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Zwei Minuten an einer eigenen Zeichnung</translation>
 </message>
 <message>
 <source>A drawing with one fault</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Eine Zeichnung mit einem Mangel</translation>
 </message>
 <message>
 <source>Someone fitted a valve between the heat source and its expansion vessel. The program judged the drawing as it was opened; the bar counts what it found, the heaviest first.</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Jemand hat ein Ventil zwischen den Wärmeerzeuger und sein Ausdehnungsgefäß gebaut. Das Programm hat die Zeichnung beim Öffnen beurteilt; die Leiste zählt, was es gefunden hat, das Schwerste zuerst.</translation>
 </message>
 <message>
 <source>Next</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Weiter</translation>
 </message>
 <message>
 <source>Choose the finding</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Den Befund wählen</translation>
 </message>
 <message>
 <source>Click it in the list, or press the button below. By keys: F8.</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Klicken Sie ihn in der Liste an, oder drücken Sie die Schaltfläche unten. Mit Tasten: F8.</translation>
 </message>
 <message>
 <source>Choose it</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Wählen</translation>
 </message>
 <message>
 <source>The proof stands on the drawing</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Der Nachweis steht auf der Zeichnung</translation>
 </message>
 <message>
 <source>With the valves that are shown shut, what is tinted is cut off from the vessel. Water that is heated there has nowhere to swell. Every position the valves can take was tried.</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Sind die als geschlossen gezeigten Ventile zu, so ist das Gefärbte vom Ausdehnungsgefäß abgesperrt. Wasser, das dort erwärmt wird, kann sich nirgends ausdehnen. Jede Stellung, die die Ventile einnehmen können, wurde durchprobiert.</translation>
 </message>
 <message>
 <source>Why, and what puts it right</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Warum, und was abhilft</translation>
 </message>
 <message>
 <source>The card says why it matters, what puts it right, and from which source. Each cure it offers was tried first on the whole drawing. Press one, or the button below.</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Die Karte sagt, warum es wichtig ist, was abhilft und aus welcher Quelle das stammt. Jede angebotene Abhilfe wurde zuvor an der ganzen Zeichnung erprobt. Drücken Sie eine davon oder die Schaltfläche unten.</translation>
 </message>
 <message>
 <source>Take the first cure</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Erste Abhilfe nehmen</translation>
 </message>
 <message>
 <source>Sound again, in one step</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>In einem Schritt wieder einwandfrei</translation>
 </message>
 <message>
 <source>Undo would bring the fault back. The list below now says what was judged, what was not, and which usual values were taken: silence is never approval.</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Rückgängig brächte den Mangel zurück. Die Liste unten sagt nun, was beurteilt wurde, was nicht und welche üblichen Werte angenommen wurden: Schweigen ist nie Zustimmung.</translation>
 </message>
 <message>
 <source>Where to go on</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Wie es weitergeht</translation>
 </message>
 <message>
 <source>Operate shows the water flow and lets you shut any valve. Figures shows each size with its working. Hand over writes the document that another person can check. This drawing is a copy: change what you like.</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Betreiben zeigt das Wasser fließen und lässt Sie jedes Ventil schließen. Berechnungen zeigt jede Größe mit ihrem Rechenweg. Übergeben schreibt das Dokument, das ein anderer prüfen kann. Diese Zeichnung ist eine Kopie: Ändern Sie, was Sie möchten.</translation>
 </message>
 <message>
 <source>Done</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Fertig</translation>
 </message>
 <message>
 <source>Leave the tour</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Rundgang verlassen</translation>
 </message>
 <message>
 <source>Step {at} of {of}</source>
 <extracomment>window/start</extracomment>
-<translation type="unfinished" />
+<translation>Schritt {at} von {of}</translation>
 </message>
 <message>
 <source>Zoom out</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Verkleinern</translation>
 </message>
 <message>
 <source>Zoom</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Vergrößerung</translation>
 </message>
 <message>
 <source>Zoom in</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Vergrößern</translation>
 </message>
 <message>
 <source>Zoom {factor:.0f} percent; press for 100</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Vergrößerung {factor:.0f} Prozent; drücken für 100</translation>
 </message>
 <message>
 <source>&amp;Fill in what is not known</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>&amp;Ausfüllen, was nicht bekannt ist</translation>
 </message>
 <message>
 <source>One table of what is not known, the most needed first</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Eine Tabelle dessen, was nicht bekannt ist, das Nötigste zuerst</translation>
 </message>
 <message>
 <source>Parts and &amp;pipe, counted…</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Bauteile und &amp;Rohr, gezählt…</translation>
 </message>
 <message>
 <source>How many of each part, and pipe by size, to copy or save as a table</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
-</message>
-<message>
-<source>(name of the language of this translation)</source>
-<extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Wie viele von jedem Bauteil, und Rohr nach Größe, zum Kopieren oder Speichern als Tabelle</translation>
 </message>
 <message>
 <source>Parts &amp;list</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Bauteil&amp;liste</translation>
 </message>
 <message>
 <source>Every part and pipe by its name</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Jedes Bauteil und Rohr mit seinem Namen</translation>
 </message>
 <message>
 <source>put it right</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Befund beheben</translation>
 </message>
 <message>
 <source>unsaved changes</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>nicht gespeicherte Änderungen</translation>
 </message>
 <message>
 <source>{name}[*] – circuitcheck</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>{name}[*] – circuitcheck</translation>
 </message>
 <message>
 <source>Finding {index} of {count}.  F8 next, Shift F8 back, Escape leaves it.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Befund {index} von {count}.  F8 weiter, Umschalt+F8 zurück, Esc verlässt ihn.</translation>
 </message>
 <message>
 <source>The window speaks that language from the next start on.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Das Fenster spricht diese Sprache vom nächsten Start an.</translation>
 </message>
 <message>
 <source>Unsaved work is not kept safe: {reason}.</source>
 <extracomment>window</extracomment>
-<translation type="unfinished" />
+<translation>Ungespeicherte Arbeit ist nicht gesichert: {reason}.</translation>
 </message>
 <message>
 <source>&amp;Window</source>
 <extracomment>window</extracomment>
+<translation>&amp;Fenster</translation>
+</message>
+<message>
+<source>As the system</source>
+<extracomment>window</extracomment>
+<translation>Wie das System</translation>
+</message>
+<message>
+<source>Light</source>
+<extracomment>window</extracomment>
+<translation>Hell</translation>
+</message>
+<message>
+<source>Dark</source>
+<extracomment>window</extracomment>
+<translation>Dunkel</translation>
+</message>
+<message>
+<source>High contrast, light</source>
+<extracomment>window</extracomment>
+<translation>Hoher Kontrast, hell</translation>
+</message>
+<message>
+<source>High contrast, dark</source>
+<extracomment>window</extracomment>
+<translation>Hoher Kontrast, dunkel</translation>
+</message>
+<message>
+<source>Needed by checks and figures</source>
+<extracomment>window</extracomment>
+<translation>Von Prüfungen und Berechnungen gebraucht</translation>
+</message>
+<message>
+<source>Usual values verdicts rest on</source>
+<extracomment>window</extracomment>
+<translation>Übliche Werte, auf denen Urteile beruhen</translation>
+</message>
+<message>
+<source>Everything</source>
+<extracomment>window</extracomment>
+<translation>Alles</translation>
+</message>
+<message>
+<source>Heat and stores</source>
+<extracomment>parts</extracomment>
+<translation>Wärme und Speicher</translation>
+</message>
+<message>
+<source>Moving and steering</source>
+<extracomment>parts</extracomment>
+<translation>Fördern und Steuern</translation>
+</message>
+<message>
+<source>Safety and discharge</source>
+<extracomment>parts</extracomment>
+<translation>Sicherheit und Abblasen</translation>
+</message>
+<message>
+<source>Emitters</source>
+<extracomment>parts</extracomment>
+<translation>Heizflächen</translation>
+</message>
+<message>
+<source>Shutting and guarding</source>
+<extracomment>parts</extracomment>
+<translation>Absperren und Schützen</translation>
+</message>
+<message>
+<source>Filling, venting, draining</source>
+<extracomment>parts</extracomment>
+<translation>Füllen, Entlüften, Entleeren</translation>
+</message>
+<message>
+<source>Mains and outlets</source>
+<extracomment>parts</extracomment>
+<translation>Hausanschluss und Zapfstellen</translation>
+</message>
+<message>
+<source>Controls</source>
+<extracomment>parts</extracomment>
+<translation>Regler</translation>
+</message>
+<message>
+<source>Air vent</source>
+<extracomment>parts</extracomment>
+<translation>Entlüfter</translation>
+</message>
+<message>
+<source>Lets air out at a high point.</source>
+<extracomment>parts</extracomment>
+<translation>Lässt an einem Hochpunkt Luft heraus.</translation>
+</message>
+<message>
+<source>connection</source>
+<extracomment>parts</extracomment>
+<translation>Anschluss</translation>
+</message>
+<message>
+<source>Height</source>
+<extracomment>parts</extracomment>
+<translation>Höhe</translation>
+</message>
+<message>
+<source>Above the sheet's datum.</source>
+<extracomment>parts</extracomment>
+<translation>Über der Bezugshöhe des Blatts.</translation>
+</message>
+<message>
+<source>m</source>
+<extracomment>parts</extracomment>
+<translation>m</translation>
+</message>
+<message>
+<source>Note</source>
+<extracomment>parts</extracomment>
+<translation>Notiz</translation>
+</message>
+<message>
+<source>Balancing valve</source>
+<extracomment>parts</extracomment>
+<translation>Strangregulierventil</translation>
+</message>
+<message>
+<source>Shares the flow between circuits by its setting.</source>
+<extracomment>parts</extracomment>
+<translation>Teilt durch seine Einstellung den Volumenstrom zwischen Kreisen auf.</translation>
+</message>
+<message>
+<source>a</source>
+<extracomment>parts</extracomment>
+<translation>A</translation>
+</message>
+<message>
+<source>b</source>
+<extracomment>parts</extracomment>
+<translation>B</translation>
+</message>
+<message>
+<source>kv</source>
+<extracomment>parts</extracomment>
+<translation>Kv-Wert</translation>
+</message>
+<message>
+<source>m³/h</source>
+<extracomment>parts</extracomment>
+<translation>m³/h</translation>
+</message>
+<message>
+<source>Blending valve</source>
+<extracomment>parts</extracomment>
+<translation>Mischventil</translation>
+</message>
+<message>
+<source>Mixes hot with cold so that what comes out does not scald.</source>
+<extracomment>parts</extracomment>
+<translation>Mischt Heißes mit Kaltem, damit niemand sich verbrüht.</translation>
+</message>
+<message>
+<source>hot</source>
+<extracomment>parts</extracomment>
+<translation>warm</translation>
+</message>
+<message>
+<source>cold</source>
+<extracomment>parts</extracomment>
+<translation>kalt</translation>
+</message>
+<message>
+<source>mixed</source>
+<extracomment>parts</extracomment>
+<translation>gemischt</translation>
+</message>
+<message>
+<source>Set temperature</source>
+<extracomment>parts</extracomment>
+<translation>Eingestellte Temperatur</translation>
+</message>
+<message>
+<source>Bypass valve</source>
+<extracomment>parts</extracomment>
+<translation>Überströmventil</translation>
+</message>
+<message>
+<source>A spring-loaded valve that gives the pump a way round when the zones shut.</source>
+<extracomment>parts</extracomment>
+<translation>Ein federbelastetes Ventil, das der Pumpe einen Umweg lässt, wenn die Heizkreise schließen.</translation>
+</message>
+<message>
+<source>in</source>
+<extracomment>parts</extracomment>
+<translation>Eintritt</translation>
+</message>
+<message>
+<source>out</source>
+<extracomment>parts</extracomment>
+<translation>Austritt</translation>
+</message>
+<message>
+<source>Set difference</source>
+<extracomment>parts</extracomment>
+<translation>Eingestellte Druckdifferenz</translation>
+</message>
+<message>
+<source>kPa</source>
+<extracomment>parts</extracomment>
+<translation>kPa</translation>
+</message>
+<message>
+<source>Cap</source>
+<extracomment>parts</extracomment>
+<translation>Kappe</translation>
+</message>
+<message>
+<source>Closes a port or a pipe on purpose.</source>
+<extracomment>parts</extracomment>
+<translation>Verschließt mit Absicht einen Anschluss oder ein Rohr.</translation>
+</message>
+<message>
+<source>Check valve</source>
+<extracomment>parts</extracomment>
+<translation>Rückflussverhinderer</translation>
+</message>
+<message>
+<source>Lets water through in the direction of its triangle only.</source>
+<extracomment>parts</extracomment>
+<translation>Lässt Wasser nur in Richtung seines Dreiecks durch.</translation>
+</message>
+<message>
+<source>Cold main</source>
+<extracomment>parts</extracomment>
+<translation>Hausanschluss</translation>
+</message>
+<message>
+<source>The water supply as it comes into the building.</source>
+<extracomment>parts</extracomment>
+<translation>Die Wasserversorgung, wie sie ins Gebäude kommt.</translation>
+</message>
+<message>
+<source>outlet</source>
+<extracomment>parts</extracomment>
+<translation>Auslass</translation>
+</message>
+<message>
+<source>Standing pressure</source>
+<extracomment>parts</extracomment>
+<translation>Ruhedruck</translation>
+</message>
+<message>
+<source>bar</source>
+<extracomment>parts</extracomment>
+<translation>bar</translation>
+</message>
+<message>
+<source>Running pressure</source>
+<extracomment>parts</extracomment>
+<translation>Fließdruck</translation>
+</message>
+<message>
+<source>Flow</source>
+<extracomment>parts</extracomment>
+<translation>Vorlauf</translation>
+</message>
+<message>
+<source>l/min</source>
+<extracomment>parts</extracomment>
+<translation>l/min</translation>
+</message>
+<message>
+<source>Combination heat source</source>
+<extracomment>parts</extracomment>
+<translation>Kombi-Wärmeerzeuger</translation>
+</message>
+<message>
+<source>A heat source that also heats mains water as it is drawn.</source>
+<extracomment>parts</extracomment>
+<translation>Ein Wärmeerzeuger, der auch Trinkwasser im Durchlauf erwärmt.</translation>
+</message>
+<message>
+<source>relief</source>
+<extracomment>parts</extracomment>
+<translation>Abblaseanschluss</translation>
+</message>
+<message>
+<source>Output</source>
+<extracomment>parts</extracomment>
+<translation>Leistung</translation>
+</message>
+<message>
+<source>kW</source>
+<extracomment>parts</extracomment>
+<translation>kW</translation>
+</message>
+<message>
+<source>Water content</source>
+<extracomment>parts</extracomment>
+<translation>Wasserinhalt</translation>
+</message>
+<message>
+<source>l</source>
+<extracomment>parts</extracomment>
+<translation>l</translation>
+</message>
+<message>
+<source>Least flow</source>
+<extracomment>parts</extracomment>
+<translation>Mindestvolumenstrom</translation>
+</message>
+<message>
+<source>Least circulating content</source>
+<extracomment>parts</extracomment>
+<translation>Mindestinhalt im Umlauf</translation>
+</message>
+<message>
+<source>min</source>
+<extracomment>parts</extracomment>
+<translation>min</translation>
+</message>
+<message>
+<source>Highest pressure</source>
+<extracomment>parts</extracomment>
+<translation>Höchstdruck</translation>
+</message>
+<message>
+<source>Highest flow temperature</source>
+<extracomment>parts</extracomment>
+<translation>Höchste Vorlauftemperatur</translation>
+</message>
+<message>
+<source>Heat</source>
+<extracomment>parts</extracomment>
+<translation>Wärmeabgabe</translation>
+</message>
+<message>
+<source>Uncontrolled: it goes on heating when called off, as a solid-fuel fire does.</source>
+<extracomment>parts</extracomment>
+<translation>Nicht regelbar: heizt weiter, wenn nichts mehr gefordert ist, wie ein Feuer mit festem Brennstoff.</translation>
+</message>
+<message>
+<source>switched</source>
+<extracomment>parts</extracomment>
+<translation>abschaltbar</translation>
+</message>
+<message>
+<source>uncontrolled</source>
+<extracomment>parts</extracomment>
+<translation>nicht regelbar</translation>
+</message>
+<message>
+<source>High limit</source>
+<extracomment>parts</extracomment>
+<translation>Sicherheitstemperaturbegrenzer</translation>
+</message>
+<message>
+<source>hand reset</source>
+<extracomment>parts</extracomment>
+<translation>von Hand zu entriegeln</translation>
+</message>
+<message>
+<source>self reset</source>
+<extracomment>parts</extracomment>
+<translation>selbsttätig rückstellend</translation>
+</message>
+<message>
+<source>Built in</source>
+<extracomment>parts</extracomment>
+<translation>Eingebaut</translation>
+</message>
+<message>
+<source>pump</source>
+<extracomment>parts</extracomment>
+<translation>Pumpe</translation>
+</message>
+<message>
+<source>vessel</source>
+<extracomment>parts</extracomment>
+<translation>Ausdehnungsgefäß</translation>
+</message>
+<message>
+<source>safety valve</source>
+<extracomment>parts</extracomment>
+<translation>Sicherheitsventil</translation>
+</message>
+<message>
+<source>bypass</source>
+<extracomment>parts</extracomment>
+<translation>Überströmventil</translation>
+</message>
+<message>
+<source>gauge</source>
+<extracomment>parts</extracomment>
+<translation>Manometer</translation>
+</message>
+<message>
+<source>filling link</source>
+<extracomment>parts</extracomment>
+<translation>Füllverbindung</translation>
+</message>
+<message>
+<source>air vent</source>
+<extracomment>parts</extracomment>
+<translation>Entlüfter</translation>
+</message>
+<message>
+<source>check valve</source>
+<extracomment>parts</extracomment>
+<translation>Rückflussverhinderer</translation>
+</message>
+<message>
+<source>Built-in vessel</source>
+<extracomment>parts</extracomment>
+<translation>Eingebautes Ausdehnungsgefäß</translation>
+</message>
+<message>
+<source>Built-in vessel's precharge</source>
+<extracomment>parts</extracomment>
+<translation>Vordruck des eingebauten Ausdehnungsgefäßes</translation>
+</message>
+<message>
+<source>Built-in safety valve set at</source>
+<extracomment>parts</extracomment>
+<translation>Ansprechdruck des eingebauten Sicherheitsventils</translation>
+</message>
+<message>
+<source>Built-in safety valve's outlet</source>
+<extracomment>parts</extracomment>
+<translation>Austritt des eingebauten Sicherheitsventils</translation>
+</message>
+<message>
+<source>mm</source>
+<extracomment>parts</extracomment>
+<translation>mm</translation>
+</message>
+<message>
+<source>Combined feed and vent allowed</source>
+<extracomment>parts</extracomment>
+<translation>Gemeinsame Speise- und Entlüftungsleitung zulässig</translation>
+</message>
+<message>
+<source>Built-in pump's shut-off head</source>
+<extracomment>parts</extracomment>
+<translation>Nullförderhöhe der eingebauten Pumpe</translation>
+</message>
+<message>
+<source>Built-in pump's most flow</source>
+<extracomment>parts</extracomment>
+<translation>Größter Volumenstrom der eingebauten Pumpe</translation>
+</message>
+<message>
+<source>Hot water flow</source>
+<extracomment>parts</extracomment>
+<translation>Warmwasser-Volumenstrom</translation>
+</message>
+<message>
+<source>Dirt separator</source>
+<extracomment>parts</extracomment>
+<translation>Schlammabscheider</translation>
+</message>
+<message>
+<source>Collects what the water carries, so that it can be let out.</source>
+<extracomment>parts</extracomment>
+<translation>Sammelt, was das Wasser mitführt, damit es abgelassen werden kann.</translation>
+</message>
+<message>
+<source>Isolating valves</source>
+<extracomment>parts</extracomment>
+<translation>Absperrventile</translation>
+</message>
+<message>
+<source>Discharge end</source>
+<extracomment>parts</extracomment>
+<translation>Ende der Abblaseleitung</translation>
+</message>
+<message>
+<source>Where hot water or steam may come out at any time.</source>
+<extracomment>parts</extracomment>
+<translation>Wo jederzeit heißes Wasser oder Dampf austreten kann.</translation>
+</message>
+<message>
+<source>inlet</source>
+<extracomment>parts</extracomment>
+<translation>Eintritt</translation>
+</message>
+<message>
+<source>outside low level</source>
+<extracomment>parts</extracomment>
+<translation>im Freien auf niedriger Höhe</translation>
+</message>
+<message>
+<source>gully below grating</source>
+<extracomment>parts</extracomment>
+<translation>Ablauf unter dem Rost</translation>
+</message>
+<message>
+<source>roof or high level</source>
+<extracomment>parts</extracomment>
+<translation>Dach oder große Höhe</translation>
+</message>
+<message>
+<source>soil stack</source>
+<extracomment>parts</extracomment>
+<translation>Fallrohr</translation>
+</message>
+<message>
+<source>inside</source>
+<extracomment>parts</extracomment>
+<translation>im Gebäude</translation>
+</message>
+<message>
+<source>unknown</source>
+<extracomment>parts</extracomment>
+<translation>unbekannt</translation>
+</message>
+<message>
+<source>In sight</source>
+<extracomment>parts</extracomment>
+<translation>In Sicht</translation>
+</message>
+<message>
+<source>Clear of people</source>
+<extracomment>parts</extracomment>
+<translation>Fern von Personen</translation>
+</message>
+<message>
+<source>Conditions for this place met</source>
+<extracomment>parts</extracomment>
+<translation>Bedingungen für diesen Ort erfüllt</translation>
+</message>
+<message>
+<source>Drain</source>
+<extracomment>parts</extracomment>
+<translation>Entleerung</translation>
+</message>
+<message>
+<source>Empties the pipework above it.</source>
+<extracomment>parts</extracomment>
+<translation>Entleert die Leitungen darüber.</translation>
+</message>
+<message>
+<source>Expansion relief valve</source>
+<extracomment>parts</extracomment>
+<translation>Ausdehnungs-Sicherheitsventil</translation>
+</message>
+<message>
+<source>Lifts on the cold side of a store when its vessel can take no more.</source>
+<extracomment>parts</extracomment>
+<translation>Spricht auf der Kaltseite eines Speichers an, wenn sein Ausdehnungsgefäß nichts mehr aufnimmt.</translation>
+</message>
+<message>
+<source>Set pressure</source>
+<extracomment>parts</extracomment>
+<translation>Ansprechdruck</translation>
+</message>
+<message>
+<source>Outlet</source>
+<extracomment>parts</extracomment>
+<translation>Auslass</translation>
+</message>
+<message>
+<source>Expansion vessel</source>
+<extracomment>parts</extracomment>
+<translation>Ausdehnungsgefäß</translation>
+</message>
+<message>
+<source>Takes up the swell of heated water against a cushion of gas.</source>
+<extracomment>parts</extracomment>
+<translation>Nimmt die Ausdehnung erwärmten Wassers gegen ein Gaspolster auf.</translation>
+</message>
+<message>
+<source>Volume</source>
+<extracomment>parts</extracomment>
+<translation>Nennvolumen</translation>
+</message>
+<message>
+<source>Precharge</source>
+<extracomment>parts</extracomment>
+<translation>Vordruck</translation>
+</message>
+<message>
+<source>Feed cistern</source>
+<extracomment>parts</extracomment>
+<translation>Vorlagebehälter</translation>
+</message>
+<message>
+<source>Feeds heating or hot water from above, open to air.</source>
+<extracomment>parts</extracomment>
+<translation>Speist Heizung oder Warmwasser von oben, zur Luft hin offen.</translation>
+</message>
+<message>
+<source>supply</source>
+<extracomment>parts</extracomment>
+<translation>Zulauf</translation>
+</message>
+<message>
+<source>feed</source>
+<extracomment>parts</extracomment>
+<translation>Speisung</translation>
+</message>
+<message>
+<source>vent over</source>
+<extracomment>parts</extracomment>
+<translation>Entlüftung darüber</translation>
+</message>
+<message>
+<source>warning</source>
+<extracomment>parts</extracomment>
+<translation>Überlauf</translation>
+</message>
+<message>
+<source>Content</source>
+<extracomment>parts</extracomment>
+<translation>Inhalt</translation>
+</message>
+<message>
+<source>Water level</source>
+<extracomment>parts</extracomment>
+<translation>Wasserstand</translation>
+</message>
+<message>
+<source>Serves</source>
+<extracomment>parts</extracomment>
+<translation>Versorgt</translation>
+</message>
+<message>
+<source>heating</source>
+<extracomment>parts</extracomment>
+<translation>Heizung</translation>
+</message>
+<message>
+<source>hot water</source>
+<extracomment>parts</extracomment>
+<translation>Warmwasser</translation>
+</message>
+<message>
+<source>Filling link</source>
+<extracomment>parts</extracomment>
+<translation>Füllverbindung</translation>
+</message>
+<message>
+<source>Joins main and heating for filling only; taken off afterwards.</source>
+<extracomment>parts</extracomment>
+<translation>Verbindet Hausanschluss und Heizung nur zum Füllen; wird danach abgenommen.</translation>
+</message>
+<message>
+<source>system</source>
+<extracomment>parts</extracomment>
+<translation>Anlage</translation>
+</message>
+<message>
+<source>Left connected</source>
+<extracomment>parts</extracomment>
+<translation>Bleibt verbunden</translation>
+</message>
+<message>
+<source>Double check valve</source>
+<extracomment>parts</extracomment>
+<translation>Doppelter Rückflussverhinderer</translation>
+</message>
+<message>
+<source>Heat exchanger</source>
+<extracomment>parts</extracomment>
+<translation>Wärmeübertrager</translation>
+</message>
+<message>
+<source>Passes heat from one water to another that never meet.</source>
+<extracomment>parts</extracomment>
+<translation>Gibt Wärme von einem Wasser an ein anderes, ohne dass beide sich berühren.</translation>
+</message>
+<message>
+<source>primary in</source>
+<extracomment>parts</extracomment>
+<translation>Primär-Eintritt</translation>
+</message>
+<message>
+<source>primary out</source>
+<extracomment>parts</extracomment>
+<translation>Primär-Austritt</translation>
+</message>
+<message>
+<source>secondary in</source>
+<extracomment>parts</extracomment>
+<translation>Sekundär-Eintritt</translation>
+</message>
+<message>
+<source>secondary out</source>
+<extracomment>parts</extracomment>
+<translation>Sekundär-Austritt</translation>
+</message>
+<message>
+<source>Heat source</source>
+<extracomment>parts</extracomment>
+<translation>Wärmeerzeuger</translation>
+</message>
+<message>
+<source>Heats the water that the pump sends through it.</source>
+<extracomment>parts</extracomment>
+<translation>Erwärmt das Wasser, das die Pumpe durch ihn schickt.</translation>
+</message>
+<message>
+<source>Heating zone</source>
+<extracomment>parts</extracomment>
+<translation>Heizkreis</translation>
+</message>
+<message>
+<source>All the radiators or floor loops of one zone, drawn as one.</source>
+<extracomment>parts</extracomment>
+<translation>Alle Heizkörper oder Fußbodenschleifen eines Heizkreises, als eines gezeichnet.</translation>
+</message>
+<message>
+<source>All thermostatic</source>
+<extracomment>parts</extracomment>
+<translation>Alle thermostatisch</translation>
+</message>
+<message>
+<source>Resistance</source>
+<extracomment>parts</extracomment>
+<translation>Widerstand</translation>
+</message>
+<message>
+<source>Inlet group</source>
+<extracomment>parts</extracomment>
+<translation>Sicherheitsgruppe</translation>
+</message>
+<message>
+<source>What stands between the main and a store, in one body.</source>
+<extracomment>parts</extracomment>
+<translation>Was zwischen Hausanschluss und Speicher steht, in einem Gehäuse.</translation>
+</message>
+<message>
+<source>balanced cold</source>
+<extracomment>parts</extracomment>
+<translation>druckgleiches Kaltwasser</translation>
+</message>
+<message>
+<source>Reduces to</source>
+<extracomment>parts</extracomment>
+<translation>Mindert auf</translation>
+</message>
+<message>
+<source>Relief set at</source>
+<extracomment>parts</extracomment>
+<translation>Ansprechdruck des Sicherheitsventils</translation>
+</message>
+<message>
+<source>Relief outlet</source>
+<extracomment>parts</extracomment>
+<translation>Abblaseanschluss</translation>
+</message>
+<message>
+<source>Isolating valve</source>
+<extracomment>parts</extracomment>
+<translation>Absperrventil</translation>
+</message>
+<message>
+<source>A valve anybody can shut by hand, unless it is secured.</source>
+<extracomment>parts</extracomment>
+<translation>Ein Ventil, das jeder von Hand schließen kann, sofern es nicht gesichert ist.</translation>
+</message>
+<message>
+<source>Secured</source>
+<extracomment>parts</extracomment>
+<translation>Gesichert</translation>
+</message>
+<message>
+<source>Locked, sealed or capped against unintended shutting. A screwdriver slot is not secured.</source>
+<extracomment>parts</extracomment>
+<translation>Gegen unbeabsichtigtes Schließen abgeschlossen, plombiert oder mit Kappe versehen (Kappenventil). Ein Schlitz für den Schraubendreher ist keine Sicherung.</translation>
+</message>
+<message>
+<source>Open vent</source>
+<extracomment>parts</extracomment>
+<translation>Offene Entlüftung</translation>
+</message>
+<message>
+<source>Ends open over a cistern: steam and swelling water can always get out.</source>
+<extracomment>parts</extracomment>
+<translation>Endet offen über einem Behälter: Dampf und Ausdehnungswasser können immer entweichen.</translation>
+</message>
+<message>
+<source>Over cistern</source>
+<extracomment>parts</extracomment>
+<translation>Über Behälter</translation>
+</message>
+<message>
+<source>Height above water</source>
+<extracomment>parts</extracomment>
+<translation>Höhe über dem Wasserspiegel</translation>
+</message>
+<message>
+<source>A tap, a shower, a bath or another place where water is drawn.</source>
+<extracomment>parts</extracomment>
+<translation>Ein Hahn, eine Dusche, eine Wanne oder eine andere Stelle, an der Wasser gezapft wird.</translation>
+</message>
+<message>
+<source>Fitting</source>
+<extracomment>parts</extracomment>
+<translation>Armatur</translation>
+</message>
+<message>
+<source>basin</source>
+<extracomment>parts</extracomment>
+<translation>Waschtisch</translation>
+</message>
+<message>
+<source>bath</source>
+<extracomment>parts</extracomment>
+<translation>Badewanne</translation>
+</message>
+<message>
+<source>shower</source>
+<extracomment>parts</extracomment>
+<translation>Dusche</translation>
+</message>
+<message>
+<source>sink</source>
+<extracomment>parts</extracomment>
+<translation>Spüle</translation>
+</message>
+<message>
+<source>wc</source>
+<extracomment>parts</extracomment>
+<translation>WC</translation>
+</message>
+<message>
+<source>other</source>
+<extracomment>parts</extracomment>
+<translation>andere</translation>
+</message>
+<message>
+<source>Pressure gauge</source>
+<extracomment>parts</extracomment>
+<translation>Manometer</translation>
+</message>
+<message>
+<source>Shows the pressure of the water it stands on.</source>
+<extracomment>parts</extracomment>
+<translation>Zeigt den Druck des Wassers, an dem es sitzt.</translation>
+</message>
+<message>
+<source>Pressure reducing valve</source>
+<extracomment>parts</extracomment>
+<translation>Druckminderer</translation>
+</message>
+<message>
+<source>Brings the main down to the pressure the store is made for.</source>
+<extracomment>parts</extracomment>
+<translation>Mindert den Druck des Hausanschlusses auf den, für den der Speicher gebaut ist.</translation>
+</message>
+<message>
+<source>Programmer</source>
+<extracomment>parts</extracomment>
+<translation>Zeitschaltuhr</translation>
+</message>
+<message>
+<source>Says at what times a zone may call.</source>
+<extracomment>parts</extracomment>
+<translation>Bestimmt, zu welchen Zeiten ein Heizkreis Wärme fordern darf.</translation>
+</message>
+<message>
+<source>Pump</source>
+<extracomment>parts</extracomment>
+<translation>Pumpe</translation>
+</message>
+<message>
+<source>Drives water in the direction of its triangle.</source>
+<extracomment>parts</extracomment>
+<translation>Fördert Wasser in Richtung ihres Dreiecks.</translation>
+</message>
+<message>
+<source>Shut-off head</source>
+<extracomment>parts</extracomment>
+<translation>Nullförderhöhe</translation>
+</message>
+<message>
+<source>Most flow</source>
+<extracomment>parts</extracomment>
+<translation>Größter Volumenstrom</translation>
+</message>
+<message>
+<source>Radiator</source>
+<extracomment>parts</extracomment>
+<translation>Heizkörper</translation>
+</message>
+<message>
+<source>Gives heat to one room.</source>
+<extracomment>parts</extracomment>
+<translation>Gibt Wärme an einen Raum ab.</translation>
+</message>
+<message>
+<source>W</source>
+<extracomment>parts</extracomment>
+<translation>W</translation>
+</message>
+<message>
+<source>Thermostatic head</source>
+<extracomment>parts</extracomment>
+<translation>Thermostatkopf</translation>
+</message>
+<message>
+<source>Valves</source>
+<extracomment>parts</extracomment>
+<translation>Ventile</translation>
+</message>
+<message>
+<source>Hand wheel</source>
+<extracomment>parts</extracomment>
+<translation>Handrad</translation>
+</message>
+<message>
+<source>The householder can shut it.</source>
+<extracomment>parts</extracomment>
+<translation>Der Bewohner kann es schließen.</translation>
+</message>
+<message>
+<source>Room thermostat</source>
+<extracomment>parts</extracomment>
+<translation>Raumthermostat</translation>
+</message>
+<message>
+<source>Calls for heat until its room is warm.</source>
+<extracomment>parts</extracomment>
+<translation>Fordert Wärme, bis sein Raum warm ist.</translation>
+</message>
+<message>
+<source>Safety valve</source>
+<extracomment>parts</extracomment>
+<translation>Sicherheitsventil</translation>
+</message>
+<message>
+<source>Lifts at its set pressure and lets heating water out.</source>
+<extracomment>parts</extracomment>
+<translation>Öffnet bei seinem Ansprechdruck und lässt Heizwasser ab.</translation>
+</message>
+<message>
+<source>Capacity</source>
+<extracomment>parts</extracomment>
+<translation>Abblaseleistung</translation>
+</message>
+<message>
+<source>Separator</source>
+<extracomment>parts</extracomment>
+<translation>Hydraulische Weiche</translation>
+</message>
+<message>
+<source>A wide vessel in which flow and return meet, so that pumps do not fight.</source>
+<extracomment>parts</extracomment>
+<translation>Ein weites Gefäß, in dem Vorlauf und Rücklauf sich treffen, damit Pumpen nicht gegeneinander arbeiten.</translation>
+</message>
+<message>
+<source>source flow</source>
+<extracomment>parts</extracomment>
+<translation>Vorlauf Erzeuger</translation>
+</message>
+<message>
+<source>source return</source>
+<extracomment>parts</extracomment>
+<translation>Rücklauf Erzeuger</translation>
+</message>
+<message>
+<source>load flow</source>
+<extracomment>parts</extracomment>
+<translation>Vorlauf Verbraucher</translation>
+</message>
+<message>
+<source>load return</source>
+<extracomment>parts</extracomment>
+<translation>Rücklauf Verbraucher</translation>
+</message>
+<message>
+<source>Store thermostat</source>
+<extracomment>parts</extracomment>
+<translation>Speicherthermostat</translation>
+</message>
+<message>
+<source>Calls for heat until the store is hot.</source>
+<extracomment>parts</extracomment>
+<translation>Fordert Wärme, bis der Speicher warm ist.</translation>
+</message>
+<message>
+<source>Strainer</source>
+<extracomment>parts</extracomment>
+<translation>Schmutzfänger</translation>
+</message>
+<message>
+<source>Catches grit before it reaches the valves behind it.</source>
+<extracomment>parts</extracomment>
+<translation>Fängt Körner auf, bevor sie die Ventile dahinter erreichen.</translation>
+</message>
+<message>
+<source>Tee</source>
+<extracomment>parts</extracomment>
+<translation>T-Stück</translation>
+</message>
+<message>
+<source>Joins three pipes; made by ending a pipe on a pipe.</source>
+<extracomment>parts</extracomment>
+<translation>Verbindet drei Rohre; entsteht, wenn ein Rohr auf einem Rohr endet.</translation>
+</message>
+<message>
+<source>branch</source>
+<extracomment>parts</extracomment>
+<translation>Abzweig</translation>
+</message>
+<message>
+<source>Temperature relief valve</source>
+<extracomment>parts</extracomment>
+<translation>Temperatur-Sicherheitsventil</translation>
+</message>
+<message>
+<source>Lifts when a store's water grows too hot.</source>
+<extracomment>parts</extracomment>
+<translation>Öffnet, wenn das Wasser eines Speichers zu heiß wird.</translation>
+</message>
+<message>
+<source>Three-port valve</source>
+<extracomment>parts</extracomment>
+<translation>Dreiwegeventil</translation>
+</message>
+<message>
+<source>A motorised valve whose two legs are never both shut.</source>
+<extracomment>parts</extracomment>
+<translation>Ein Motorventil, dessen zwei Wege nie beide zu sind.</translation>
+</message>
+<message>
+<source>ab</source>
+<extracomment>parts</extracomment>
+<translation>AB</translation>
+</message>
+<message>
+<source>Action</source>
+<extracomment>parts</extracomment>
+<translation>Wirkung</translation>
+</message>
+<message>
+<source>Divert: one leg or the other. Share: both as well.</source>
+<extracomment>parts</extracomment>
+<translation>Umschalten: der eine oder der andere Weg. Verteilen: auch beide zugleich.</translation>
+</message>
+<message>
+<source>divert</source>
+<extracomment>parts</extracomment>
+<translation>umschalten</translation>
+</message>
+<message>
+<source>share</source>
+<extracomment>parts</extracomment>
+<translation>verteilen</translation>
+</message>
+<message>
+<source>stays</source>
+<extracomment>parts</extracomment>
+<translation>bleibt stehen</translation>
+</message>
+<message>
+<source>Tundish</source>
+<extracomment>parts</extracomment>
+<translation>Ablauftrichter</translation>
+</message>
+<message>
+<source>A funnel under a pipe's end: a discharge is seen, and nothing is drawn back.</source>
+<extracomment>parts</extracomment>
+<translation>Ein Trichter mit Geruchverschluss unter einem Rohrende: Man sieht ein Abblasen, und nichts wird zurückgesaugt.</translation>
+</message>
+<message>
+<source>Unvented store</source>
+<extracomment>parts</extracomment>
+<translation>Geschlossener Speicher</translation>
+</message>
+<message>
+<source>A store fed by the main, with no cistern and no vent: its safety is in its valves.</source>
+<extracomment>parts</extracomment>
+<translation>Ein Speicher am Hausanschluss, ohne Behälter und ohne Entlüftung: Seine Sicherheit liegt in seinen Ventilen.</translation>
+</message>
+<message>
+<source>coil flow</source>
+<extracomment>parts</extracomment>
+<translation>Heizschlange Vorlauf</translation>
+</message>
+<message>
+<source>coil return</source>
+<extracomment>parts</extracomment>
+<translation>Heizschlange Rücklauf</translation>
+</message>
+<message>
+<source>secondary return</source>
+<extracomment>parts</extracomment>
+<translation>Zirkulationsanschluss</translation>
+</message>
+<message>
+<source>relief outlet</source>
+<extracomment>parts</extracomment>
+<translation>Abblaseaustritt</translation>
+</message>
+<message>
+<source>Coil power</source>
+<extracomment>parts</extracomment>
+<translation>Leistung der Heizschlange</translation>
+</message>
+<message>
+<source>Internal expansion</source>
+<extracomment>parts</extracomment>
+<translation>Innerer Ausdehnungsraum</translation>
+</message>
+<message>
+<source>Thermostat</source>
+<extracomment>parts</extracomment>
+<translation>Thermostat</translation>
+</message>
+<message>
+<source>Energy cut-out shuts</source>
+<extracomment>parts</extracomment>
+<translation>Sicherheitstemperaturbegrenzer schließt</translation>
+</message>
+<message>
+<source>The motorised valve that the store's energy cut-out shuts.</source>
+<extracomment>parts</extracomment>
+<translation>Das Motorventil, das der Sicherheitstemperaturbegrenzer des Speichers schließt.</translation>
+</message>
+<message>
+<source>Immersion heater</source>
+<extracomment>parts</extracomment>
+<translation>Elektro-Heizstab</translation>
+</message>
+<message>
+<source>Immersion cut-out</source>
+<extracomment>parts</extracomment>
+<translation>Begrenzer des Heizstabs</translation>
+</message>
+<message>
+<source>Coil's highest pressure</source>
+<extracomment>parts</extracomment>
+<translation>Höchstdruck der Heizschlange</translation>
+</message>
+<message>
+<source>Diameter</source>
+<extracomment>parts</extracomment>
+<translation>Durchmesser</translation>
+</message>
+<message>
+<source>Empty weight</source>
+<extracomment>parts</extracomment>
+<translation>Leergewicht</translation>
+</message>
+<message>
+<source>kg</source>
+<extracomment>parts</extracomment>
+<translation>kg</translation>
+</message>
+<message>
+<source>Coil content</source>
+<extracomment>parts</extracomment>
+<translation>Inhalt der Heizschlange</translation>
+</message>
+<message>
+<source>Built-in relief outlet</source>
+<extracomment>parts</extracomment>
+<translation>Eingebauter Abblaseaustritt</translation>
+</message>
+<message>
+<source>temperature relief</source>
+<extracomment>parts</extracomment>
+<translation>Temperatur-Sicherheitsventil</translation>
+</message>
+<message>
+<source>expansion relief</source>
+<extracomment>parts</extracomment>
+<translation>Ausdehnungs-Sicherheitsventil</translation>
+</message>
+<message>
+<source>Vented store</source>
+<extracomment>parts</extracomment>
+<translation>Offener Speicher</translation>
+</message>
+<message>
+<source>A store fed from a cistern, whose hot side ends open over it.</source>
+<extracomment>parts</extracomment>
+<translation>Ein Speicher, den ein Behälter speist und dessen Warmseite offen über diesem endet.</translation>
+</message>
+<message>
+<source>Zone valve</source>
+<extracomment>parts</extracomment>
+<translation>Zonenventil</translation>
+</message>
+<message>
+<source>A motorised valve with two ports: open when its zone calls.</source>
+<extracomment>parts</extracomment>
+<translation>Ein Motorventil mit zwei Anschlüssen: offen, wenn sein Heizkreis Wärme fordert.</translation>
+</message>
+<message>
+<source>Where it goes when its supply fails.</source>
+<extracomment>parts</extracomment>
+<translation>Wohin es geht, wenn der Strom ausfällt.</translation>
+</message>
+<message>
+<source>Scale</source>
+<extracomment>parts</extracomment>
+<translation>Maßstab</translation>
+</message>
+<message>
+<source>m per square</source>
+<extracomment>parts</extracomment>
+<translation>m je Feld</translation>
+</message>
+<message>
+<source>Return</source>
+<extracomment>parts</extracomment>
+<translation>Rücklauf</translation>
+</message>
+<message>
+<source>Fill</source>
+<extracomment>parts</extracomment>
+<translation>Fülltemperatur</translation>
+</message>
+<message>
+<source>Fill pressure</source>
+<extracomment>parts</extracomment>
+<translation>Fülldruck</translation>
+</message>
+<message>
+<source>Static height</source>
+<extracomment>parts</extracomment>
+<translation>Statische Höhe</translation>
+</message>
+<message>
+<source>System content</source>
+<extracomment>parts</extracomment>
+<translation>Anlageninhalt</translation>
+</message>
+<message>
+<source>Rule book</source>
+<extracomment>parts</extracomment>
+<translation>Regelwerk</translation>
+</message>
+<message>
+<source>england</source>
+<extracomment>parts</extracomment>
+<translation>England</translation>
+</message>
+<message>
+<source>european standards</source>
+<extracomment>parts</extracomment>
+<translation>Europäische Normen</translation>
+</message>
+<message>
+<source>Safety margin</source>
+<extracomment>parts</extracomment>
+<translation>Sicherheitszuschlag</translation>
+</message>
+<message>
+<source>Floor carries</source>
+<extracomment>parts</extracomment>
+<translation>Tragfähigkeit des Bodens</translation>
+</message>
+<message>
+<source>kN/m²</source>
+<extracomment>parts</extracomment>
+<translation>kN/m²</translation>
+</message>
+<message>
+<source>Occupants</source>
+<extracomment>parts</extracomment>
+<translation>Bewohner</translation>
+</message>
+<message>
+<source>Dwelling</source>
+<extracomment>parts</extracomment>
+<translation>Wohnung</translation>
+</message>
+<message>
+<source>new</source>
+<extracomment>parts</extracomment>
+<translation>neu</translation>
+</message>
+<message>
+<source>existing</source>
+<extracomment>parts</extracomment>
+<translation>Bestand</translation>
+</message>
+<message>
+<source>Glycol</source>
+<extracomment>parts</extracomment>
+<translation>Glykol</translation>
+</message>
+<message>
+<source>Heat called by</source>
+<extracomment>parts</extracomment>
+<translation>Wärme gefordert durch</translation>
+</message>
+<message>
+<source>End switches let the heat source and pump run only while a motor valve stands open.</source>
+<extracomment>parts</extracomment>
+<translation>Endschalter lassen Wärmeerzeuger und Pumpe nur laufen, solange ein Motorventil offen steht.</translation>
+</message>
+<message>
+<source>valve end switches</source>
+<extracomment>parts</extracomment>
+<translation>Endschalter der Ventile</translation>
+</message>
+<message>
+<source>programmer only</source>
+<extracomment>parts</extracomment>
+<translation>nur Zeitschaltuhr</translation>
+</message>
+<message>
+<source>Material</source>
+<extracomment>parts</extracomment>
+<translation>Werkstoff</translation>
+</message>
+<message>
+<source>copper</source>
+<extracomment>parts</extracomment>
+<translation>Kupfer</translation>
+</message>
+<message>
+<source>plastic</source>
+<extracomment>parts</extracomment>
+<translation>Kunststoff</translation>
+</message>
+<message>
+<source>steel</source>
+<extracomment>parts</extracomment>
+<translation>Stahl</translation>
+</message>
+<message>
+<source>Length</source>
+<extracomment>parts</extracomment>
+<translation>Länge</translation>
+</message>
+<message>
+<source>Rise</source>
+<extracomment>parts</extracomment>
+<translation>Anstieg</translation>
+</message>
+<message>
+<source>Height gained from the first end to the second; negative falls.</source>
+<extracomment>parts</extracomment>
+<translation>Gewonnene Höhe vom ersten zum zweiten Ende; negativ, wo es fällt.</translation>
+</message>
+<message>
+<source>Bends</source>
+<extracomment>parts</extracomment>
+<translation>Bögen</translation>
+</message>
+<message>
+<source>Bore</source>
+<extracomment>parts</extracomment>
+<translation>Innendurchmesser</translation>
+</message>
+<message>
+<source>Inner diameter, where the tube is not standard.</source>
+<extracomment>parts</extracomment>
+<translation>Innendurchmesser, wo das Rohr nicht genormt ist.</translation>
+</message>
+<message>
+<source>Insulated</source>
+<extracomment>parts</extracomment>
+<translation>Gedämmt</translation>
+</message>
+<message>
+<source>Straight drop</source>
+<extracomment>parts</extracomment>
+<translation>Gerades Fallstück</translation>
+</message>
+<message>
+<source>How far it runs straight down below a tundish before its first bend.</source>
+<extracomment>parts</extracomment>
+<translation>Wie weit es unter einem Ablauftrichter gerade hinabführt, bevor der erste Bogen kommt.</translation>
+</message>
+<message>
+<source>Marked fit for hot discharge</source>
+<extracomment>parts</extracomment>
+<translation>Als geeignet für heißes Abblasen gekennzeichnet</translation>
+</message>
+<message>
+<source>danger</source>
+<extracomment>checks/words</extracomment>
+<translation>Gefahr</translation>
+</message>
+<message>
+<source>fault</source>
+<extracomment>checks/words</extracomment>
+<translation>Mangel</translation>
+</message>
+<message>
+<source>advice</source>
+<extracomment>checks/words</extracomment>
+<translation>Empfehlung</translation>
+</message>
+<message>
+<source>unanswered</source>
+<extracomment>checks/words</extracomment>
+<translation>offen</translation>
+</message>
+<message>
+<source>heating only</source>
+<extracomment>circuit</extracomment>
+<translation>nur Heizung</translation>
+</message>
+<message>
+<source>hot water only</source>
+<extracomment>circuit</extracomment>
+<translation>nur Warmwasser</translation>
+</message>
+<message>
+<source>pump run-on</source>
+<extracomment>circuit</extracomment>
+<translation>Pumpennachlauf</translation>
+</message>
+<message>
+<source>at rest</source>
+<extracomment>circuit</extracomment>
+<translation>in Ruhe</translation>
+</message>
+<message>
+<source>power off</source>
+<extracomment>circuit</extracomment>
+<translation>Strom aus</translation>
+</message>
+<message>
+<source>the numbers of this stretch are too far apart to be computed with</source>
+<extracomment>circuit/solver</extracomment>
+<translation>die Zahlen dieser Strecke liegen für die Rechnung zu weit auseinander</translation>
+</message>
+<message>
+<source>Choose two parts or more to align them.</source>
+<extracomment>drawing</extracomment>
+<translation>Wählen Sie zwei oder mehr Bauteile, um sie auszurichten.</translation>
+</message>
+<message>
+<source>Choose three parts or more to spread them evenly.</source>
+<extracomment>drawing</extracomment>
+<translation>Wählen Sie drei oder mehr Bauteile, um sie gleichmäßig zu verteilen.</translation>
+</message>
+<message>
+<source>There is nothing called {id!r} in the drawing.</source>
+<extracomment>drawing</extracomment>
+<translation>In der Zeichnung gibt es nichts namens {id!r}.</translation>
+</message>
+<message>
+<source>There is no part {id!r} in the drawing.</source>
+<extracomment>drawing</extracomment>
+<translation>In der Zeichnung gibt es kein Bauteil {id!r}.</translation>
+</message>
+<message>
+<source>There is no pipe {id!r} in the drawing.</source>
+<extracomment>drawing</extracomment>
+<translation>In der Zeichnung gibt es kein Rohr {id!r}.</translation>
+</message>
+<message>
+<source>There is no control {id!r} in the drawing.</source>
+<extracomment>drawing</extracomment>
+<translation>In der Zeichnung gibt es keinen Regler {id!r}.</translation>
+</message>
+<message>
+<source>{name} has no port {port!r}.</source>
+<extracomment>drawing</extracomment>
+<translation>{name} hat keinen Anschluss {port!r}.</translation>
+</message>
+<message>
+<source>{owner} has no field {name!r}.</source>
+<extracomment>drawing</extracomment>
+<translation>{owner} hat kein Feld {name!r}.</translation>
+</message>
+<message>
+<source> It is one of {choices}.</source>
+<extracomment>drawing</extracomment>
+<translation> Zur Wahl stehen: {choices}.</translation>
+</message>
+<message>
+<source>{label}: {value!r} cannot be set.{options}</source>
+<extracomment>drawing</extracomment>
+<translation>{label}: {value!r} ist nicht möglich.{options}</translation>
+</message>
+<message>
+<source>{label}: {value!r} is not a number.</source>
+<extracomment>drawing</extracomment>
+<translation>{label}: {value!r} ist keine Zahl.</translation>
+</message>
+<message>
+<source>{label} must be more than {above:g}{unit}.</source>
+<extracomment>drawing</extracomment>
+<translation>{label}: Der Wert muss größer sein als {above:g}{unit}.</translation>
+</message>
+<message>
+<source>{label} must be at least {least:g}{unit}.</source>
+<extracomment>drawing</extracomment>
+<translation>{label}: Der Wert muss mindestens {least:g}{unit} betragen.</translation>
+</message>
+<message>
+<source>{label} must be at most {most:g}{unit}.</source>
+<extracomment>drawing</extracomment>
+<translation>{label}: Der Wert darf höchstens {most:g}{unit} betragen.</translation>
+</message>
+<message>
+<source>A {part} is a control: it stands on no pipe.</source>
+<extracomment>drawing</extracomment>
+<translation>{part} ist ein Regler: Er sitzt an keinem Rohr.</translation>
+</message>
+<message>
+<source>A part is turned by 0, 90, 180 or 270 degrees.</source>
+<extracomment>drawing</extracomment>
+<translation>Ein Bauteil wird um 0, 90, 180 oder 270 Grad gedreht.</translation>
+</message>
+<message>
+<source>A pipe has no label.</source>
+<extracomment>drawing</extracomment>
+<translation>Ein Rohr hat keine Bezeichnung.</translation>
+</message>
+<message>
+<source>A {part} is no control.</source>
+<extracomment>drawing</extracomment>
+<translation>{part} ist kein Regler.</translation>
+</message>
+<message>
+<source>A control has no field {name!r}.</source>
+<extracomment>drawing</extracomment>
+<translation>Ein Regler hat kein Feld {name!r}.</translation>
+</message>
+<message>
+<source>Pipe {id}</source>
+<extracomment>drawing</extracomment>
+<translation>Rohr {id}</translation>
+</message>
+<message>
+<source>{name} has no pipe on its {port}.</source>
+<extracomment>drawing</extracomment>
+<translation>{name} hat kein Rohr am Anschluss {port}.</translation>
+</message>
+<message>
+<source>A {part} cannot be cut into a pipe.</source>
+<extracomment>drawing</extracomment>
+<translation>In ein Rohr lässt sich das nicht einsetzen: {part}.</translation>
+</message>
+<message>
+<source>{name} has no two ports in one line.</source>
+<extracomment>drawing</extracomment>
+<translation>{name} hat keine zwei Anschlüsse auf einer Linie.</translation>
+</message>
+<message>
+<source>A pipe cannot end where it begins.</source>
+<extracomment>drawing</extracomment>
+<translation>Ein Rohr kann nicht enden, wo es beginnt.</translation>
+</message>
+<message>
+<source>A pipe cannot end on itself.</source>
+<extracomment>drawing</extracomment>
+<translation>Ein Rohr kann nicht auf sich selbst enden.</translation>
+</message>
+<message>
+<source>{name} has a pipe on it already.</source>
+<extracomment>drawing</extracomment>
+<translation>{name} hat schon ein Rohr.</translation>
+</message>
+<message>
+<source>{name} has a pipe on its port {port} already.</source>
+<extracomment>drawing</extracomment>
+<translation>{name} hat am Anschluss {port} schon ein Rohr.</translation>
+</message>
+<message>
+<source>A pipe's ends are 0 and 1.</source>
+<extracomment>drawing</extracomment>
+<translation>Die Enden eines Rohrs sind 0 und 1.</translation>
+</message>
+<message>
+<source> with {valves} shut</source>
+<extracomment>lessons</extracomment>
+<translation>, wenn {valves} zu ist</translation>
+</message>
+<message>
+<source> once {vessels} has lost its gas</source>
+<extracomment>lessons</extracomment>
+<translation>, sobald {vessels} kein Gas mehr hat</translation>
+</message>
+<message>
+<source>{part} has no way left to its {lacks}{where}; after the remedy it has.</source>
+<extracomment>lessons</extracomment>
+<translation>{part} hat keinen Weg mehr zu: {lacks}{where}; nach der Abhilfe hat es einen.</translation>
+</message>
+<message>
+<source>the safety valve in {part}</source>
+<extracomment>lessons</extracomment>
+<translation>das Sicherheitsventil in {part}</translation>
+</message>
+<message>
+<source>Within {minutes} minutes the pressure at {part} comes to {before} bar{where}; after the remedy to {after} bar.</source>
+<extracomment>lessons</extracomment>
+<translation>Binnen {minutes} Minuten steigt der Druck an {part} auf {before} bar{where}; nach der Abhilfe auf {after} bar.</translation>
+</message>
+<message>
+<source>{minutes} min {rest} s</source>
+<extracomment>lessons</extracomment>
+<translation>{minutes} min {rest} s</translation>
+</message>
+<message>
+<source>Nothing is joined to {name} there.</source>
+<extracomment>lessons</extracomment>
+<translation>An {name} ist dort nichts angeschlossen.</translation>
+</message>
+<message>
+<source>Build it as it was before the slip.</source>
+<extracomment>lessons</extracomment>
+<translation>Es so bauen, wie es vor dem Fehler war.</translation>
+</message>
+<message>
+<source>expansion vessel</source>
+<extracomment>operating</extracomment>
+<translation>Ausdehnungsgefäß</translation>
+</message>
+<message>
+<source>open vent</source>
+<extracomment>operating</extracomment>
+<translation>offene Entlüftung</translation>
+</message>
+<message>
+<source>cold feed</source>
+<extracomment>operating</extracomment>
+<translation>Speiseleitung</translation>
+</message>
+<message>
+<source>relief valve</source>
+<extracomment>operating</extracomment>
+<translation>Abblaseventil</translation>
+</message>
+<message>
+<source>as drawn</source>
+<extracomment>operating</extracomment>
+<translation>wie gezeichnet</translation>
+</message>
+<message>
+<source>no heat source or exchanger heats any water in this drawing</source>
+<extracomment>operating</extracomment>
+<translation>kein Wärmeerzeuger oder Wärmeübertrager erwärmt in dieser Zeichnung Wasser</translation>
+</message>
+<message>
+<source>the water has glycol in it, and the formulas hold for water without</source>
+<extracomment>operating</extracomment>
+<translation>das Wasser enthält Glykol, und die Formeln gelten für Wasser ohne</translation>
+</message>
+<message>
+<source>{celsius:g} °C is beyond the formulas for water, 0 to {most_c:g} °C</source>
+<extracomment>operating</extracomment>
+<translation>{celsius:g} °C liegt außerhalb der Formeln für Wasser, 0 bis {most_c:g} °C</translation>
+</message>
+<message>
+<source>Flows cannot be worked out: {refused}.</source>
+<extracomment>operating</extracomment>
+<translation>Die Volumenströme lassen sich nicht ausrechnen: {refused}.</translation>
+</message>
+<message>
+<source>Flows cannot be worked out: {error}.</source>
+<extracomment>operating</extracomment>
+<translation>Die Volumenströme lassen sich nicht ausrechnen: {error}.</translation>
+</message>
+<message>
+<source>The checks failed</source>
+<extracomment>report</extracomment>
+<translation>Die Prüfungen sind gescheitert</translation>
+</message>
+<message>
+<source>{grade}, would be {worse}</source>
+<extracomment>report</extracomment>
+<translation>{grade}, wäre: {worse}</translation>
+</message>
+<message>
+<source>No one valve does it alone.</source>
+<extracomment>report</extracomment>
+<translation>Kein Ventil tut es allein.</translation>
+</message>
+<message>
+<source>Both together do.</source>
+<extracomment>report</extracomment>
+<translation>Beide zusammen tun es.</translation>
+</message>
+<message>
+<source>All three together do.</source>
+<extracomment>report</extracomment>
+<translation>Alle drei zusammen tun es.</translation>
+</message>
+<message>
+<source>All {count} together do.</source>
+<extracomment>report</extracomment>
+<translation>Alle {count} zusammen tun es.</translation>
+</message>
+<message>
+<source>{valve} does it alone too.</source>
+<extracomment>report</extracomment>
+<translation>{valve} tut es auch allein.</translation>
+</message>
+<message>
+<source>{valves} each do it alone too.</source>
+<extracomment>report</extracomment>
+<translation>{valves} tun es auch, jedes allein.</translation>
+</message>
+<message>
+<source>It does it alone.</source>
+<extracomment>report</extracomment>
+<translation>Es tut es allein.</translation>
+</message>
+<message>
+<source>Each does it alone.</source>
+<extracomment>report</extracomment>
+<translation>Jedes tut es allein.</translation>
+</message>
+<message>
+<source>No check judged anything</source>
+<extracomment>report</extracomment>
+<translation>Keine Prüfung hat etwas beurteilt</translation>
+</message>
+<message>
+<source>There is not enough in this drawing to judge.</source>
+<extracomment>report</extracomment>
+<translation>In dieser Zeichnung ist nicht genug, um zu urteilen.</translation>
+</message>
+<message>
+<source>Nothing found by 1 check</source>
+<extracomment>report</extracomment>
+<translation>Von 1 Prüfung nichts gefunden</translation>
+</message>
+<message>
+<source>Nothing found by {count} checks</source>
+<extracomment>report</extracomment>
+<translation>Von {count} Prüfungen nichts gefunden</translation>
+</message>
+<message>
+<source>1 check found nothing</source>
+<extracomment>report</extracomment>
+<translation>1 Prüfung hat nichts gefunden</translation>
+</message>
+<message>
+<source>{count} checks found nothing</source>
+<extracomment>report</extracomment>
+<translation>{count} Prüfungen haben nichts gefunden</translation>
+</message>
+<message>
+<source>{check}: {why}</source>
+<extracomment>report</extracomment>
+<translation>{check}: {why}</translation>
+</message>
+<message>
+<source>missing: {names}</source>
+<extracomment>report</extracomment>
+<translation>es fehlt: {names}</translation>
+</message>
+<message>
+<source>not enough is known</source>
+<extracomment>report</extracomment>
+<translation>es ist nicht genug bekannt</translation>
+</message>
+<message>
+<source>{value} {unit}</source>
+<extracomment>report</extracomment>
+<translation>{value} {unit}</translation>
+</message>
+<message>
+<source>{field} {value}</source>
+<extracomment>report</extracomment>
+<translation>{field} {value}</translation>
+</message>
+<message>
+<source>No pump drives heating water in this drawing.</source>
+<extracomment>report</extracomment>
+<translation>In dieser Zeichnung fördert keine Pumpe Heizwasser.</translation>
+</message>
+<message>
+<source>The ways of this circuit are too many to follow.</source>
+<extracomment>report</extracomment>
+<translation>Die Wege dieses Kreises sind zu viele, um ihnen zu folgen.</translation>
+</message>
+<message>
+<source> (at {where})</source>
+<extracomment>report</extracomment>
+<translation> (bei {where})</translation>
+</message>
+<message>
+<source>Not solved{at}: {why}.</source>
+<extracomment>report</extracomment>
+<translation>Nicht gelöst{at}: {why}.</translation>
+</message>
+<message>
+<source>under 1 Pa</source>
+<extracomment>report</extracomment>
+<translation>unter 1 Pa</translation>
+</message>
+<message>
+<source>Nothing is known of the flow in this pipe.</source>
+<extracomment>report</extracomment>
+<translation>Über den Volumenstrom in diesem Rohr ist nichts bekannt.</translation>
+</message>
+<message>
+<source>No flow in this pipe.</source>
+<extracomment>report</extracomment>
+<translation>Kein Volumenstrom in diesem Rohr.</translation>
+</message>
+<message>
+<source>No flow: nothing goes round through this pipe.</source>
+<extracomment>report</extracomment>
+<translation>Kein Volumenstrom: Durch dieses Rohr läuft nichts um.</translation>
+</message>
+<message>
+<source>{flow} towards {part}</source>
+<extracomment>report</extracomment>
+<translation>{flow} in Richtung {part}</translation>
+</message>
+<message>
+<source>Shut: {shut}.</source>
+<extracomment>report</extracomment>
+<translation>Zu: {shut}.</translation>
+</message>
+<message>
+<source>No motor valve is shut.</source>
+<extracomment>report</extracomment>
+<translation>Kein Motorventil ist zu.</translation>
+</message>
+<message>
+<source>Running: {running}.</source>
+<extracomment>report</extracomment>
+<translation>In Betrieb: {running}.</translation>
+</message>
+<message>
+<source>Nothing runs.</source>
+<extracomment>report</extracomment>
+<translation>Nichts ist in Betrieb.</translation>
+</message>
+<message>
+<source>1 length</source>
+<extracomment>report</extracomment>
+<translation>1 Länge</translation>
+</message>
+<message>
+<source>{count} lengths</source>
+<extracomment>report</extracomment>
+<translation>{count} Längen</translation>
+</message>
+<message>
+<source>bends of 1 pipe</source>
+<extracomment>report</extracomment>
+<translation>die Bögen von 1 Rohr</translation>
+</message>
+<message>
+<source>bends of {count} pipes</source>
+<extracomment>report</extracomment>
+<translation>die Bögen von {count} Rohren</translation>
+</message>
+<message>
+<source>{these} not known</source>
+<extracomment>report</extracomment>
+<translation>{these} nicht bekannt</translation>
+</message>
+<message>
+<source>The length of {some} of 1 pipe is not known and not in the sums: {named}.</source>
+<extracomment>report</extracomment>
+<translation>Die Länge von {some} von 1 Rohr ist nicht bekannt und nicht in den Summen enthalten: {named}.</translation>
+</message>
+<message>
+<source>The length of {some} of {count} pipes is not known and not in the sums: {named}.</source>
+<extracomment>report</extracomment>
+<translation>Die Länge von {some} der {count} Rohre ist nicht bekannt und nicht in den Summen enthalten: {named}.</translation>
+</message>
+<message>
+<source>The bends of 1 pipe are not known: {named}.</source>
+<extracomment>report</extracomment>
+<translation>Die Bögen von 1 Rohr sind nicht bekannt: {named}.</translation>
+</message>
+<message>
+<source>The bends of {count} pipes are not known: {named}.</source>
+<extracomment>report</extracomment>
+<translation>Die Bögen von {count} Rohren sind nicht bekannt: {named}.</translation>
+</message>
+<message>
+<source>Measured from the line at the sheet's scale: {named}.</source>
+<extracomment>report</extracomment>
+<translation>An der Linie im Maßstab des Blatts gemessen: {named}.</translation>
+</message>
+<message>
+<source>Material taken as copper, since not given, for {of_them}: {named}.</source>
+<extracomment>report</extracomment>
+<translation>Werkstoff als Kupfer angenommen, da nicht angegeben, bei {of_them}: {named}.</translation>
+</message>
+<message>
+<source>size</source>
+<extracomment>report</extracomment>
+<translation>Größe</translation>
+</message>
+<message>
+<source>bore {bore_mm:g} mm</source>
+<extracomment>report</extracomment>
+<translation>Innendurchmesser {bore_mm:g} mm</translation>
+</message>
+<message>
+<source>marked fit for hot discharge</source>
+<extracomment>report</extracomment>
+<translation>als geeignet für heißes Abblasen gekennzeichnet</translation>
+</message>
+<message>
+<source>{insulated_m} m of it insulated</source>
+<extracomment>report</extracomment>
+<translation>davon {insulated_m} m gedämmt</translation>
+</message>
+<message>
+<source>material</source>
+<extracomment>report</extracomment>
+<translation>Werkstoff</translation>
+</message>
+<message>
+<source> pipe</source>
+<extracomment>report</extracomment>
+<translation> Rohr</translation>
+</message>
+<message>
+<source>size not known</source>
+<extracomment>report</extracomment>
+<translation>Größe nicht bekannt</translation>
+</message>
+<message>
+<source> {unit}</source>
+<extracomment>report</extracomment>
+<translation> {unit}</translation>
+</message>
+<message>
+<source>{field} {value}{unit}</source>
+<extracomment>report</extracomment>
+<translation>{field} {value}{unit}</translation>
+</message>
+<message>
+<source>not {all}</source>
+<extracomment>report</extracomment>
+<translation>{all}: nein</translation>
+</message>
+<message>
+<source>no {thing}</source>
+<extracomment>report</extracomment>
+<translation>ohne {thing}</translation>
+</message>
+<message>
+<source>not known: {lacking}</source>
+<extracomment>report</extracomment>
+<translation>nicht bekannt: {lacking}</translation>
+</message>
+<message>
+<source> and {ids} more</source>
+<extracomment>report</extracomment>
+<translation> und {ids} weitere</translation>
+</message>
+<message>
+<source>Set {field}</source>
+<extracomment>report</extracomment>
+<translation>{field} setzen</translation>
+</message>
+<message>
+<source>Set {part}’s {field}</source>
+<extracomment>report</extracomment>
+<translation>{part}: {field} setzen</translation>
+</message>
+<message>
+<source>Set {field} of {count}</source>
+<extracomment>report</extracomment>
+<translation>{field} von {count} setzen</translation>
+</message>
+<message>
+<source>yes</source>
+<extracomment>report</extracomment>
+<translation>ja</translation>
+</message>
+<message>
+<source>no</source>
+<extracomment>report</extracomment>
+<translation>nein</translation>
+</message>
+<message>
+<source>none</source>
+<extracomment>report</extracomment>
+<translation>keine</translation>
+</message>
+<message>
+<source>The drawing’s {field}</source>
+<extracomment>report</extracomment>
+<translation>Zur Zeichnung: {field}</translation>
+</message>
+<message>
+<source>{part}: {field}</source>
+<extracomment>report</extracomment>
+<translation>{part}: {field}</translation>
+</message>
+<message>
+<source>A finding is accepted with a reason.</source>
+<extracomment>review</extracomment>
+<translation>Ein Befund wird mit einem Grund hingenommen.</translation>
+</message>
+<message>
+<source>A finding is accepted by somebody: give a name.</source>
+<extracomment>review</extracomment>
+<translation>Ein Befund wird von jemandem hingenommen: Geben Sie einen Namen an.</translation>
+</message>
+<message>
+<source>An acceptance that has run out already accepts nothing.</source>
+<extracomment>review</extracomment>
+<translation>Was schon abgelaufen ist, nimmt nichts mehr hin.</translation>
+</message>
+<message>
+<source>This acceptance is no longer in the drawing.</source>
+<extracomment>review</extracomment>
+<translation>Dieser Befund steht nicht mehr als hingenommen in der Zeichnung.</translation>
+</message>
+<message>
+<source>{check} on {parts}</source>
+<extracomment>review</extracomment>
+<translation>{check} bei {parts}</translation>
+</message>
+<message>
+<source>There is no note {id}.</source>
+<extracomment>review</extracomment>
+<translation>Es gibt keine Notiz {id}.</translation>
+</message>
+<message>
+<source>A note is pinned to parts, pipes or controls of the drawing; {id} is none.</source>
+<extracomment>review</extracomment>
+<translation>Eine Notiz wird an Bauteile, Rohre oder Regler der Zeichnung geheftet; {id} ist keines davon.</translation>
+</message>
+<message>
+<source>A note says who wrote it.</source>
+<extracomment>review</extracomment>
+<translation>Eine Notiz nennt, wer sie geschrieben hat.</translation>
+</message>
+<message>
+<source>A note says something.</source>
+<extracomment>review</extracomment>
+<translation>Eine Notiz sagt etwas.</translation>
+</message>
+<message>
+<source>A review record says who made it: give a name.</source>
+<extracomment>review</extracomment>
+<translation>Ein Prüfprotokoll nennt, wer es erstellt hat: Geben Sie einen Namen an.</translation>
+</message>
+<message>
+<source>A review record says what was decided.</source>
+<extracomment>review</extracomment>
+<translation>Ein Prüfprotokoll nennt, was entschieden wurde.</translation>
+</message>
+<message>
+<source>not given (usual: {value})</source>
+<extracomment>review</extracomment>
+<translation>nicht angegeben (üblich: {value})</translation>
+</message>
+<message>
+<source>{field} from {old} to {new}</source>
+<extracomment>review</extracomment>
+<translation>{field} von {old} auf {new}</translation>
+</message>
+<message>
+<source>joined {before}, now {after}</source>
+<extracomment>review</extracomment>
+<translation>verbunden {before}, jetzt {after}</translation>
+</message>
+<message>
+<source>Removed: {part}.</source>
+<extracomment>review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fitted: {part}.</source>
+<extracomment>review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Re-piped: {part} {how}.</source>
+<extracomment>review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the drawing</source>
+<extracomment>review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Changed: {what}, {how}.</source>
+<extracomment>review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Called by another id: {mine} is now {its}.</source>
+<extracomment>review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Moved on the sheet: {part}.</source>
+<extracomment>review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The record is broken: {broken}.</source>
+<extracomment>review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The record does not say enough of the drawing it was made of to be held against this one.</source>
+<extracomment>review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>; its findings were worked out by {program} and are not told again here</source>
+<extracomment>review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>And {count} more.</source>
+<extracomment>review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>nothing</source>
+<extracomment>review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{part} at {port}</source>
+<extracomment>review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{these} and {last}</source>
+<extracomment>told</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>not judged</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the ways are too many to prove</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>not applicable</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>not known: {shown} and {rest} more</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>not known: {shown}</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{title}? The ways are too many to prove.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>This check failed inside the program and has judged nothing: {error}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{title}? It rests on what is not known: {missing}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>to kv</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>fit a balancing valve in the return of {taker}, set to kv {settings}</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{steps}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The valve positions around {thing} are too many to prove.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set {bypass} to {set} kPa.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set {bypass} to {set} kPa, though it then opens while heat is called as well.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit an automatic bypass valve from {start} to {finish}, set to {set} kPa, with {metres} m of pipe on either side of it.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>workmanship, supports and freedom from leaks</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>gas, oil and solid fuel supply, flues, air for burning and ventilation</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>electrical supply, wiring and earthing</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the building's structure</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>water quality and treatment</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>heating alone</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} needs {needed} l of water going round through it, and {litres} l do that nothing shuts off with {called} called.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>heating and hot water</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} needs {needed} l of water going round through it, and the whole circuit holds {litres} l.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Does enough water always go round through {thing}? It rests on what is not known: {missing}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} stands on water that no heat source heats.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} stays cold: nothing drives water round through {heats}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} stays cold: no loop leads from {pumps} through {heats}, through it and back without passing the same place twice.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} stays cold: its water would have to go through {valve} from leg to leg, and a diverting valve opens one leg at a time.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing}'s water has to go through {valve} from leg to leg. Whether both ever stand open rests on what is not known: {missing}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is on a loop with no pump in it. Whether water goes round by itself rests on what is not known: {missing}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is fitted the wrong way round: water can go through it only against its arrow.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} takes water of at most {limit} °C, and water of {flow} °C reaches it with no blending valve on the way that is set to that or less.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} takes water of at most {limit} °C. Whether hotter water reaches it rests on what is not known: {missing}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set {valve} to {limit} °C.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a blending valve set to {limit} °C before {zone}, its cold port on the return.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} can be fired though every thermostat is satisfied: none acts on what feeds {parts}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} can be fired at any time: no thermostat acts on anything that feeds {parts}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} can be fired though every thermostat is satisfied: the programmer alone calls it.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {thing} can be fired with every thermostat satisfied rests on what is not known: {missing}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Let the valves' end switches call the heat source and the pump.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a thermostat for {parts}, each on a valve or pump of its own.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the pump in {name}</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>With {valves} shut, {pumps} can drive no water round through {thing}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pumps} can drive no water round through {thing}, however the valves stand.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>is fitted the wrong way round</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>can be shut by hand</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>can be shut by the householder</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>lies beyond the valves that shut</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>leads round the pump alone and not through the heat source</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name} does not count: it {reason}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has nowhere to drive water with {valves} shut.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no loop to drive water round, however the valves stand.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has a thermostatic head in the room of {thermostats}: the two work against each other.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit plain valves to {thing} in place of thermostatic heads.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{things}: no room thermostat and no programmer can stop its heat.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{things}: no room thermostat and no programmer can stop their heat.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a room thermostat that acts on {holder}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a motor valve in the flow to {thing}, and a room thermostat that acts on it.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{valve} is the only valve of {zones}: none of them can be heated without the others.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{valve} obeys {thermostats}: when one calls, the rooms of the others are heated too.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a motor valve and a thermostat each for {zones}, in place of {valve}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Turn {thing} round.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take {valves} out, so that nobody can shut the way round.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the {port} of {part}</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit an automatic bypass valve from {start} to {finish}, and set it.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a pump in the flow of {heat}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Let the energy cut-out of {store} break the supply of {valve}, which rests shut.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a two-port motorised valve that rests shut in the flow to the coil of {store}, and let its energy cut-out and its thermostat act on it.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a store thermostat on {store} that acts on {valve}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a motorised valve in the flow to the coil of {store}, and a store thermostat that acts on it.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Only a secured valve does it: make sure that it stays secured open.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Each of these does it alone: {alone}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} discharges nowhere: its pipe stops at {stops}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} discharges nowhere: no pipe leads away from its outlet.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Lead the discharge of {thing} to an end of its own; where it ends must be told then.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether the discharge of {thing} is large enough is not known: {missing}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pipe} in the discharge of {thing} is {size} mm; it must be at least {least} mm there.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Make {pipes} as large as the discharge of {thing} needs.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The discharge of {thing} goes through {valves}: nothing there may shut or stick.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take {valves} out of the discharge of {thing}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>outside at low level</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>below the grating of a gully</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>on a roof or at high level</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>in a soil stack</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>inside the building</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>clear of people</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>as the rules ask of such an end</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>let</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>lets</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{end}, where {valves} {let} water out, is {place}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{end}, where {valves} {let} water out, is {place} and not {lacks}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {end}, where {valves} {let} water out, is safe is not known: {missing}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The discharge of {thing} runs in plastic that may not be there: {pipes}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether the discharge of {thing} stands the heat is not known: {missing}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run {pipes} in copper.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether the discharge of {thing} falls all the way is not known: {missing}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>below its drop of {drop} mm</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pipe} in the discharge of {thing}</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>rises by {{rise}} mm{where}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>runs level{where}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>falls {{fall}} mm in {{length}} m{where}; it must fall at least 1 in {{one_in}}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether the discharge of {thing} is short enough for its bore is not known: {missing}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The discharge of {thing} is too long for {size} mm: {length} m and {bends} bends count as {resistance} m, at most {limit} m is allowed.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{larger} mm would carry it.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>No size of the table carries it: shorten it.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run the discharge of {thing} in {size} mm from the tundish to its end.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {pipe} runs straight down far enough below {tundish} is not known: {missing}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pipe} runs {drop} mm straight down below {tundish}; it must be at least {least} mm.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Turn {pipe} so that it runs straight down for {least} mm below {tundish} first.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pipe} carries the discharge of {stores} together and is {size} mm;</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>no size of the table is large enough: lead each to an end of its own.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>one size above the largest that one of them needs is {least} mm.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether the common discharge of {stores} is large enough is not known: {missing}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Make the common discharge ({pipes}) {least} mm.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} discharges through no tundish; whether it needs one rests on {missing}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} discharges to {end} through no tundish.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Cut a tundish into the discharge of {thing}, close by the valve.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{tundish} is out of sight: nobody sees when {valves} {let} water go.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {tundish} is where {valves} can be seen to let by is not known: {missing}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Put {tundish} in sight.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>How far {thing} stands from its tundish is not known: {missing}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} stands {length} m from its tundish; whether that is too far rests on {missing}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} stands {length} m of pipe from {tundish}; at most {limit} m is allowed.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Move {tundish} closer: {pipe} {length} m long.</source>
+<extracomment>checks/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The rises round the loop of {pipes} do not close: they miss by {by} m.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The heights given for {first} and {last} and the rise of {pipes} between them disagree by {by} m.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} rises or falls by {rise} m, {by} m more than its length of {length} m.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{ids} bear the same label: {label}.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Call them {labels}.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{one} looks joined to {other}, and is not.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>pipe {owner}</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the {port} port of {owner}</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Join {one} to {other}.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Neither end of pipe {pipe} is joined.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>One end of pipe {pipe} is not joined.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is joined to nothing.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Nothing is joined to {port} of {thing}.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the {port} port</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{one} and {other} lie on one another.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Move {part} clear of the other.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>lie on one another</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>meet within half a square of a bend</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>meet within half a square of a port or tee</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>cross at a slant</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pipe {{one}} and pipe {{other}} {why}: they could be taken as joined.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Route pipe {pipe} anew, around what is in its way.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>No heat source, store or main is joined to {parts}.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>No heat source, store or main is joined to {parts} and {more} more parts.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>is it set right?</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} stays shut at pump run-on: it opens at {set} kPa, the pump raises {across} kPa, and {heat} gets {flow} l/min.</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} opens in {situation}: it is set to {set} kPa, {across} kPa stand across it, and {flow} l/min go straight back.</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>does all that it serves get enough water?</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>does it get enough water?</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} gets {flow} l/min in {situation}, {share} % of the {design} l/min it should have.</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>does heat stray to what is not called?</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is not called in {situation}, and {flow} l/min run {way} through it.</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>forward</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>backward</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a check valve at the {port} of {thing}, letting water {way} it only.</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>out of</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>into</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>does the water that it drives run too fast?</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>In {thing} water runs at {speed} m/s in {situation} ({flow} l/min in {bore} mm bore); above {most} m/s it is heard.</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>is it strong enough?</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} brings {flow} l/min in {situation}, and what it serves is designed for {design}.{otherwise}</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>does it always get its least flow?</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} gets {flow} l/min in {situation} and needs {least}.{otherwise}</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{flow} l/min run backward through {thing} in {situation}; it needs {least} forward.</source>
+<extracomment>checks/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>heating water</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>a cistern's water</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>foul water</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{part} with what stands level with it</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{parts} stands higher than all that it is joined to</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{parts} stand higher than all that they are joined to</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>, at {height} m</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{template}, and nothing there lets air out.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether air can get out at the high points of {thing}'s water rests on what is not known: {missing}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit an air vent at the high point, by {part}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pipework of {thing}</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pipework between {valves} and {more} more valves</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pipework between {valves}</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pipework behind {valves}</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{template} ({{length}} m) has no drain.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{template} has no drain at its low point: {{lowest}} lies {{below}} m below {{drains}}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether the pipework of {thing} can be drained rests on what is not known: {missing}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Tee in a drain by {part}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the vessel in {part}</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Filled cold to {fill} bar, {vessels} {holds} {held} l of water and should hold {reserve} l in reserve</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>: that takes {least} bar.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>holds</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>hold</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing}: whether its vessel holds a reserve when cold rests on what is not known: {missing}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fill the cold circuit to {right} bar.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no filling link on its sealed water.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Tee in a filling link with a double check valve by {thing}, on its {port}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{link} is left connected: after filling it must be taken off.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {link} is taken off after filling is not known.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take {link} off after filling.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{link} has no double check valve: heating water can be drawn back into the main.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {link} has a double check valve is not known.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a double check valve in {link}, on its supply side.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no filter on its water.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Cut a dirt separator {how} into the pipe on {thing}'s {port}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>with valves</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>without valves</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no pressure gauge on its sealed water: nothing shows whether it is filled.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Tee in a pressure gauge by {thing}, on its {port}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Every loop by which {thing}'s heat could rise to an emitter or coil can be shut</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>With {valves} shut, {thing}'s heat cannot rise by itself to any emitter or coil</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing}'s heat cannot rise by itself to any emitter or coil: there is no loop without a pump</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{template}, and that heat cannot be switched off.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{template}. Whether that heat can be switched off is not known.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Join a radiator without valves, above {thing}, to its flow and return, with no pump between.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} heats a sealed circuit, and no hand-reset high limit is stated for it.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} heats a sealed circuit, and its high limit resets itself: a hand-reset one is needed.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{template} Whether its heat can be switched off is not known.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Use a hand-reset high limit on {thing}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>are</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>is</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pipes} {are} plastic and joined to {thing}, which cannot be switched off, with no metal between.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pipes} {are} plastic and joined to {thing}: the first {limit} m must be metal.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pipes} {are} plastic, {from} m from {thing} along the pipe: the first {limit} m must be metal.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether plastic pipe is too near {thing} rests on what is not known: {missing}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no safety valve on its water: nothing limits the pressure.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no safety valve that its pressure always reaches: {device} lies beyond {blocker}, which does not let pressure through both ways.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Is {valve} close by {thing}? It rests on what is not known: {missing}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no safety valve on its flow: {valve} stands elsewhere on its water.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} reaches {valve} from its flow only through {blockers}, which can block.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The safety valve nearest to the flow of {thing}, {valve}, stands {at_least}{length} m of pipe away, not within {limit} m.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>at least</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} can be cut off from {devices} by shutting {valves}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{valve} opens at {setting} bar; {weak} must not see more than {lowest} bar.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Does {valve} open before anything it protects is overstrained? It rests on what is not known: {missing}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit {valve} set at {lowest} bar.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{valves} can blow off {capacity} kW</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the safety valves built in serve only their own</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{{sources}} can give {{output}} kW to this water, and {blow}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Can {valves} blow off all the heat of {sources}? It rests on what is not known: {missing}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit {valve} with a capacity of {needed} kW at least.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is on a sealed circuit; whether its heat can be switched off is not known.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} gives heat that cannot be switched off, and its water is sealed: it reaches no open vent and no feed cistern.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no expansion vessel on its water: nothing takes up the swell when it heats.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no expansion vessel it can always use: {device} lies beyond {blocker}, which does not let water out and back.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vessel} joins on the outlet side of {pumps}: running, the pump takes its pressure off the rest</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>of the circuit.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>In the situation {situation} it falls to {lowest} bar at {place},</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>where there must be {least} bar at least.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>How low it falls rests on what is not known: {missing}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vessel} is charged to {charge} bar, above the {fill} bar the circuit is filled to: it holds no water in reserve.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vessel} is charged to {charge} bar and needs {least} bar to carry the water above it.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vessel} is charged to just the {fill} bar that the circuit is filled to: it holds no water in reserve.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Is {vessel} charged as it must be? It rests on what is not known: {missing}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Charge {vessel} to {right} bar.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Charge {vessel} to {right} bar and fill the cold circuit to {fill} bar.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{content} l of water swells by {swell} l;</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vessels} would have to hold {needed} l in all and {hold} {volume} l.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vessels}, charged to {charge} bar, can take up nothing below {final} bar: no size would do.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Filled to {fill} bar too little room is left for it.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>It must take up the swell and {reserve} l in reserve between {charge} and {final} bar.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>With {valves} shut, {thing} is left without {lost}:</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Only secured valves do it: make sure that they stay secured open.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Is {vessels} large enough for {thing}?</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>It rests on what is not known: {missing}.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water with glycol swells more than water; by how much is not reckoned here.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The temperatures are beyond those reckoned here.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit {vessel} in the next size that is large enough, {size} l.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {cisterns} holds what {baths} draws, {draws} l, is not known: {missing}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{cisterns} holds {content} l; {baths} draws about {draws} l, so it can run dry.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a cistern that holds {size} l at least in place of {cistern}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The water in {cisterns} stands at {level} m. {parts} {verb} up to {by} m higher, and never {fill}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>stand</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>fill</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>fills</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether the water in {cisterns} stands above all that it feeds is not known: {missing}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Raise {cistern} until its water stands at {level} m.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{cisterns} {verb} {holds} l, and the {litres} l of water that {they} swell by {swell} l.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{cisterns} {verb} {holds} l; no feed cistern should hold less than {smallest} l.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>it feeds</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>they feed</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {cisterns} takes up what the heating water gains is not known: {missing}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a cistern that holds {litres} l in place of {cistern}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{cistern} feeds both heating water and hot water: the two can mix.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{cistern} is said to serve {serves}, but feeds {feeds} water: the two would share it.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has an open vent but no cold feed: water that is lost is not made up.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has an open vent but no cold feed it can always use: {device} lies beyond {blocker}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} can be cut off from its cold feed, {devices}, by shutting {valves}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is fed from a cistern but has no open vent: steam and swelling water have no way out.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is fed from a cistern but has no open vent it can always use: {device} lies beyond {blocker}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is fed from a cistern and has no open vent; whether its feed may be its vent too is not known: {missing}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vent} is too small for {things}: {pipes} has a bore below {least} mm (copper of 22 mm).</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {vent} has a bore of {least} mm all the way from {things} is not known: {missing}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run {pipes} in {size} mm.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pumps} stands between {vent} and the feed of {feed}: it pumps water over, or draws air in.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Join the feed of {feed} to the circuit right beside {vent}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pumps} can lift the water in {vent} by {head} m; the vent ends {height} m above the water, so it pumps over.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pumps} sucks on {vent} with {head} m; {above} m of water stands above the vent's tee, so air is drawn in.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pumps} has {vent} and the feed of {feed} on its delivery side, and sucks on the circuit with up to {head} m; {above} m of water stands above it, so air can be drawn in.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vent} ends {height} m above the water; {least} m is the least.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {vent} can be pumped over or draw air is not known: {missing}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>End {vent} {height} mm above the water.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no open vent on its hot side: when it boils, steam has no way out.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no open vent that its hot side can always use: {device} lies beyond {blocker}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run an open vent in 22 mm from the top of {store} up over {cistern}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pumps' pressure between {vent} and the feed of {feed} lifts the water in the vent by up to {up} m and lowers it by up to {down} m: it runs over, or air is drawn in.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the flows cannot be solved</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pumps' pressure between {vent} and the feed of {feed}, beside gravity hot water, is not known: {missing}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vent} and the feed of {feed} join the circuit at places that no pipe joins within {most} mm: the pump's pressure comes between them.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vent} and the feed of {feed} join the circuit {length} mm apart along the pipe; {most} mm is the most.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {vent} and the feed of {feed} join the circuit within {most} mm of one another is not known: {missing}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Join {vent} to the circuit right beside the feed of {feed}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vent} ends over {over}, but {feeding} feeds the water it vents.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {vent} ends over {feeding}, which feeds its water, is not known: {missing}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Bring {vent} over {cistern}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vent} does not rise all the way from {things}: {pipes} falls on the way up, by {by} m. Steam and air cannot pass a dip.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {vent} rises all the way from {things} is not known: {missing}.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{store} is joined to {mains} with no cistern between: it is not made for mains pressure.</source>
+<extracomment>checks/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run the {ways} to {takers} and back in larger pipe: {sizes}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>ways</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>way</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{new} mm in place of {old} mm</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether that is excused rests on what is not known: {missing}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Join {device} to a tee right at the {port} of {thing}</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>, with nothing between: take out {between}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>an expansion vessel</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vessel} of {size} l</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{vessel}, charged to {charge} bar,</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit {vessel} on a tee right at the {port} of {thing}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a safety valve on the flow, right at {thing}, and lead its outlet to a safe place.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing}: {question}</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>It can't be computed: {why}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the whole circuit</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name}, at {where}, {why}</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source> (Between {low} and {high} l/min if the resistances that the drawing does not give are twice or half the usual.)</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>heating and hot water together</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing}: whether its coil bears the sealed circuit rests on what is not known: {missing}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The coil of {store} bears {bears} bar at most; {valve} opens at {set} bar, so it must bear {needed} bar.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heated water can push back from {thing} into {main}: no check valve stands in the way.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{reducers} does not stop it: a reducing valve is no check valve.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} names no motorised valve that its energy cut-out shuts: if its thermostat fails, nothing stops the heat.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The energy cut-out of {store} acts on {valve}, which is no motorised valve.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The energy cut-out of {store} acts on {valve}, a three-port valve: it is never shut both ways, so it does not serve.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The energy cut-out of {store} shuts {valve}, and heat still reaches its coil by another way.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The energy cut-out of {store} acts on {valve}, which does not rest shut when its supply fails: the cut-out cannot shut it.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing}: whether its energy cut-out can shut {valve} rests on what is not known: {missing}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether that matters rests on what is not known: {missing}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no expansion relief valve: nothing limits the pressure when its water swells.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no expansion relief valve that its pressure always reaches: {device} lies beyond {blocker}, which does not let pressure through both ways.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing}: whether an immersion heater is cut off rests on what is not known: {missing}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has an immersion heater of {power} kW without a cut-out.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit an immersion heater with a hand-reset cut-out in {store}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source> Whether that matters rests on what is not known: {missing}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source> It can be cut off from {others} too.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} does not stand on the relief port of {store}, where it would feel the heat.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether it must rests on what is not known: {missing}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing}: whether it is set right rests on what is not known: {missing}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is set at {set} °C, above {limit} °C: the store may boil before it opens.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is set at {set} bar, above the highest pressure of {store}, {limit} bar.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{reducers} is set at {set} bar, above {limit} bar, which is {share} of what {thing} opens at: it will weep at every heating.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether the pressure that comes to {thing} is low enough rests on what is not known: {missing}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is fed by {mains} with no reducing valve between.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The main stands at {standing} bar, above the store's highest pressure, {limit} bar.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether the main stands above what the store is made for is not known: {missing}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The main stands at {standing} bar, below the store's highest pressure, {limit} bar, but it rises at night.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is made for {limit} bar at most, and {reducers} is set at {set} bar.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing}: whether a thermostat can stop its heat rests on what is not known: {missing}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no store thermostat that stops its heat.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no store thermostat that stops its heat: shutting what {others} acts on does not.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing}: whether it is charged as the reducing valve asks rests on what is not known: {missing}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is charged to {charge} bar, and {reducer} before it is set at {set} bar: </source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>it takes up nothing until the pressure has climbed to its charge.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>it is partly full of water before anything is heated.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Charge {vessel} to {right} bar, as the reducing valve is set.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing}: whether its vessel is large enough rests on what is not known: {missing}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} takes up {taken} l between {fill} bar and {final} bar, and the water of {stores} swells by {swell} l from {cold} °C to {hot} °C.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>It is charged at {charge} bar.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A vessel charged at {fill} bar must hold {needed} l</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>, so {size} l is the next size made.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no temperature relief valve: nothing lets its water out before it can boil.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} has no temperature relief valve that its pressure always reaches: {device} lies beyond {blocker}, which does not let pressure through both ways.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is heated by {sources}, whose heat nothing can stop.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing}: whether its heat can be stopped rests on what is not known: {missing}.</source>
+<extracomment>checks/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a temperature relief valve on the relief port of {store}, through a tundish.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit an expansion relief valve on the cold feed right at {store}, through a tundish.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Move {valve} to the relief port of {store}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a check valve in the cold feed of {store}, on the main's side of all that it needs.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Move {vessel} to the cold feed right at {store}</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit an expansion vessel for drinking water on the cold feed right at {store}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit an expansion vessel for drinking water of {size} l on the cold feed right at {store}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Charge {vessel} at {bar} bar, as the reducing valve is set.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a vessel of {size} l, charged at {bar} bar, in place of {vessel}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a reducing valve set at {bar} bar where the main comes in.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set {valves} at {bar} bar.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a valve set at 90 °C in place of {valve}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set {reducers} at {bar} bar.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a valve set at {bar} bar in place of {valve}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{template} Whether it needs one rests on what is not known: {{missing}}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A competent person must confirm the structure.</source>
+<extracomment>checks/structure</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether the floor carries {store} filled rests on what is not known: {missing}.</source>
+<extracomment>checks/structure</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{{store}} weighs {{least}}{{weight}} kg filled and loads the floor under it with {{load}} kN/m², more than the {{capacity}} kN/m² it is stated to carry. {confirm}</source>
+<extracomment>checks/structure</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} mixes hot from {store}, which is reduced, with cold straight from {main}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>At rest the main stands at {standing} bar and can lift the expansion relief, set at {relief} bar.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether the main can lift the store's expansion relief is not known: {missing}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take the cold of {thing} from behind {reducer}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} can be given water above {limit} °C by {giver}:</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{valves} is set too high, to {setting} °C.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>no blending valve stands between.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>How heavy that is rests on what is not known: {missing}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {thing} needs a blending valve, or has one that is set low enough, is not known: {missing}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set {valves} to {setting} °C.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a blending valve set to {setting} °C before {thing}, with cold from {supply}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The cold of {taps} is drawn between {thing} and its check valve.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take the cold of {taps} from before {check}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heating water of {thing} can come into drinking water at {goal}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water of {thing} can be drawn back into {goal}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Foul water can be drawn back from {thing} into {goal}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>On the way there is only {by}: that is not enough.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{link} is left connected, and without a double check valve.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heating water of {thing} is joined for good to drinking water at {goal}, only check valves between.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether water of {thing} can come into drinking water is not known: {missing}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take {link} off after filling, and give it a double check valve.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take out {pipe}, which joins the two waters.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is at the end of {metres} m of uninsulated hot pipe from {start}; the guidance allows {limit} m of that diameter.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether the hot pipe to {thing} is short enough is not known: {missing}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Insulate the hot pipe to {thing}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} can pass {over} °C, and no blending valve set to {limit} °C or less stands before {outlets}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {thing} can send water to an outlet that is far too hot is not known: {missing}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set the thermostat of {thing} to {set} °C.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a blending valve set to {set} °C in the hot outlet of {thing}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether hot water comes to {thing} within {limit} s is not known: {missing}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} waits {wait} s for hot water: {litres} l stand in the pipe from {giver} and run out at {flow} l/min; {limit} s are allowed.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} never gets hot water: {giver} gives none.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>It gives {flow} l/min where {need} l/min are needed.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>It runs at {running} bar where a mains-fed store needs {for_store} bar.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{outlet}, {rise} m above it, is left with {left} bar where {least} bar are needed.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is too weak.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {thing} is strong enough for what it feeds is not known: {missing}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water can leave {thing} backwards by its secondary return to {goal}: no check valve stops it.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water can leave {thing} backwards by its secondary return: no check valve stops it.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Cut a check valve into the secondary return of {thing}, pointing to the store.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{main} comes to {things} with no valve on the way that can be shut by hand.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{more} more</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a stop valve right at {main}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{thing} is kept at {setting} °C: below {least} °C legionella can live in it.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether {thing} is kept hot enough against legionella is not known: {missing}.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set the thermostat of {thing} to {least} °C.</source>
+<extracomment>checks/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take {valves} out of the pipe.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Join {device} to the {port} right at {part}.</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{valve} (leg {leg})</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{these} and {more} more</source>
+<extracomment>checks</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the ways of the circuit are too many to follow</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>it failed inside the program (</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Volume of {name}</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Charge of {name}</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>no way that can carry its design flow leads there</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>another pump drives the same water in series, and how they share its head is not settled</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>water goes another way round that has no design flow of its own</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>nothing that it serves has a design flow</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>resistances that the drawing does not give</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Network: Todini and Pilati, 1988; friction: Darcy-Weisbach and Colebrook-White; fittings: loss factors of Perry's Chemical Engineers' Handbook. Resistances not given: common practice, no source.</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Forced flow only; all thermostatic heads open; water without glycol at the design's mean temperature. An emitter's stated output is the nominal one, at 50 K (EN 442); its design flow carries what that comes to at the design's temperatures.</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name}, at {where}: {why}</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name}, {valves} shut</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source> to {leg}</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Shut-off head of {name}</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Most flow of {name}</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Resistances taken as usual, each named there</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>as set</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>usual value,</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name}: kv as {}</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{{name}}: {how}</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name}: its bends, not counted, as so much more pipe</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>of its length</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>% of its length</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>half as much</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>twice as much</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Output of {part} at 50 K</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>EN 442-2: usual for radiators</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the room that EN 442 tells outputs for</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the room thermostat beside {name}</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>usual value</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the pipes are a loop that does not come back to where it began</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the pipes lead between two parts whose heights say otherwise</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the pipe rises or falls by more than its length</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Content of {pipe}, {value:.4g} m</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Cold water, as the circuit is filled with</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>EN 806-3:2006, Table 2 (draw-off flows)</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Loading units of {name}</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{part} its</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>is set to give</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>design flow (</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>common practice, no source</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>motor valve</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>filter or strainer</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>blending valve</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>coil or exchanger</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>radiator with its valves open</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>radiator without valves</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the program's formulas hold for water without glycol</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the design's flow must be hotter than its return, and both liquid water</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{part} has a head or a most flow of 0</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>25 % of its length</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Building Services Engineering, example 4.2</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>tee, straight on</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>tee, through the branch</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{part}: pressure across it at its output's flow</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{part}: kv once open</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>isolating valve</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water in the heat source</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Safety valve set at, the lowest</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>it gives no heat</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>there is no water in the circuit</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the water does not become hotter than it is filled</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Main's standing pressure, not reduced</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Reducing valve set at</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Expansion relief valve set at</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Store's volume</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Secondary circuit that counts, above</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Secondary circuit's pipes</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>figure: bores and lengths of its pipes</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Numbers are missing.</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Balancing of emitters and coils</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>left over = pump's head at design flow − losses of its circuit at design flow
+kv = Q [m³/h] / √(Δp [bar])</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pump as drawn, not turned down; a pump that is too weak leaves the valve that decides open. kv of a radiator: of its two valves and itself together. Across heads from 10 to 20 kPa on they may be heard: common practice, no source.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>what the pumps leave over can't be told for any of them</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Quiet across a thermostatic head up to</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name}: design flow, {run}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name}: its valve has to take up</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name}: kv, valves and all</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name}: kv of a valve in series with it</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>as open as it goes</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name}: across its head, all heads shut</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name}: above {quiet_kpa:g} kPa</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>a shut head may be heard</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Setting of the bypass</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>no lower than Δp across it, shut, while heat or hot water is called
+no higher than Δp across it at run-on with Qmin through the heat source, less Δp of the open valve, (Q/kv)² × 100 kPa</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The spring is taken to hold its set difference at any flow; a real one rises some kPa as it opens. Heads that have shut leave more across the bypass than is told here: it should open then.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least flow of {part}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set difference as drawn</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>it is on no loop that a pump drives water round</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Across it, shut, in {called}: at least</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>At run-on</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>no pump runs on, or no heat source needs it: any setting above serves</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>even with no spring at all it lets too little through</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>For the least flow in {run_on}: at most</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the heat source has its least flow without it</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set difference that serves both</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>none does</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{called_kpa:.3g} to {run_on_kpa:.3g}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>In the middle</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>at most</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>What the feed cistern must take up</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Ve = 0.04 V (others: 0.05 V)
+by the densities: Ve = V (ρ(t1) / ρ(t2) − 1)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>4 %: BS 5449 and WFR guidance to Schedule 2, as taught in trade textbooks. 5 %: from memory; sources disagree. 18 l as the smallest: BS 5449, as taught in the trade.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Room above the cold water level and below the warning pipe, which the cistern's content does not tell. Water without glycol: with it, it swells by about a fifth more.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water of the circuit</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Room for 4 %</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Room for 5 %, by other sources</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>By the densities of water</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Smallest cistern</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Content stated</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Discharge pipe of a mains-fed store</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>R = L + n × allowance of the size, at most the size's limit
+longest straight length with the bends drawn = limit − n × allowance
+fall = 1 in 200 of the length after the straight drop</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England), Table 3.1 and 3.50 to 3.58, 2010 edition and the 2015 edition with 2016 amendments; beyond the printed rows one size more for each further 9 m (3.58), worked anew with each size's own allowance for a bend. D1 within 600 mm: 3.54; older editions and leaflets print 500 mm. A tee entered or left by its branch counts as one bend: common practice, no source.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Copper; valve outlets G 1/2, G 3/4 and G 1; the limit itself passes.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Discharge pipe that several stores share</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>common size = so many sizes above the largest D2 that one of the stores needs alone</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England) 3.59, with Table 3.1 and 3.58 for each store's own size.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the discharge comes to no end in the drawing</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>no tundish stands on the way, so the pipe before it and after it cannot be told apart</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Valve's outlet, by the tube that fits it</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Material after the tundish</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{larger:g} mm instead of {own:g} mm</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>plastic instead of copper</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the table has no valve outlet of that size</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pipe} is {materials}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the table holds for copper, and {names}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Length after the tundish</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Bends after the tundish</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>n tees</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Tees entered or left by their branch</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>counted in the drawing</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Smallest size after the tundish (D2)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>none: shorten it</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Allowed in {d2_mm:g} mm</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>That size is</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>beyond the printed table, by its rule</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{d2_mm:g} mm</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>In {size} it counts as</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Limit of {size}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Longest straight length in {size} with these bends</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>It may still grow in {size} by</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Too long for {size} by</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Size as drawn</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Size as drawn, the smallest on the way</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>smaller than any for this valve</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>not in the table</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The size as drawn is</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Smallest size before the tundish (D1)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>D1 most</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Longest pipe before the tundish</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Length before the tundish</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>not known; at most {most:g} m</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Length before the tundish, at most {most:g} m</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least fall</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Straight down below the tundish</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Straight drop below the tundish, at least</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fall over the rest, at least</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Sizes above the largest single one</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Size that {part} needs alone</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the size that one of the stores needs alone cannot be told</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Smallest size of the common pipe</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>none is large enough: lead each to its own end</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>As drawn, the smallest of it</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>How long the store lasts</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>V40 = V (Ts − Tc) / (40 − Tc)
+t = V40 / q, q = 0.1 l/s for each loading unit
+q without end = P / (ρ c (40 − Tc))</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>; a heat balance.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>One outlet at a time, wide open; a flow that is throttled, or a water-saving head, lasts longer. The ideal mix of a store that keeps its layers: a real one gives less.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water of {hot:g} °C and of {cold:g} °C give no mix of {mixed_c:g} °C.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Mixed water at 40 °C</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>At {name}, {flow:.3g} l/min</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Not told for want of {missing}.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>, at the most</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Sustained without end at 40 °C{most}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Output of the emitter at the design's temperatures</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>ΔT = (Tf + Tr) / 2 − Ti
+Φ = Φn × (ΔT / 50 K)^n</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>EN 442-1 (nominal at 75/65/20 °C: 50 K) and EN 442-2 (characteristic equation). Exponent 1.3: usual for radiators; the maker's own goes before.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The stated output is the nominal one, at 50 K. Radiators and convectors; for floors and fan units other laws hold. A casing, a shelf or paint with metal in it takes some away.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Its water is limited to {limited_c:g} °C, cooler than the design's flow: what it gives there is its stated output, and no law for radiators tells it.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water of {flow:g} °C on the mean does not warm a room of {room_c:g} °C.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Mean water above the room</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Share of the nominal output</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>By the logarithmic mean, since the water cools far</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>room temperature</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>+{room_by_k:g} °C on {room_c:g} °C</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{other_exponent:g} instead of {exponent:g}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Load of the filled store on the floor</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>m = m0 + 1 kg/l × (V + Vc)
+A = π d² / 4
+q = m g / A</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Weight of water: City &amp; Guilds Textbook: Plumbing, Book 1, 2019. What floors of dwellings are reckoned for, 1.5 kN/m²: national annex to BS EN 1991-1-1, category A1 (from memory).</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Always advice: a competent person must confirm the structure. The store stands on a round footprint as wide as itself; a base that spreads the load lowers it, feet raise it.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Filled weight</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The load on each square metre is not told for want of {store}.diameter_mm.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Load on the footprint</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Height of its water, at the least</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>What the floor is stated to carry</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Share of what the floor is stated to carry</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Flows of the pumped water</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Σ Q = 0 at each joint, Σ Δp = 0 round each loop
+pipe: Δp = (f L/d + Σ ζ) ρ v²/2
+f: 64/Re up to 2,000; 1/√f = −2 log10(k/(3.7 d) + 2.51/(Re √f)) from 4,000; a straight line between
+valve: Δp = 1 bar × (Q/kv)²
+pump: Δp = ρ g H0 (1 − (Q/Q0)²)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Between Re 2,000 and 4,000 no law of friction holds. A pump's curve is taken for the parabola through its shut-off head and its most flow; one that regulates itself runs lower.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>in no situation does a pump run</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{situation}: fastest, in {fastest}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{situation}: pipes by law of friction</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{count} {law}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat source against emitters and coil</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Φ = sum of Φn × (ΔT / 50 K)^n over the emitters
+to spare = ΣP − Φ − ΣPc</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Conservation of energy; emitters by EN 442-2, exponent 1.3 (usual).</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Emitters all open and their rooms at the temperature told; pipe losses not counted. What the rooms lose, and so what they need, is not in the drawing. An emitter that takes cooler water by its own limit counts at its stated output.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat sources together</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Emitters at 50 K</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Emitters at the design's temperatures</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>To spare, heating alone</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Coils together</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>To spare, hot water alone</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Coils' share of the heat sources</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>To spare, heating and hot water at once</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Not counted, since its kind has no coil power: {names}.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Expansion vessel of the heating water</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Ve = e × V
+Vwr = max(0.005 × V, 3 l); a vessel up to 15 l: a fifth of itself
+p0 = 0.0981 × h + pv + margin
+pe = psv − 0.5 up to 5 bar, else 0.9 × psv; less height and pump head between valve and vessel
+Vexp = (Ve + Vwr) × (pe + 1) / (pe − p0)
+least fill = Vn × (p0 + 1) / (Vn − Vwr) − 1
+highest fill = Vn × (p0 + 1) / (Vn × (p0 + 1) / (pe + 1) + Ve) − 1
+cross-check: 0.0491 × V / (1 − (p0 + 1) / (psv − 0.35 + 1)), × 0.8 below 88 °C</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12828:2012, Annex D (method and numbers from memory); Boyle's law for the highest fill; cross-check: the formula that gives the table of BS 5449 and BS 7074-1. The two disagree: final pressure 0.5 or 0.35 bar under the safety valve, swell by density or 4.91 %. Sizes made: common practice, no source.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Gauge pressures in bar, 1 bar of atmosphere; water without glycol, 0 to 110 °C; pressures at the vessel. Several vessels: as one, with the highest least charge and the lowest final pressure of theirs.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>no safety valve stands on this water, so nothing sets its highest pressure</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Share by which the water swells</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Margin over the static height</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Vapour pressure over atmospheric</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>steam tables (from memory)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least charge</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>worked: 0.0981 × h + pv + margin</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>given heights and rises of the parts</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Top of the water above the vessel</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Safety valve set at</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>worked from psv</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>worked from psv, height and pump between valve and vessel</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Highest pressure at the vessel</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Charge, at least</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Smallest vessel by BS EN 12828</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>none serves: the charge is no lower than pe</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Its reserve when cold</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>By the form of BS 5449 and BS 7074-1</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>none serves</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Next size made for the larger of the two</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>none is made so large: fit several</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>That size filled cold, from</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>That size filled cold, to</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Vessel as drawn</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Charge as drawn</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Vessel in {name}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name} as drawn</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>volume not known</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fill pressure as designed</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>with the least charge</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>charged as drawn</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>none: too small, or charged too high</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name} {how}, cold-fill range</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name} {how}, filled cold from</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name} {how}, filled cold to</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>within that</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>below that</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>above that</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fill pressure as designed ({where})</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>0.2 bar instead of 0.3 (smallest vessel)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>2.5 bar instead of 3 (smallest vessel)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Index circuit of the pump</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>design flow: Q = P / (ρ c ΔT), of a pipe the sum of those it feeds; P of an emitter: what it gives at the design's temperatures, (ΔT / 50 K)^n of its nominal output
+head needed = Σ Δp round the circuit that loses most</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Valves that are set to a flow count as wide open on this circuit. In the situation that asks most head of the pump.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the way round could not be followed</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Design flow of {part}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>worked: P / (ρ c ΔT)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{decides}, in {run}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Head needed</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>All losses together</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>, bore {bore:g} mm</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{id}{wide}, {flow_m3_s:.3g} l/min</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Next, {part}, loses less by</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Hot water heated as it is drawn</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>q = P / (ρ c (T − Tc))
+what the outlets ask for, from their loading units and the largest (EN 806-3, Annex B)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heat balance.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>; its Annex B for the design flow (from memory).</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>All of the output heats the drinking water, none of it the rooms, and none is lost. Whatever the maker states as the hot flow holds for the rise he states it for.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water that comes at {cold:g} °C needs no heating to 40 °C.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Its output heats to 40 °C</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Its output heats to 60 °C</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Hot flow stated</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>, at the least</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Its outlets ask for, mixed to 40 °C{least}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Outlets not counted for want of {missing}.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Content that always circulates</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Vround = Σ content of what lies on a way round through the heat source while heating is called; the least of these situations</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The least circulating content: the maker of the heat source. That thermostatic heads count as shut, and motor valves as their controls stand them: common practice, no source.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Situations with heating called: at run-on the heat source is off, and behind a coil or an exchanger the heat is taken up. Hand valves open, thermostatic heads and emitters with a hand wheel shut; arrows fitted the right way. Where a bypass is the only way round, its water counts only while it is open.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Content that must circulate</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>no pump drives water round, so nothing says what circulates</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>hot water alone takes its heat, and what is behind a coil takes it up</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Goes round, {name}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>worked from the drawing</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least that goes round</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>That is in the situation</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>To spare</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Short by</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>All of the water content</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Short of what must circulate by, at least</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>What the main must give</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>LU = sum of the outlets' loading units
+q from LU and the largest single outlet (EN 806-3, Annex B)
+left at the highest outlet = running pressure − 0.0981 bar for each metre of height</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>EN 806-3:2006, Table 2 (units) and Annex B (curve, from memory); NHBC Standards 8.1.5 (1.5 bar); 20 l/min for a mains-fed store: common practice, no source.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Losses in the pipes, valves and the store come on top and are not counted. Units of EN 806-3 only: those of the older BS 6700 are other units and must not be mixed with them.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Not known: {missing}.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Loading units{least}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Flow to design for{least}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least flow for a mains-fed store</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Flow the main gives</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The main gives</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Running pressure at the main</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least running pressure for a mains-fed store</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least for a mains-fed store</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Height of {name} above the main</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>worked out from the heights</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Left at {name}, the highest</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least running pressure at an outlet</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least at an outlet</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>V40 = V (Ts − Tc) / (40 − Tc)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heat balance; mixed water at 40 °C: Commission Regulation (EU) 814/2013 (from memory). Legionella: WFR guidance G18.2; HSG274 part 2.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The ideal: every litre leaves as hot as it was stored, and nothing is heated meanwhile. A real store mixes cold into the rest and gives less; its maker's V40 is measured (BS EN 12897).</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Share of it that comes hot</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>What a bath takes</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least temperature against legionella</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>stored at {hot:g} °C, not below {least:g} °C</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>stored below {least:g} °C: legionella may grow</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Velocity in each pipe</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>v = 4 Q / (π d²)
+bore that is quiet = d √(v / limit)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Mean velocity over the bore; valves and sharp bends can be heard sooner.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Highest velocity</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>no pump drives water through any pipe</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fastest of all</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pipe}, bore {bore_mm:g} mm, {run}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Too fast: {pipe} would want a bore of</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Open vent: size and height above the water</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>least height by gravity: h = 0.04 H + 0.15 m
+against a pump: h above the head that pushes on the vent</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 5449: 22 mm, and 450 mm for a pumped circuit (as taught in trade textbooks; bore of 19 mm from memory). WFR guidance to Schedule 2, G20.3: 0.04 H + 0.15, written for a store's vent. Hydrostatics.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pump at its shut-off head, the most it can put there. H is told down to where the heat source or the store stands. Only the vent's own pipe is measured here, from the circuit to its end.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Bore of {pipe}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>given, or of standard tube of its size</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Narrowest bore of its pipe</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Smallest bore of an open vent</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Smallest bore allowed</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>It ends above the water</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water of {part}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>From the water down to what heats</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least height, turning by gravity</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least height</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least height of a pumped circuit's vent</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least height, fully pumped</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pump head that pushes on it</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Height to spare above that</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Height above the water</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pressure in time</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>P dt = m c dT
+V (e − 3 g ΔT) = V k (p − pstart) + G (1 − (pstart + 1)/(p + 1))
+k = compressibility of water + d/(E s) of the tube; g = growth of the tube by warmth
+G = gas in the vessel, none where it is full of water
+safety valve: p stays at psv, what swells further goes out</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heat balance; Boyle's law; density and compressibility of water: Kell, 1975 (from memory; within 0.1 % of IAPWS-95); stretch of the tube as in the theory of water hammer, copper of 22 mm (from memory).</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Full output from the fill temperature on, no heat taken away, all the water alike; 0 to 110 °C, 100 bar. Pressed steel gives more than tube and slows the rise; air in the water slows it much. The valve is taken to hold its setting, level with the vessel; its full lift needs up to a tenth more.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>with the vessel</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>with the vessel full of water</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{how}: safety valve lifts after</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{how}: it lifts at</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{how}: it has let out by {temperature_c:.4g} °C</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{how}: below the safety valve by</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{how}: after {seconds}, at {temperature_c:.3g} °C</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{seconds:.3g} min</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>none: the top draws in air</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{cold:.3g} bar</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>with the vessel full of water: pressure cold again</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>shut in by valves, no safety valve</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{how}: each degree at {at:.3g} °C</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>stretch of the tube (shut in, at {to_c:.3g} °C)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pressure map</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>p = p fixed − 0.0981 × (height − the fixed point's) + what the pumps add there
+fixed point: the expansion vessel (fill pressure cold; hot by Boyle's law), or the open water level
+above boiling = lowest p + 1.013 − vapour pressure at the highest temperature</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Hydrostatics at 1000 kg/m³ and 9.81 m/s²; that a pump leaves the vessel's pressure as it is: Building Services Engineering and common practice; vapour pressure: Antoine's equation (from memory). Pumps by the solved network.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Gauge pressures at the height of each part. The lowest is taken cold, as filled; heating up only adds. The highest is hot, with nothing let out by the safety valve. Parts of unknown height are left out.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>no expansion vessel is joined to this water, so that nothing holds its pressure</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Height of {part}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>given heights and rises</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the water is open, and no cistern that feeds it is drawn</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water level above the datum</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Lowest, cold: at {where}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Highest, hot: at {where}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Above drawing in air, at the lowest</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Draws in air, at the lowest, by</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{ends:.2f} to {ends_2:.2f}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water boils there at</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Above boiling</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Boils: too low</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{said} at {hottest_c:.4g} °C, by</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Gauge of {name}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name} reads, cold, at rest</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{cold_bar:.2f} to {cold_bar_2:.2f}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name} reads, cold, pumps running</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{hot_bar:.2f} to {hot_bar_2:.2f}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name} reads, hot, pumps running</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{part} would see more than it is made for, by</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{usual} (lowest)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Duty of the pump</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>works where H0 (1 − (Q/Q0)²) = what the circuit loses at Q
+needed: Q = Σ P / (ρ c ΔT) of what it serves, H = losses of the index circuit at design flows
+to spare = pump's head at the needed flow − needed head</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Where all that is called wants more than the heat sources give, its design is cut to that. A coil without a stated power takes what the others leave of the heat source's output.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>it runs in no situation</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>flow, {run}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{run}: flow</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{run}: head</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{situation}: needed</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>not told: {why}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{situation}: flow needed</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{situation}: head needed</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{situation}: head {what}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>to spare</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>short by</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Capacity of the safety valves</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>to spare = Σ capacity − Σ output</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12828, 4.6.2.2 (from memory): the safety valve passes the whole output of its heat generator; capacities to BS EN ISO 4126-1, by the maker. That a valve built into a heat source serves that one and no other: common practice, no source.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Capacities as stated for steam at the valve's setting; every heat source at full output at once.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Output of {each}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Capacity of {each}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat to blow off</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Secondary return: water, length and loss</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>V = sum of bore area × length
+Φ = sum of loss a metre × length
+q = Φ / (ρ c × 5 K)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Insulated pipe: the most that the Domestic Building Services Compliance Guide lets it lose (from memory), in proportion to the difference from the room. Bare pipe: EN ISO 12241 (from memory). A drop of 5 K on the way: common practice, no source. Return at 50 °C or above: trade guidance.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Still air of 15 °C and water as hot as the store all the way; dull tube; fittings and brackets lose more. Plastic tube is told as copper of its outside diameter.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pipe that is kept hot</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water in it</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Content beyond which the vessel must be larger</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A larger vessel beyond</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Not known: {unknown}.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Length of {pipe}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pipe} insulated</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Loss, if what is not known is insulated</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Loss, if what is not known is bare</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Loss as drawn</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Loss if all of it were insulated</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Loss in a day{most}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Flow that keeps the drop to 5 K</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Flow through the heat source at pump run-on</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>where H0 (1 − (Q/Q0)²) = what the ways still open lose
+to spare = Q − Qmin</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set difference of {bypass}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the flow through it can't be told</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A bypass of its own is built in: what it lets through is the maker's, and not counted here.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>no run-on</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{situation}: flow</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{situation}: of it through {bypass}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat the store loses while it stands</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Q = L × VF × V × 0.60 a day
+L = 0.005 + 0.55 / (t + 4), with a loose jacket 0.005 + 1.76 / (t + 12.8)
+VF = (120 / V)^(1/3)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>SAP 10.2, Tables 2, 2a and 2b (temperature factor 0.60: indirect store with a thermostat).</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A store at about 60 °C in a heated house. Where the maker declares a loss, that goes before.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>With {thickness} mm of factory insulation</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>kWh a day</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>With a loose jacket of {jacket_mm} mm</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Static pressure</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>p = 0.0981 × h
+at the top, cold = pfill − 0.0981 × h
+a gauge, cold = pfill − 0.0981 × (its height − the vessel's)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>p = 0.0981 × (water level − height)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Hydrostatics at 1000 kg/m³ and 9.81 m/s²; that the top keeps a margin of 0.3 bar: BS EN 12828, Annex D (from memory).</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>All cold and at rest; gauge pressures; the fill pressure holds at the vessel, the lowest of several.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Top of the water above {place}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Margin at the top</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Left at the top, cold</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Least fill pressure: static and margin</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{of} reads, cold</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{fill:.3g} bar if level with {place}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>0.2 bar instead of 0.3 (least fill pressure)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pressure at {part}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{part} reads, cold</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Time to heat the store</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Q = V ρ c (Ts − Tc)
+t = Q / min(Ps, Pc)
+after 70 % drawn: t = 0.7 Q / min(Ps, Pc)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat capacity of water (IAPWS-IF97); the smaller of two powers: conservation of energy. That reheating is told for 70 % drawn off: makers' practice after BS EN 12897 (from memory).</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>All of the output goes to the store, the coil keeps its power to the end, and the heat that the store and its pipes lose on the way is not counted: the real time is longer.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The coil's power is no data of this kind of store: with a weak coil it takes longer still.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water that comes at {flow:g} °C never brings the store to {hot:g} °C</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the heat source</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the coil</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>heat source and coil alike</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{why}; the immersion heater does.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The store's thermostat, {hot:g} °C, is no hotter than the cold water, {cold:g} °C.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The power that heats it is 0.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat from cold</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Power that heats it</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Limited by</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>From cold{least}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>After 70 % drawn{least}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>From cold by the immersion heater alone</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Expansion vessel of the mains-fed store</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>swell = C × (ρ(t1) / ρ(t2) − 1)
+final = share × prv</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>a vessel as drawn takes V × ((charge + 1) / (fill + 1) − (charge + 1) / (final + 1))</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Boyle's law on absolute pressures; the final pressure of 0.8 of the expansion relief valve's setting after BS EN 806-2 (from memory); a charge from 0.2 bar below the reducing valve's setting to equal, and the sizes made: common practice, no source.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Gauge pressures in bar, 1 bar of atmosphere; 0 to 110 °C; the store's own stretch is left out.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Of the relief valve's setting</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Highest pressure in service</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>worked: share × prv</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>nothing that feeds the store is drawn</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>no expansion relief valve is drawn whose setting is told; one built into a store has none here</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Cold water</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Store's thermostat</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Smallest vessel</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>none serves: the fill pressure is no lower than final</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Charge, with no water in it</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Smallest vessel, so charged</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Next size made</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>volume or charge not known</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{name} as drawn takes up</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>To spare beyond the swell</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{hot:g} °C instead of {hot_2:g}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Swell of the heating water</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>e = ρ(t1) / ρ(t2) − 1
+Ve = e × V</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>G. S. Kell, J. Chem. Eng. Data 20 (1975) 97 (from memory; within 0.02 % of IAPWS-IF97). Tables differ: BS EN 12828, Annex D, prints 2.81 % to 80 °C (from memory) where the densities give 2.87 %.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water without glycol, 0 to 110 °C; the swell of pipes and parts themselves is left out.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Density when filled</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Density when hottest</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Share of the content</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pressure test and treatment</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>test = 1.5 × pw (the other source: 1.3 × pw)
+inhibitor = 0.01 × V</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>; used: the higher. Inhibitor:</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>. BS 7593:2019: cleaned and flushed, inhibitor, a filter, the water tested every year and dosed anew or fully tested every five.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pipework alone, cold and full: the heat source, the safety valve, the vessel and whatever is made for less are shut off or left off during the test. As working pressure stands what the safety valves let it come to, or the height of the cistern's water.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>neither a safety valve nor a cistern tells the working pressure, and no content is known</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>+{higher_by_bar:g} bar</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Static pressure at what heats it</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Test pressure (1.5 times, used)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>By the other source (1.3 times)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{part} is made for less and is left out</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water to treat</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Inhibitor at one litre for 100</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Wait for hot water</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>V = sum of the contents of the pipes from what is hot to the outlet
+t = V / q, q = 0.1 l/s for each loading unit, or the heat source's hot flow if that is less</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>. Sources disagree on the limit: 30 s by the WFR guidance, G18.4; a minute by HSG274 part 2 and BS 8558.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The outlet wide open, the pipe cold and full; insulation keeps it warm for a while only. The tube's own metal and the mixing on the way add to it (some 10 to 20 % in copper), and a heat source that heats water on its way needs seconds to start. A blending valve draws from its hot side alone until that is hot.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Its hot flow is 0.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pipe that goes cold</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Limit by the WFR guidance, G18.4</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Limit by HSG274 part 2 and BS 8558</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>V = Σ Vpart + Σ π/4 × d² × L</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Geometry; bores by BS EN 1057 (copper, R250) and BS EN 10255 (steel, medium) where the drawing states none. That valves, pumps, tees, plate exchangers, vessels and cisterns are left out: common practice, no source.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pipes full of water; standard tube of the tabled sizes, else with its bore stated.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>System content as the design states it</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water content, as stated</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Of that, known part by part</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>V = as the design states; it wins over the sum of the parts</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>What is known so far: at least</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Of that, in pipes</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Of that, in parts</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pipe}: {length:.4g} m of {size:g} mm {material}, bore {bore:g} mm</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{pipe}: {length:.4g} m of {material}, bore {bore:g} mm</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>; given</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>table EN 10255</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>table EN 1057</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Properties of the water</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>ρ: Kell's quotient of polynomials
+μ: IAPWS SR6-08(2011), equation 8
+c: table ten degrees apart
+e = ρ(fill) / ρ(t) − 1</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Density: G. S. Kell, J. Chem. Eng. Data 20 (1975) 97; viscosity: IAPWS SR6-08(2011); heat capacity: IAPWS-IF97 at 0.1 MPa (coefficients from memory; within 0.02 %, 1 % and 0.2 % of the IAPWS formulations).</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water without glycol, liquid, 0 to 110 °C; up to 3 bar of pressure change its density by less than 0.02 %.</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>t fill</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fill temperature</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>t return</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Return temperature</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>t flow</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Flow temperature</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Glycol by volume</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{what} is outside the {least_c:g} to {most_c:g} °C it holds for</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>any glycol</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>at {at_c:g} °C</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Density {place}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat capacity {place}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>kJ/(kg K)</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Viscosity {place}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>mPa s</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Swell from fill {place}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{from_c:g} to {to_c:g} °C</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{percent:g} % {glycol}, swell {between}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>That is, times the swell of water</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>freezing point</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>{percent:g} %, if propylene glycol, freezes at</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Published: {what}</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>see results</source>
+<extracomment>figures/worked</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>numbers are missing</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>half as much again</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Highest temperature</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>the temperatures are outside the {least_c:g} to {most_c:g} °C for which the formulas hold</source>
+<extracomment>figures</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>What each emitter's and coil's valve has to take up so that all get their design flow, as a kv to set, and what pressure stands across thermostatic heads, at design and when all of them have shut. What is not balanced starves the far rooms; a head under too much pressure whistles.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Between which set differences a bypass stays shut while heat or hot water is called, and yet opens far enough at pump run-on that the heat source keeps its least flow; or that no setting does both. Then the pump is too large, or the pipes behind it lose too much.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The water of an open-vented circuit swells into its cistern. A cistern that is filled to the brim when cold runs over every time the circuit is heated, and draws fresh water, with fresh air and lime in it, every time it cools. Sources disagree on how much it is: 4 % of the circuit's water by most, 5 % by others; what water really does from cold to hot stands beside them.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The size that a store's relief valve asks of its discharge pipe after the tundish (D2), how much longer it may be with the bends it has, what the pipe before the tundish (D1) must be, and how far it must fall. A pipe too small or too long backs near-boiling water up out of the tundish, indoors.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A store is empty of hot water sooner at a bath than at a basin. Told for each outlet alone, at its full flow mixed to 40 °C, from a full store that nothing heats meanwhile; and beside it what the heating sustains without end, for the shower that goes on after the store is spent.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A radiator's output is told for water that is 50 K above the room on the mean. Run it cooler, as an efficient heat source likes it, and it gives much less: at 30 K little more than half. An emitter that was just large enough at 75 °C leaves the room cold at 55.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water weighs a kilogram a litre: a filled store is as heavy as three or four people standing on one spot. The figure is always advice: it knows nothing of joists, spans and what else stands there, and the structure must be confirmed by a competent person whatever it says.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>What flows through each heat source, pump, emitter, coil and bypass in every situation in which a pump runs, and where the water runs fastest. Everything else about a pumped circuit follows from these.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>What the heat source gives must be enough for the emitters and, where hot water does not come first, for the coil beside them. Much more than both is no good either: it starts and stops all day. A coil that takes less than the heat source gives makes it do the same whenever only the store calls.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The smallest vessel that takes up the swell and still holds a reserve when all is cold, the charge it must have, and between what pressures a vessel that is drawn may be filled cold. Too small a vessel makes the safety valve weep at every heating-up; charged too high it leaves the top radiators short of water.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Index circuit of each pump</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The circuit that decides what head a pump must have: of all ways round through what it serves, the one that loses most at design flows, its losses one by one. Widening anything else gains nothing.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heat source that heats water on its way stores none: it gives as much as its output heats, and no more, for as long as one likes. One shower may be all of it. Compared here with what the outlets it feeds draw by their loading units.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Content that always circulates, against what the heat source needs</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heat source that cannot turn its heat down far enough needs some litres going round through it whenever it runs, or it starts and stops all day. What thermostatic heads and motor valves can shut off does not count: it is just then that the rest is too little.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A mains-fed store gives no more than the main does, and every outlet pulls on it. The outlets' loading units are added and turned into the flow that is to be expected, since not all are open at once; that is set against the flow and the running pressure measured at the main. Have them measured before a store is ordered.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Nobody washes in water of 60 °C: it is mixed down to about 40. How many litres of that a full store gives is what tells whether it is large enough; at the same volume a hotter store gives more. Storing cooler to save heat has an end: legionella grows from 20 to 45 °C and is killed from 60 on.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The highest velocity that each pipe sees in any situation, with the limit above which it is heard, and how wide a pipe would have to be that is too narrow.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Where everything else fails, steam leaves by the open vent. It must be wide enough, and end high enough above the cistern's water: hot water stands higher in it than cold, and a pump that pushes on it lifts the water by as many metres as its head. A vent that is too low pours hot water into the cistern all day.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>How fast the pressure rises while a heat source heats and nothing takes its heat away: with the vessel as drawn, with the vessel full of water, and with the heat source's own water shut in by valves. The first is a matter of minutes, the last of seconds: why no valve may ever part a heat source from its safety valve.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The lowest and the highest pressure at every part of the heating water whose height is known, over all situations, cold and hot: where it may draw in air, where hot water comes nearest to boiling, whether any part sees more than it is made for, and what each gauge should read.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Duty of each pump</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>At which flow and head each pump works in every situation, and what is needed of it there: the flow of all that it serves at its design, and the head that the circuit which decides loses at those flows. A pump that has too little leaves the far rooms cool; one that has far too much hisses, and costs money every hour.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whether the safety valves of a sealed circuit can blow off all the heat that its heat sources give at full output. When every control has failed, all of it leaves as steam through them; what they cannot pass goes on raising the pressure.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Hot water that goes round all day is at the tap at once, and heats the house in summer all day as well. What the round loses must be made up by the heat source; how much flows must keep it warm to its end; and its water swells with the store's, so that beyond some litres the vessel must be larger.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>When the zones have shut and the pump runs on, what still flows through each heat source, and whether it is the least flow that it needs to give up its heat. Too little, and the water left in it boils.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A hot store loses heat day and night, used or not. Insulation decides how much; the drawing does not tell how thick it is, so the figure is told for the thicknesses there are. Against its own label, the label goes before.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>What the height of the water alone presses with, what pressure is left at the top when the circuit is cold, and what each gauge should then read. A top without pressure draws in air; a gauge that reads something else than this, cold, has found a fault.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>How long a store takes from cold, and to make up for 70 % drawn off: the household waits so long for the next bath. Two limits apply at once: the heat source gives no more than its output, and the coil passes on no more than its power; the smaller counts, and buying more of the other changes nothing.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Expansion vessel of a mains-fed store</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>How large a vessel takes up the swell of a store's water between the reducing valve's pressure and the pressure at which the expansion relief valve would begin to weep. The check valve on the cold feed keeps the swell from going back into the main, so that it must find room here.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>By how many litres the water of a circuit grows from being filled cold to its highest temperature. Water cannot be squeezed: the expansion vessel, or the feed cistern of an open circuit, must find room for it.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pressure test and treatment of the heating water</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>At what pressure the pipework is tested before it is hidden, and how much water there is to treat. The sources disagree on the test; both are shown, and which one is used. Treated water keeps radiators from rusting from inside and the heat source from furring up.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The water in the pipe has gone cold since the tap was last open, and must run out first: down the drain, with the heat that went into it. A long or wide pipe to a small tap waits longest. What is right is told differently by different sources: within 30 seconds by the guidance to the water regulations, within a minute by the health authority and BS 8558.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>How much water each body of heating water holds, part by part. The vessel, the inhibitor, the filling and the heat source's least content all begin with it. What is not known is named, never guessed.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Density, heat capacity, viscosity and swell of the water at the temperatures of the design. Flows, pressure drops, vessels and heat-up times all rest on them.</source>
+<extracomment>figures/about</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Two zone valves</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Sealed heating with one zone valve for the rooms and one for a mains-fed store, and an automatic bypass.</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Mains-fed store</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Built-in devices</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pump, vessel, safety valve, bypass and gauge are inside the heat source; a mains-fed store with a zone valve.</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Secondary return</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A mains-fed store whose hot water goes round by a pump, so that it is hot at the tap at once.</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Separator with several pumps</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Behind a separator each circuit has its own pump; a mains-fed store with an inlet group.</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Two heat sources</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Two heat sources side by side before a separator, several pumped circuits and a secondary return.</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Store heated directly</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heating in two zones, and a mains-fed store that an immersion heater heats alone.</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Three-port valve, sealed</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Sealed heating with a three-port valve for the rooms and for a store that a cistern feeds.</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Store fed from a cistern</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Open-vented with cisterns</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heating under an open vent and a feed cistern, and a store that its own cistern feeds.</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>One heat source with all devices built in, which also heats the water as it is drawn.</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>No store</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Radiators drawn one by one</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Sealed heating with each radiator drawn, and a rail without valves as the way round.</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Sealed heating alone, in two zones with an automatic bypass.</source>
+<extracomment>arrangements</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>High point of the heating water has nothing to let air out</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A mixer takes its cold from the main unreduced, its hot from a reduced store</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A bath's hot water is not blended down</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Bypass set wrong</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A storage cistern runs dry</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Cistern's water stands below what it is to fill</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Feed cistern is too small for its circuit</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heating and hot water share a cistern</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Store's coil is not fit for a sealed circuit</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Nothing keeps heated water from pushing back into the main</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Cold water is drawn between the check valve and the store</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Open-vented heating has no cold feed</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat source can be cut off from its cold feed</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Too little water always circulates for the heat source</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heating water and drinking water can meet</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Store's energy cut-out shuts no valve that stops the coil</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A relief or safety valve discharges nowhere</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A discharge pipe is too small</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A discharge pipe can be shut</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A discharge ends where it can do harm</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A discharge pipe does not stand the heat</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A discharge pipe rises, or falls too little</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A discharge pipe is too long for its bore</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Stretch of heating pipework cannot be drained</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Emitter or coil that no water can be driven through</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Emitter starved of water</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Store has no expansion relief valve</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Circuit is filled too low for its vessel to hold a reserve</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Sealed circuit has no filling link</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Filling link left connected</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Filling link without a double check valve</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heating water has no filter</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Part fitted the wrong way round</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Floor heating that nothing keeps from the full flow temperature</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Filled store is heavier than the floor is stated to carry</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Sealed circuit has no pressure gauge</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat source that can be fired though every thermostat is satisfied</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Uncontrolled heat has nowhere to go that nothing can shut</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat strays where it is not called</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heights that disagree</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A hot pipe to an outlet is too long</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A store that can pass 80 °C feeds an outlet unblended</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Hot water is slow to come</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Immersion heater has no cut-out</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>One label on two parts</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The main is too weak for what it feeds</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Something looks joined and is not</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pipe below the tundish bends too soon</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>No way round for the heat source when the zones shut</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>An end that is not joined</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Open-vented heating has no open vent</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat source can be cut off from its open vent</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>An open vent is too small</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Sealed heat source has no hand-reset high limit</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Parts lie on one another</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water too fast in a pipe</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Plastic pipe too close to a heat source</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pump runs against shut valves</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A pump between open vent and cold feed</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A pump can push water out of the open vent, or draw air in</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pump too weak for what it serves</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Store can be cut off from a relief valve</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Temperature relief valve does not stand on the store's relief port</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Relief valve's setting does not fit the store or the reducing valve</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heated water has no safety valve</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Safety valve is not close by the heat source</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat source can be cut off from its safety valve</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Safety valve is set higher than what it protects can bear</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Safety valve is too small for the heat</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A secondary return without a check valve</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>One discharge pipe for several stores is too small</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat source gets less water than it needs</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Nothing shuts the house off from the main</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Nothing holds the main's pressure down to what the store is made for</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>No store thermostat acts on what stops the coil</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A hot water store is kept too cool</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A vented store has no open vent</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A vented store can be cut off from its open vent</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Store has no expansion vessel</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Store can be cut off from its vessel</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Store's vessel is charged wrongly</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Store's vessel is too small for its water</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Store has no temperature relief valve</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Thermostatic head in the room of the room thermostat</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A store's relief valve discharges through no tundish</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The tundish is out of sight</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The tundish is too far from the relief valve</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pipes meet on the sheet so that they could be taken as joined</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat that nothing can stop goes into a mains-fed store</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Uncontrolled heat on a sealed circuit</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Parts that no heat source, store or main reaches</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Open vent and cold feed join a pumped circuit too far apart</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>An open vent ends over the wrong cistern</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>An open vent falls on its way up</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A vented store is joined to the main</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heated water has no expansion vessel</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat source can be cut off from its vessel</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Expansion vessel is on the pump's delivery</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Expansion vessel is charged wrongly</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Expansion vessel is too small</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heating zone without a control</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Zones that share one motor valve</source>
+<extracomment>checks/titles</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A part in heating water that stands higher than all that it is joined to, with nothing there that lets air out: no air vent, emitter, open vent or cistern. Parts that stand level count as one high point. What stands at the end of a pipe of its own, as a gauge, a safety valve, a vessel or a cap, is no high point, nor is what stands on its way there: no water has to pass it.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Air comes out of the water as it is heated and gathers where the pipe is highest. There it makes an air lock: the pump cannot push water over it, the coil or the rooms beyond stay cold, the pipes gurgle, and the steel rusts from within.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit an air vent on the high point, upright; or lead the pipe so that it rises all the way to an emitter or a vent.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>An outlet or blending valve with hot from a mains-fed store behind a reducing valve, and cold that comes from the main by some way without one. Advice; a fault where the main can stand higher than the store's expansion relief valve is set and its pressure can pass back through the mixer.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The stronger side pushes back the weaker: the mix runs cold, then hot when a tap elsewhere opens, and a shower scalds. Through a mixer left open with its outlet shut the whole pressure of the main stands on the store, until its relief valve weeps and never stops.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take the cold of every mixer from behind the store's reducing valve, before the check valve: the balanced cold connection.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A bath whose hot tap water above 48 °C can reach by some way without a blending valve set to 48 °C or less: from a store whose thermostat is set above 48 °C, or that heat reaches which nothing stops, or from what heats water as it is drawn. A blending valve set above 48 °C is none. Danger in a new dwelling, advice in an existing one.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A person who slips into a bath run too hot cannot get out in time. Water at 60 °C burns through the skin in seconds; the very young and the very old are scalded worst, and every year some die.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a blending valve with a locked setting of 48 °C or less (44 °C is usual) in the bath's hot pipe, close to the bath, with cold of the same pressure on its other side.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>By the solved pressures the bypass stays shut at pump run-on, so that the heat source gets less than its least flow (or none): it is then no way round, and a fault. Or it opens while heating or hot water is called: advice. One that is fitted the wrong way round is another check's business.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set too high, the bypass never opens and the heat of the run-on stays in the heat source. Set too low, it takes water that the rooms should have, and sends hot water straight back so that the heat source never cools it enough to run well.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set it between the pressure across it with the zones open and the pressure at which the pump stands with them shut; both are told in the message.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A storage cistern that holds less than a bath draws, where a bath is fed from it. Several cisterns that feed the same water count together.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The float valve lets water in far more slowly than a bath draws it. An empty cistern lets air into the pipes, the hot tap stops half way through the bath, and the air lock has to be driven out. Worse, a mixing shower on the same cistern may lose its cold water first.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a cistern that holds more than the largest bath takes.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>An emitter, heat source, coil, store or outlet on the water that a cistern feeds, standing higher than that cistern's water. Where several cisterns feed one water, the highest counts. An outlet behind a pump that lifts its water is left out, as are outlets on water that a main feeds too; a pump that only drives a secondary return round lifts nothing.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water from a cistern rises to the level it stands at there, and no further: what lies above never fills, gives no heat or runs dry, and the air that stays in it can stop the whole circuit. It is the usual end of a new top-floor radiator or a shower in the loft on an old tank-fed system.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Raise the cistern, with its water above all that it feeds; or bring the part down; or make the circuit a sealed one, filled under pressure.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The cisterns that feed an open-vented heating circuit hold less than its water gains as it is heated, taken as 4 % of its content. Advice where they take up the swell but hold less than 18 litres, the smallest that is made for the purpose.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heated water swells, and an open-vented circuit pushes what it gains back into its cistern. A cistern that has no room for it runs over through the warning pipe at every heating, and draws the same amount of fresh water at every cooling. Fresh water brings air and lime, and the radiators rust.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a cistern large enough, and set its float valve so low that the swell finds room below the warning pipe.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>One cistern that feeds heating water and also the hot water of a store or tap, or that is said to serve the one and feeds the other. Old direct hot water, where the heat source heats the store's own water and nothing else, is no such case.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heating water is black with rust and dosed with inhibitor. Through a shared cistern, or the pipes that meet below it, it gets into water that people wash in and drink, and fresh water that is drawn off brings new air and lime to the radiators every day.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Give the heating a small feed cistern of its own, and bring its vent over that one.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A store's coil in a sealed circuit whose highest pressure is below the safety valve's setting plus 0.35 bar. Exactly that passes. The lowest set of several safety valves counts.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>In a sealed circuit the coil bears whatever the safety valve lets the pressure climb to, and a little more while it opens. A coil made for the head of a cistern gives way under that, and heating water gets into the hot water.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Use a store whose coil is stated for the safety valve's setting plus 0.35 bar or more.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A mains-fed store from which water can go back into the main with no check valve on the way. A reducing valve is not a check valve. An inlet group has one in it, and a store may have one built in.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water that swells takes the easiest way: back down the cold feed. Without a check valve, warm water that has stood in a store comes out of cold taps, and in the end reaches the main and other people's drinking water.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a check valve in the cold feed after the reducing valve and its branch for balanced cold, with its arrow towards the store.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A cold outlet, or the cold of a blending valve, joined to the pipe between a mains-fed store and the check valve before it. A store with its check valve built in has no such pipe.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>As the store heats up its water swells back into that pipe. What is drawn there comes warm, at the temperature legionella likes, and the check valve no longer stands between tap and store: when the main fails, an open tap draws the store's own water back through its cold inlet.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Join the outlet's cold before the check valve: to the balanced cold connection behind the reducing valve.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A circuit with an open vent whose heated water is fed from no cistern by a way that water can take both ways.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water lost through the vent or by evaporation must be made up by itself, and swelling water must be able to push back into the cistern. Without a feed the circuit slowly empties until the heat source heats air or steam; through a check valve it fills, but cannot swell back.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run a cold feed of at least 15 mm from the feed cistern to the return near the heat source, on the suction side of the pump, with no valve in it.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Some positions of the valves leave the heated water of an open-vented circuit without its cold feed. A secured valve is no excuse. A valve in a store's own cold feed is usual and is not meant here.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>With the feed shut, water lost through the vent is not made up; the heat source runs short of water, boils, and can crack when cold water meets it again.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run the cold feed from the cistern to the return without any valve in it, joined where nothing can shut between it and the heat source.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heat source that states how much water must go round through it, and a situation in which heating is called and less does: the motor valves stand as their controls put them, and thermostatic heads and what has a hand wheel are shut. Hot water by a coil or an exchanger is passed: what is behind it takes up the heat. So is a heat source that states it needs none, or that no pump serves.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Such a heat source cannot turn its heat down as far as one room wants. What it makes too much must go into the water. With only a few litres going round, these are hot within a minute: it stops, starts again, and wears itself out; a heat pump finds no heat in them to melt its ice with.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Leave the emitters of a room or two without thermostatic heads, put the bypass at the far end so that more pipe goes round, or fit a buffer that all the water passes through.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water that a heat source or a plate heats for heating, or that fills a store's coil, from which some way leads to drinking water with fewer than two check valves against it: a plain pipe, a single check valve, a filling link left connected without its double check valve. A reducing or blending valve is no check valve. Piped for good through two check valves is a fault. A filling link left connected with its double check valve, or taken off, is another check's. Flagged too: a cistern's water, or a waste, that the main can draw back.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heating water holds rust, inhibitor and whatever lives in it. When the main's pressure drops, as when a hydrant is opened, it is drawn back into the pipe that people drink from, in this house and the next. One check valve lets by sooner or later; that is why two are asked for.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Part the two waters. Fill the heating by a filling link with a double check valve that is taken off afterwards; feed a cistern through its float valve, above its water.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A mains-fed store of more than 15 litres, heated through its coil by a heat source, whose energy cut-out names no motorised valve, or one that cannot do it: a three-port valve, a valve that does not rest shut when its supply fails, or one with a way round it.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The thermostat is the first guard, the cut-out the second: when the thermostat sticks, the cut-out breaks the supply of a valve, and the valve must then shut by its own spring and stop all heat to the coil. A three-port valve is never shut both ways, and one that stays where it stands shuts nothing.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Put a two-port motorised valve that rests shut in the flow to the coil, after every branch, and let the cut-out break its supply.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The outlet of a safety valve or of a store's relief valve, built-in ones too, from which no pipe leads on to a discharge end.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>When the valve lifts, scalding water or steam comes out with nothing to carry it away: on whoever stands there, on the electrics, through the ceiling below. People then plug the drip, and a plugged relief valve is a bomb.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run a discharge pipe from the outlet, falling all the way, through a tundish where it serves a store, to a place where hot water can come out at any time without harm.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Before the tundish, a pipe smaller than the valve's outlet. After it, a pipe smaller than one size above the outlet, or one that grows smaller on its way down. For the heating's safety valve, which has no tundish, any pipe smaller than the outlet, or a reduction on the way.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Half of what comes out may be steam, which needs far more room than water. A pipe too small holds the valve back just when it must let everything go, and fills the tundish until it spills.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Make the pipe before the tundish as large as the outlet, and the one after it at least one size larger (22 mm for a 15 mm outlet), never smaller further down.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Any valve in the discharge of a relief or safety valve, before the tundish or after it: one shut by hand, by a motor or by a thermostat, a secured one too, and any check valve, bypass or reducing valve.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A relief valve is the last thing between too much pressure and a burst. A valve behind it that somebody shuts to stop a drip, or a check valve that sticks, takes that away without a sign.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take the valve out of the discharge. Nothing but pipe and a tundish belongs there.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A discharge end inside the building; at low level outside or on a roof where people can stand in the way; on a roof, at high level or into a soil stack without what the rules ask of such an end. An end below the grating of a gully is safe as it is.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>What comes out may be boiling water and steam, at any hour. It scalds whoever stands there, and softens felt, asphalt and plastic gutters; in a soil stack with a water trap it drives foul air into the house.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>End the pipe below the grating of a trapped gully and above its water; or at low level, pointing down, up to 100 mm above the ground, with a guard that leaves it visible; or high up into a metal hopper, 3 m from any plastic gutter. Into a soil stack only by a mechanical seal, on a branch of its own that stands the heat and is marked.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Plastic between a store's relief valve and its tundish, marked or not. After the tundish, and in a safety valve's discharge, plastic that is not marked as fit for hot discharge.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>What comes out may be as hot as 95 °C, mixed with steam. Common plastic sags, comes apart at its joints and pours scalding water where the pipe was meant to lead it away from.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run metal pipe before the tundish. After it, run metal, or plastic shown to stand the temperature and permanently marked so along its length.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>After a store's tundish, and anywhere in the discharge of the heating's safety valve or of a valve without a tundish, a pipe that rises on its way to the end, or falls less than 1 in 200. Of a pipe that drops straight down below a tundish, what comes after the drop counts. Before a store's tundish only a pipe that is said to rise is flagged. Exactly 1 in 200 passes.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water stands in a pipe that rises or lies level. It holds back the next discharge, freezes at an outside wall and closes the pipe with ice, and rots the seat of the valve above it.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Let the pipe fall all the way to its end, at least 5 mm in each metre, so that it empties itself.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>After the tundish of a store's relief valve, a run whose resistance (its length, and an allowance for each bend) is above the table's limit for its bore. A tee entered or left by its branch counts as a bend. Pipes of mixed bore count by the smallest. Exactly the limit passes.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Every metre and every bend holds back the mix of steam and water that comes out. Past the limit it backs up and spills from the tundish, scalding, inside the house.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run the pipe one size larger from the tundish to the end, or shorten it, or take bends out. Each further size carries 9 m more.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heating pipework between valves that can be shut, more than a metre of pipe in all, with no drain on it, or with none at its lowest point: a part of it lies more than 0.1 m below every drain. A check valve or a bypass does not part a stretch: only what can be shut does. The pipe between an open vent or a cistern and a valve in it is not asked for a drain: it is the valve that is wrong.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Sooner or later a valve, a radiator or the heat source must come out. Water that cannot be let out beforehand comes out over the floor, and water left lying in a low place freezes and splits the tube when the house stands empty in winter.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a drain at the lowest point of each stretch that valves can shut off, and on each drop to radiators that are fed from above.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>An emitter, a store's coil or an exchanger with no loop from a pump through a heat source (or the exchanger that heats its water), through it and back, that passes nothing twice; all valves open. Gravity does for a pump where the heat is uncontrolled, and for a store's coil on open-vented water. A loop from leg to leg of a diverting three-port valve is none: it opens one leg at a time.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water goes round or it does not go at all. A radiator that hangs on a branch by both its pipes, or behind a check valve that faces the wrong way, fills with water and stays cold.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Lead its flow to the flow pipe and its return to the return pipe, and see that every pump and check valve on the way faces the way the water must go. On a three-port valve the port ab is the one that the water of both legs comes in by, or goes out by.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>In a situation that calls it, an emitter or coil gets less than 90 % of its design flow by the solved network. Where what is called wants more heat than the heat sources give, every design is cut alike; beside a coil whose power has no number it is not judged. Thermostatic heads are taken as open, and valves without a number as set to the design flow where they can give it.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water takes the easy way. An emitter far off, or beside one that lets far more through, is left with too little, and its room stays cold while others overheat.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set or add balancing valves on the ways that take more than their share; if all are short, the pump is too weak or the pipes too narrow.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A mains-fed store whose water reaches no expansion relief valve by a way pressure can always take with the valves open, and that has none built in. A check valve or a reducing valve on the only way does not count as one. The valve inside an inlet group counts.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The check valve at the inlet shuts the swelling water in with the store. When the vessel has lost its charge, or the reducing valve lets by, pressure climbs at every heating. The expansion relief valve lets that little water go on the cold side, long before the store itself is in danger.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit an expansion relief valve, or an inlet group, on the cold feed between the check valve and the store, with nothing between it and the store.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Sealed heating water whose fill pressure pushes less water into the vessels than the reserve they should hold when all is cold: a fifth of a vessel up to 15 litres; of larger ones 0.5 % of the circuit's water, and 3 litres at least. So 12 litres charged to 0.8 bar want a fill of 1.25 bar: the 1 bar that is often taken out of habit leaves half of the reserve. It is advice. A fill pressure that is no higher than the charge is told by the check of the charge, and vessels that are too small by the check of their size.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Every sealed circuit loses a little water: air is let out, a joint weeps, a valve drips. The reserve in the vessel makes up for it. Where there is next to none, the pressure is gone after the first bleeding of a radiator, and the house is cold until somebody fills the circuit again.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fill the cold circuit to the pressure named, as long as that leaves room for the swell; where it does not, charge the vessel less or fit a larger one.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Sealed heated water with no filling link, none being built into the heat source, and no cistern that tops it up through a check valve. A link whose water can only leave the circuit, because a check valve stands the wrong way round, fills nothing.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A sealed circuit loses a little water through joints, air vents and each time a radiator is bled. Where there is no proper link, somebody in time fills it by a hose from the nearest tap, and heating water can then get into what people drink.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a filling link with a double check valve from the cold main to the return, with a valve at each end, to be taken off after filling.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A filling link that is stated to stay connected after filling, on water that is not open-vented.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Two valves are then all that parts heating water, with what is dissolved in it, from drinking water, and valves let by. A link that lets by also fills the circuit day and night: the pressure climbs until the safety valve weeps, and leaks stay hidden because the main makes up for them.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take the hose off after filling and cap its ends; where the circuit must top itself up, use an arrangement that the water supplier accepts for that fluid category.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A filling link that is stated to have no double check valve, on water that is not open-vented.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>While the link is on, a drop of pressure in the main (a burst in the street, a fire engine) pulls heating water back into the pipes people drink from. Heating water of a dwelling is fluid category 3; a single check valve is not enough for it, since one bit of grit holds it open.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a double check valve on the supply side of the link, between it and the main.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pumped heating water with no dirt separator (in-line filter) on it. A strainer is no filter: it keeps grit from a valve and lets through the fine black sludge. Water that moves by gravity alone is not asked for one.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Steel radiators rust a little from within, and the fine magnetic sludge ends where the ways are narrowest: the heat source's exchanger, the pump's bearings, the thermostatic valves. A filter takes it out of the water, where it can be let off once a year.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Cut a dirt separator into the return, close by the heat source, after the last emitter's return, with valves by which it can be cleaned.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A pump, check valve, bypass valve, blending valve or pressure reducing valve that no loop takes in the direction of its arrow, though one would if it were turned round. What gives the direction is the heat source, the main on its way to the taps, and the secondary return of a store; behind a separator, that hot water leaves it by the load's flow and comes back by the load's return. A part that could rightly face either way is left alone.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The arrow on the body is easy to miss in a dark cupboard. A check valve the wrong way round shuts the pipe for good; a bypass the wrong way round never opens; a pump drives against the stream.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Turn the part round, so that its arrow points the way the water goes.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heating zone whose highest flow temperature is below the flow's, with a loop from the heat source to it that passes no blending valve set to that temperature or less. A zone whose limit is not stated is not judged.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Floor pipes lie in screed. Water at radiator temperature cracks it, lifts the boards and burns bare feet; some floor pipe is not made for it either.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Put a blending valve, set to the zone's limit or less, in the flow to the zone before its pump, with its cold port on the zone's return.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A store whose weight when filled, over the round footprint it stands on, is more than the floor is stated to carry (`design.floor_capacity_kn_m2`). Always advice: the program reckons with one stated number and knows nothing of joists, spans, or what else stands there. A vented store's drawing data hold no diameter and no weight: it is not judged.</source>
+<extracomment>checks/lessons/structure</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A litre of water weighs a kilogram. A store of 210 litres weighs a quarter of a tonne, on a circle of 55 cm: some 10 kN on each square metre of it, while floors of dwellings are usually reckoned for 1.5. A floor that gives way takes the pipes with it.</source>
+<extracomment>checks/lessons/structure</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Spread the load with a base that rests on several joists, stand the store over a load-bearing wall, or choose another place; have a competent person confirm the structure in any case.</source>
+<extracomment>checks/lessons/structure</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Sealed heated water that reaches no pressure gauge, none being built into the heat source. Water behind a heat exchanger is a body of its own and needs its own gauge.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The gauge is the only thing that shows whether a sealed circuit is filled, whether it is losing water, and whether the vessel still takes up the swell: a needle that swings from low when cold to the safety valve's setting when hot tells of a dead vessel. Without one nobody can fill it right.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a gauge that covers at least 0 to 4 bar where it can be read from the filling point, best at the vessel's connection.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A switched heat source that may be called when no thermostat calls: because a programmer alone calls it, or because something it heats is not held by a thermostat that acts on a motor valve, a pump or the heat source itself. Thermostatic heads alone hold nothing: they cannot tell the heat source to stop. One emitter left open on purpose, as a way round for the pump, is not meant. A drawing without thermostats is judged as a house without them.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>When all the rooms are warm and nothing tells the heat source so, it goes on heating its own few litres of water over and over, all day, for nothing. That wastes fuel and wears it out.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Let a thermostat act on the valve or pump of every zone and every store, and let the heat source and the pump be called by the end switches of those valves and not by the programmer alone.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heat source whose heat cannot be switched off, with no loop through an emitter or a store's coil that works without a pump and that nothing can shut. Any valve spoils it: a motor valve, a thermostatic head, a hand valve on the emitter itself, a secured one. So does a pump in the way, and a check valve: it stops water that only its warmth moves. A heating zone is a group of emitters that can each be shut by hand. A plain pipe is no heat leak: it gives no heat away. Two loops through the two legs of one three-port valve cannot both be shut by it.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A fire cannot be turned off. When the power fails or every room is warm, the pumps stop and the valves shut, and the fire burns on. If its heat can rise by itself to a radiator or a coil that is always open, nothing happens; if it cannot, the water boils within minutes.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Lead a loop of 28 mm pipe that rises all the way from the heat source to a radiator without valves or to a store's coil above it, and back, with no pump and no valve of any kind in it.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>While heating or hot water is called, an emitter or coil that is not called carries flow by the solved network, forward or backward. Thermostatic heads are taken as open; a zone without any control counts as called. Water that circulates by its warmth alone is not solved.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Two circuits that share a pipe can push water through one another. Radiators grow warm in summer when the store is heated, heat is wasted, and backward flow blows air and hammers valves.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Part the circuits: a check valve in the one that is pushed, a zone valve that shuts, or its return joined at a place where no other pump raises the pressure.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pipes in a loop whose rises do not bring you back to the height you began at within 0.1 m; two parts whose heights are given, and pipes between them whose rises say otherwise by more than that; a pipe that rises or falls by more than its length.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>One of the numbers is wrong, and a height or a rise decides whether a vent rises all the way, whether a discharge falls, and what pressure there is at each point. Every part stands at one height above the sheet's datum, and a pipe's rise is told between the parts at its two ends, from its first end to its second: often just the sign is the wrong way round.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Go round the pipes named and correct the height, the rise or the length that is wrong.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>An outlet whose hot water must push out more metres of uninsulated pipe than the guidance gives for its diameter: 20 m up to 12 mm, 12 m up to 22 mm, 8 m up to 28 mm, 3 m above. The pipe counts from what gives the hot water, or from the nearest place that a secondary return keeps hot. Insulated pipe does not count. Where diameters differ, the largest governs; of several ways, the best. Exactly the limit passes.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>All the water in that pipe has gone cold since the tap was last opened. It is run to waste while somebody waits, with the heat that went into it; and it stands lukewarm in between, as legionella likes it.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Insulate the pipe, run it shorter or in a smaller diameter, or bring a secondary return near the outlet.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A store whose water can get hotter than 80 °C (its thermostat is set above it, or heat reaches its coil that no store thermostat stops: uncontrolled heat, or a heat source whose own limit is above it) and that feeds an outlet by some way without a blending valve set to 60 °C or less.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water above 80 °C scalds at once, and it comes out of every tap, in spurts of steam where the pressure drops. Most taps, hoses and plastic pipes are not made for it either.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a blending valve set to 60 °C in the store's hot outlet, before the first branch; set the thermostat lower, and give every heat source a valve that the store's thermostat shuts.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>An outlet at which, wide open, the water that has gone cold in the pipe takes longer to run out than the rule book allows before hot water comes: 30 seconds. It counts from what gives the hot water, or from where a secondary return keeps it hot, by the way that holds least. An outlet of which the drawing does not say what is drawn there (`other`) is left out.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whoever opens the tap lets that water run down the drain, with the heat it once had, several times a day. And pipe that is neither hot nor cold between times is where legionella grows.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run the pipe shorter or in a smaller size, or bring a secondary return near the outlet.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A store with an immersion heater that has no cut-out besides its thermostat. Stores of 15 litres or less are outside this rule.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>An immersion thermostat that sticks goes on heating until the water boils. In a mains-fed store that builds pressure without end; in a vented one it has sent boiling water into a plastic cistern, which gave way.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit an immersion heater with a cut-out that must be reset by hand.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Two or more parts or controls of the drawing that bear the same label. Capitals and blanks tell no two apart; parts without a label are not judged.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Findings, the parts list and whoever stands before the plant call a part by its label. If two bear the same, the wrong valve is shut.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Give each a label of its own: a number, a room or a side is enough.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A main whose running flow is below the design flow of the outlets it feeds, by their loading units; or whose running pressure, less the height to an outlet, is below 1 bar there; or that feeds a mains-fed store with less than 1.5 bar or 20 l/min. Losses in the pipes come on top and are not counted. Outlets fed from a cistern need nothing of the main.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A mains-fed store gives no more than the main does: on a weak main two taps open at once starve each other, the shower runs hot and cold, and a heater that needs a least flow goes out.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Renew or enlarge the service pipe; or add a break tank with a pump set, or an accumulator; or keep a store fed from a cistern.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A free end of a pipe, or a port that must be joined, within half a square of another free end, of a free port or of a pipe's line: on the sheet they look joined, in the circuit they are not.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whoever reads the drawing sees a joint; the circuit that is judged, and the list of what to fit, have none.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Join the two, or move them clearly apart.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Less than 300 mm straight down below the tundish of a store's relief valve before the first bend. Exactly 300 mm passes. A pipe without a bend that falls by its whole length is straight down all the way.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water falls freely through the tundish. It needs a straight drop to gather speed; a bend close below holds it up, and scalding water spills over the rim into the room.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Let the pipe run straight down for at least 300 mm below the tundish, and only then turn it.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Some position of the motor valves and thermostatic heads leaves no pump able to drive water round a loop through the heat source. A bypass counts only if it lets water from flow to return, stands before the zone valves, takes in both the pump and the heat source, and no hand valve can shut it. Excused where the heat source has no run-on and no least flow and the valves' end switches stop heat and pump: they do once every motor valve is shut, and not while one stands open and another bars the way. If only thermostatic heads do it then, it is advice.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>When the last zone is satisfied the burner stops, but the metal is still hot and the pump runs on to carry that heat away. With every valve shut there is nowhere to carry it: the water in the heat source boils, bangs, and trips the high limit; in time it cracks the exchanger.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Join an automatic bypass valve from flow to return, between the pump and the first zone valve, with no hand valve in it; or leave one emitter, such as a towel rail without valves that anybody can shut, always open.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A port that must be joined and has no pipe, and the end of a pipe that is on no part. A cap closes a port or a pipe on purpose. Ports that serve only where they are wanted may stay free. The free outlet of a relief or safety valve is an absent discharge instead.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>As drawn, the water would run out here. More often a pipe was forgotten or stops one square short, and every other answer about this circuit then rests on a drawing nobody meant.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Join the end to the part it was meant for, or put a cap on it.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A circuit fed from a cistern whose heated water reaches no open vent. Where the heat source's data say that feed and vent may be one pipe, that pipe counts as both.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The vent is the way out for steam, air and swelling water when a thermostat fails. Without it a fed circuit is neither vented nor protected as a sealed one is: boiling water has only the cold feed to push back through.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run an open vent of at least 22 mm from the flow near the heat source, rising all the way and ending over the feed cistern, with no valve in it.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Some positions of the valves leave the heated water of an open-vented circuit without its open vent. A secured valve is no excuse.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The open vent is the safety valve of an open-vented circuit. A valve that can shut it off turns the heat source into a closed pot: when its thermostat fails, it bursts.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take the vent from the flow right at the heat source, before any valve or pump that can be shut, with nothing in it that can shut.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A pipe with a bore below 19 mm (copper below 22 mm) anywhere on the way from a heat source's flow, or a store's hot side, to its open vent. Where feed and vent may be one pipe, that pipe is judged.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A boiling heat source makes more steam than a thin pipe lets out. The pressure then rises and water is thrown out of the vent; scale and sludge close a thin pipe the sooner.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run the vent in 22 mm copper or larger all the way from the heat source or store.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A switched heat source on a sealed circuit for which no hand-reset high limit is stated: none at all, or one that resets itself.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A thermostat can stick. On a sealed circuit nothing lets the steam away as an open vent does, and water held under pressure boils well above 100 °C, so what stops the heat must be a second device that the thermostat has nothing to do with. Reset by hand, it makes somebody come and ask why it acted; one that resets itself lets the fault repeat itself unseen.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Use a heat source with its own hand-reset high limit (overheat cut-out) and state it in the drawing; or add one as the heat source's maker allows.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Two parts whose symbols overlap on the sheet, or tees on one spot. Symbols that touch at their edges do not overlap; nor does a cap on the port that it closes.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>One symbol hides the other, so that a valve may go unseen, and nobody can tell which pipe goes to which.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Move one of them clear of the other.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>In some situation the solved flow runs faster through a pipe than the rule book's limit for noise. Pipes on no loop, and pipes through which no pump drives water, are not judged.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fast water can be heard: it hisses at bends and valves, at night most of all. Faster still it wears the tube away from inside, and it costs the pump most of its head.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take the next larger tube, or less flow: a lower pump setting, a bypass set higher.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Plastic pipe on the flow or return within a metre of a heat source, measured along the pipe; exactly a metre passes. Where the heat cannot be switched off, plastic that is joined to the heat source with no metal pipe between is a danger. Beyond an emitter, a coil or an exchanger the water has cooled, and nothing is measured there.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Close by the burner the pipe takes heat from the metal, and water far above the flow's setting when the pump stops or the thermostat fails. Plastic softens under pressure well below the boiling point and gives way; a fire's water boils, and a burst pipe then empties steam into the room.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run the first metre from the heat source in copper or steel; from an uncontrolled heat source, run the whole of the loop that takes its heat away in metal.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Some position of the motor valves and thermostatic heads leaves a running pump with no loop at all to drive water round. A pump that a control acts on is judged in the positions in which the valves of that control are open. Excused as the run-on is, where end switches stop the pump. A pump in drinking water that is part of no ring, as a booster is, is not meant here.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A pump with nowhere to drive water churns what is inside it until that is hot; it wears, hums and in the end seizes, and the pressure it makes finds the weakest joint or pushes a valve open.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Give the pump an automatic bypass valve from its delivery to its suction side that nothing can shut, let the control that shuts the valves stop the pump too, or leave one way always open.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Open-vented heating in which every way from the feed's tee to the vent's that passes no emitter, coil or exchanger leads through a pump, built-in pumps too.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The feed's tee is where the pump leaves the pressure as it is. With the pump between, its whole head stands between feed and vent: water is pumped over into the cistern without end, or air is drawn in through the vent. Either way fresh air gets into the water and the circuit rusts away.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Put the pump after both, so that water passes the vent's tee, the feed's tee and then the pump.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>In pumped, open-vented heating: a vent no higher above the cistern's water than the head of the pump between the feed's tee and the vent's; a pump that sucks on the vent's tee, or stands so that it sucks on the emitters (vent and feed on its delivery side), with more head than the water that stands above; and a vent that ends lower above the water than pumped heating (450 mm), or gravity hot water beside it (40 mm a metre and 150 mm), needs.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Pressure is fixed where the feed joins. Whatever a pump adds at the vent lifts the water in it by so much, and what it takes away lowers it. Water that runs over into the cistern is heated and aired for nothing, air that is drawn in stops radiators and rusts the circuit from within.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Let the water pass the vent's tee, close by it the feed's, and then the pump; end the vent high enough above the water; or raise the cistern.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>In a situation that calls them, the emitters and coils that have no water without this pump get together less than 90 % of their design flow, and the pump itself moves less than that too: what a bypass takes away, or a pump beyond a separator fails to carry on, is not its weakness. Where they want more heat than the heat sources give, their design is cut to that; beside a coil whose power has no number they are not judged.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pump carries the heat. If it can't push enough water round, the far rooms stay cool however hot the heat source runs, and no setting of the valves can give what the pump does not bring.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take a pump with more head at the design flow, or wider pipes and valves on the way that loses most pressure.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Some positions of the valves leave a mains-fed store without its temperature relief valve, or without any expansion relief valve. Every valve that can shut counts, and a secured one is no excuse: nothing of any kind may stand between. A one-way or reducing part on the only way is told as an absent valve.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A relief valve behind a shut valve is no relief valve. Whoever shuts it, to work on a tap, does not know that he has just taken the last guard off a closed vessel of hot water.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take the valve out of the way, or move the relief valve to the store's side of it.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A temperature relief valve on the water of a mains-fed store that is joined to the cold feed, the hot pipe or the secondary return instead of the store's relief port. Stores of 15 litres or less are outside this rule.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The valve opens when the water it touches is too hot. On cold pipe it never feels the heat; on the hot pipe it feels it only while somebody draws. It must sit in the store's hottest water.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Move the valve to the store's relief port, with nothing between.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A relief valve of a mains-fed store set above the store's highest pressure, or a temperature relief valve set above 95 °C: danger. A reducing valve set above 0.8 of the expansion relief valve: a fault. Exactly a limit passes. Valves built into a store come set with it.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The settings must stand in a row: reducing valve, then expansion relief, then what the store is made for. A relief valve set above the store opens after the store has given; one set close above the reducing valve weeps at every heating, and a valve that weeps scales up and sticks.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a relief valve set at or below the store's highest pressure; set the reducing valve at 0.8 of the expansion relief valve or lower. Relief valves are not to be adjusted on site.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A sealed circuit in which the water that is heated reaches no safety valve by a way pressure can always take with the valves open, and none is built in. Water behind a heat exchanger is a body of its own and needs its own safety valve.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The safety valve is the last thing between a fault (a failed vessel, a stuck thermostat, a filling link left open) and a burst. Without one, pressure climbs until the weakest part gives.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a safety valve on the flow, close by the heat source, set no higher than the lowest pressure that anything on this water is made for, with its discharge led to a safe place.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heat source of a sealed circuit whose nearest safety valve is more than a metre of pipe from its flow, or is not on its flow at all but beyond an emitter, a coil or on the return; or one that is reached from the flow only through a strainer, a dirt separator or a plate exchanger, which can block. Each heat source needs one of its own.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Steam forms in the heat source and leaves at its flow. A valve far off, or beyond a strainer that has caught the sludge of years, does not see that pressure in time, or at all.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit the safety valve on the flow pipe right at the heat source, before any strainer, with a short pipe of full bore up to it.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Some positions of the valves leave the heated water of a sealed circuit with no safety valve. A secured valve is no excuse here: no valve of any kind may stand between them.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>If anything can be shut between the heat source and its safety valve, then one wrong turn of a valve leaves a fired heat source with no limit to its pressure. That can burst it.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Move the safety valve to the flow right at the heat source, before any valve, or take the valve out of the way to it.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A safety valve of a sealed circuit set above the highest pressure that a heat source, a vessel or a coil on its water is made for. One that is built in and states no setting is taken as set at what its heat source is made for.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The valve is there to open before anything breaks. Set above what the weakest part can bear, it watches that part burst: the pressure that should have lifted it is never reached.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a safety valve set no higher than the weakest part on its water is made for, or replace that part by one made for more.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The heat sources on one sealed water give more heat, at their full output, than its safety valves can blow off together. A valve that is built into a heat source is taken as large enough for that heat source and for no other. Behind a heat exchanger the whole output of the heat sources counts.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>When everything else has failed the heat source boils, and all its heat leaves as steam through the safety valve. A valve that can pass less than is made opens and the pressure climbs all the same.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a safety valve whose stated capacity in kW is at least the output of all heat sources on its water, or one more valve beside each heat source.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A store's secondary return by which water can leave the store again and come out at an outlet or at the store's hot side: no check valve, none that points to the store, or one with a way round it. A return that a pump drives into the store's cold pipe is judged the same.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>When a tap is opened, water takes every way to it. Through an unguarded return it comes from low in the store, or straight from the cold pipe: the tap runs lukewarm while the store is hot, and the return fills with water that is warm enough to breed legionella.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Cut a check valve into the return, next to its pump, pointing to the store.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A pipe that carries the discharge of two or more mains-fed stores and is not one standard size larger than the largest that one of them needs by itself. Each store's pipe is sized for its whole run, from its tundish to the end. Valves of one store count as one; stores of 15 litres or less are outside this rule.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>When the main surges or the heat source runs away, the stores lift together. A pipe sized for one of them backs up with the other's boiling water, which then comes out at a tundish indoors.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Make the common pipe one size larger than the largest single one, or lead each store's discharge to an end of its own.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>In some situation in which the pump runs, pump run-on with the zones shut included, the solved flow through the heat source is below its least flow. Thermostatic heads are taken as open. A heat source with a bypass of its own built in looks after its least flow itself, and is passed.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heat source makes its heat whether the water takes it away or not. With too little water passing, that water boils against the hot metal, bangs, and trips the limit; the burner cuts in and out and the heat exchanger cracks in the end.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set the bypass lower so that it opens sooner, give the pump a larger setting, or widen what holds the water back between pump and heat source.</source>
+<extracomment>checks/lessons/flow</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A main whose water comes to an outlet, a store, a heat source or a cistern with no valve on the way that can be shut by hand. A valve before each of these serves as well as one for all; a filling link has its own. Motorised valves, check valves and reducing valves shut nothing off.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>When a pipe bursts somebody must be able to stop the water at once, and whoever works on a tap or a float valve must be able to do so without the water undertaker. With no valve the water runs until one is found in the street.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a stop valve where the main comes in, above the floor and within reach.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A mains-fed store whose feed from the main passes no reducing valve, or one set above the store's highest pressure. Danger where the main stands above the store's highest pressure, or the reducing valve is set above it; without any reducing valve it is a fault even where the main stands lower by day.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pressure of a main is not constant: it rises at night, when nobody draws, and after work in the street. A store is made for a stated pressure and no more, and the relief valve is not there to hold back the main.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a reducing valve in the cold feed, or an inlet group with one in it, set well below the store's highest pressure.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A store that a heat source warms through its coil, where no store thermostat acts on a valve or pump that stops the coil's flow: danger for a mains-fed store, a fault for a vented one.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The store thermostat is the first guard against water that is too hot. Without one the store is heated to whatever the heat source gives: it scalds at the tap, wastes heat, and a mains-fed store is left to its cut-out and its relief valve, which are there for failures and not for every day.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a store thermostat and let it act on the motorised valve, or the pump, of the coil.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A store whose thermostat is set below 60 °C, by its own data or by the store thermostat that stops its coil; of several settings the lowest counts. Exactly 60 °C passes.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Legionella, which kills by the lungs, grows in water from 20 to 45 °C, and does not die quickly until nearly 60 °C. A store that is always lukewarm breeds it, and a shower makes a mist of it.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Set the store's thermostat to 60 °C, and blend the water down where it is drawn.</source>
+<extracomment>checks/lessons/supply</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A vented store whose hot side reaches no open vent by a way that water can take both ways. A vent on its cold feed is none: steam and air gather at the top.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>When the store's thermostat fails the water boils. Without a vent, steam can only push the hot water back down the cold feed into the cistern, or burst the store.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run a vent of at least 22 mm from the top of the store, rising all the way, to end over the cistern that feeds it, with nothing in it that can shut.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Some positions of the valves leave the hot side of a vented store without its open vent. A secured valve is no excuse.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The open vent is the safety valve of a vented store. With it shut, a store whose thermostat fails becomes a closed pot.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Take the vent from the top of the store, before any valve, with nothing in it that can shut.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A mains-fed store without internal expansion whose water reaches no expansion vessel by a way water can go out and come back. A vessel on the main's side of the check valve does not count.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The check valve shuts the water in. As it heats to 60 °C it swells by nearly 2 %, and there is nowhere to go: the expansion relief valve must open at every heating, wastes water, scales up, and one day no longer shuts, or no longer opens.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Join an expansion vessel for drinking water to the cold feed between the check valve and the store, charged at the reducing valve's setting; or use a store with internal expansion.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Some positions of the valves leave a mains-fed store without internal expansion with no expansion vessel. Every valve that can shut counts, and a secured one is no excuse.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>With the vessel shut off, the swell of every heating goes through the expansion relief valve, which is the last guard of its pressure and is not made to work every day.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Move the vessel's tee to the store's side of the valve, or take the valve out of the way.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The vessel of a mains-fed store charged to more than the reducing valve before it is set at, or to more than 0.2 bar less. Where no reducing valve holds the feed, that is told first, and nothing is said here; nor of a store with internal expansion.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The gas in the vessel stands against the cold water that the reducing valve lets in. Charged to less, the vessel is partly full of water before anything is heated, and that much is lost for the swell. Charged to more, it takes up nothing until the pressure has climbed to its charge, which is so much nearer to where the relief valve weeps.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>With a hot tap open and no pressure at the vessel, charge it to what the reducing valve is set at, or up to 0.2 bar less.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A mains-fed store whose vessels, charged as they are, cannot take up the swell of its water from cold to its thermostat's setting between the reducing valve's pressure and 0.8 of the expansion relief valve's. A secondary circuit of more than 10 litres is added. Several stores on one water share their vessels. A store with internal expansion is left out.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The gas in a vessel is squeezed as water comes in. If the vessel is too small, or charged too high or too low, the pressure reaches the expansion relief valve before the water is hot, and the valve weeps at every heating.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a larger vessel, or charge it from 0.2 bar below the reducing valve's setting to equal.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A mains-fed store of more than 15 litres that reaches no temperature relief valve of its own by a way pressure can always take with the valves open, and has none built in. A check valve or a reducing valve on the only way does not count as one. A valve that stands on another store's relief port feels that store's heat and not this one's.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>If thermostat and cut-out both fail, the water goes on heating. At mains pressure it passes 100 °C without boiling, and the moment the store gives, all of it flashes to steam: that is an explosion. The temperature relief valve lets the hot water go before that, and it needs no electricity.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit a temperature relief valve on the store's relief port, in its hottest water, with nothing between, and lead its discharge through a tundish to a safe place.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A radiator or zone with thermostatic heads in the room in which a room thermostat hangs.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Two controls then mind one room. If the head is set lower, it shuts the radiator before the thermostat has enough: the room never gets as warm as the thermostat asks for, so it never stops calling, and the heat source runs on for the rest of the house.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit plain lockshield or wheel-head valves to the radiator in the thermostat's room, left open.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A relief valve of a mains-fed store whose discharge reaches its end without passing a tundish. Stores of 15 litres or less are outside this rule, as is the heating's safety valve.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The tundish shows that the valve is letting by, which otherwise nobody notices until the store fails; its air gap keeps foul water from being drawn back into the drinking water; and it lets the pipe below run free, so that the valve can pass all that it must.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Cut a tundish into the discharge, in sight, lower than the valve and within 600 mm of it.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A tundish of a store's relief valve that is said to be out of sight. Stores of 15 litres or less are outside this rule.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A relief valve that lets by shows it at the tundish and nowhere else. In a loft or behind a panel nobody sees the drip, and the fault behind it (a burst vessel, a thermostat that sticks) goes on until the store itself is the next thing to give way.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Put the tundish where the household passes it, in the same room as the store and away from anything electrical. Where the people who live there could not notice it, consider an electronic warning.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>More than 600 mm of pipe between a store's relief valve and its tundish. Exactly 600 mm passes.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Before the tundish the pipe runs under pressure and out of sight. The longer it is, the more it holds the valve back, and the easier a drip goes unseen.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Move the tundish to within 600 mm of the valve, lower than it and in sight.</source>
+<extracomment>checks/lessons/discharge</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Two pipes that are not joined where they meet, and that cross within half a square of a bend, a port or a tee, or under 30 degrees, or that lie on one another. A square crossing away from those is clear: the sheet draws one pipe hopping over the other.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whoever builds from the drawing, or checks it by eye, takes such a place for a tee. Then flow and return are joined, or a vessel seems to be on water that it is not on.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Move a part or set a pipe's corners, so that the two cross squarely and well clear of bends and joints, or not at all. If they are meant to be joined, end one on the other.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heat source whose heat is uncontrolled, such as a solid-fuel fire, on the water of the coil of a mains-fed store, or behind a heat exchanger before it.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Every guard of a mains-fed store works by stopping the heat. A fire that goes on burning when it is called off cannot be stopped, so sooner or later the store boils at mains pressure. Water that has nowhere to go needs an open vent, which a mains-fed store does not have.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heat a vented store with it instead, or a thermal store open to the air whose heat reaches the mains-fed water through an exchanger only.</source>
+<extracomment>checks/lessons/store</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heat source whose heat cannot be switched off, as a solid-fuel fire's, on water that reaches no open vent and no feed cistern. Sealed water behind a heat exchanger is not meant: the uncontrolled source then stands on the other side.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A fire goes on giving heat when the pump stops or the power fails. An open vent lets the steam away and a cistern makes up what is lost; a sealed circuit can do neither: the pressure climbs to the safety valve, which blows until there is no water left over the fire, and a stuck valve then means an explosion.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Put the uncontrolled heat source on an open-vented circuit of its own, with a vent and a cold feed that nothing can shut; join a sealed circuit to it only through a heat exchanger.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Parts joined to one another, or to a pipe that leads nowhere, but by no way to a heat source, a store or a main. A part that stands alone without any pipe is an open end instead.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Such a piece does nothing as drawn, and is judged for nothing: nearly always a pipe is missing, and the circuit it was meant for lacks what hangs on it.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Draw the pipe that joins it, or take the piece off the sheet.</source>
+<extracomment>checks/lessons/drawing_itself</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>In open-vented heating with a pump, a vent and a feed whose tees are more than 150 mm apart along the pipe, or that stand on no common pipe at all. Where hot water turns by gravity beside pumped heating, they may stand apart on its pipes, as long as no pump stands on every way from one to the other and the pumps' pressure between the two tees, solved in every situation, neither lifts the water in the vent to its end nor sucks it down to its tee.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The feed's tee is where a pump leaves the pressure as it is. At a vent close beside it the water stays level with the cistern's. Further along, the pump's pressure lifts the water in the vent or sucks it down, so that it runs over into the cistern or takes in air, and the circuit rusts.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Join both to the flow within 150 mm of one another, the vent first as the water goes, the feed next, then the pump.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>An open vent over a cistern other than one that feeds the water it vents.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Whatever comes out of a vent falls into the cistern below. Over another cistern, hot or dirty heating water gets into water that is drawn at taps, and the circuit it came from is not refilled by it: one cistern overflows while the other must feed fresh, air-laden water.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Bring the vent over the cistern that feeds the same water.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A pipe that falls anywhere on the way from a heat source's flow, or a store's hot side, up to its open vent. A level pipe is no dip, nor is the last turn down over the cistern, above the water. Where feed and vent may be one pipe, that pipe is judged.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Air and steam only go up. In a dip they are trapped, water stands in the vent like a plug, and when the thermostat fails the steam cannot get out: pressure builds as if the vent were shut.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Run the vent so that it rises all the way from the heat source or store to above the cistern.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A vented store whose water the cold main reaches by pipes, with no cistern between. A check valve or reducing valve on the way does not part them, since it lets the main through.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A vented store is a thin vessel made for a few metres of water. Mains pressure bursts it, or drives water out of its vent without end; and hot water can get back into the main.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Feed it from a storage cistern above it, or fit a store made for mains pressure with all its safety devices.</source>
+<extracomment>checks/lessons/open_vented</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A sealed circuit in which the water that is heated reaches no expansion vessel by a way that water can go out and come back, and none is built in. A check valve, a bypass valve or a reducing valve on the only way does not count as one: it lets water through one way at most. Water behind a heat exchanger is a body of its own and needs its own vessel.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water swells as it is heated, by about 3 % from cold to 80 °C, and it hardly squeezes. With nowhere to swell, the pressure climbs until the safety valve lifts, every time it heats up; the water lost is made up with fresh, and sooner or later the valve sticks or leaks.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Join an expansion vessel to the heat source's return, near the pump's inlet, with nothing between that can shut or that lets water through one way only.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Some positions of the valves leave the heated water of a sealed circuit with no expansion vessel, a built-in one counted. Every valve that can shut counts: by hand, by a motor, by a thermostatic head. A three-port valve never shuts both its legs. Where only secured valves (locked, sealed or capped) do it, it is advice.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Heated water swells. Once the valves stand so that no vessel is left to take the swell, the pressure climbs within minutes until the safety valve lifts; if that sticks, something bursts. Nobody shuts such a valve on purpose: it is shut for a repair, and forgotten.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Move the vessel's tee to a stretch between it and the heat source that nothing can shut, or take the valve out of the way to it. A valve kept for servicing the vessel must be secured open.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A vessel whose tee a pump's water comes to before any emitter, coil, exchanger or separator: it stands on the outlet side. It is a fault where the computed pressure then falls below atmospheric at a high point, or below what keeps water above 100 °C from boiling. A vessel built into the same heat source as the pump is its maker's arrangement and is not judged.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Where the vessel joins, the pressure cannot change when the pump starts: the vessel is the fixed point of the circuit. On the inlet side, the pump's whole pressure is added to the rest. On the outlet side it is taken off instead, and at the top of the house the pressure may fall so far that air is drawn in through the vents, or that hot water boils.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Move the vessel's tee to the return, close by the pump's inlet, or the pump to the other side of it.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A vessel charged to less than the height of water above it plus the safety margin (a tenth of a bar under that still passes), or to more than the pressure the circuit is filled to. Charged to just the fill pressure it is advice: the vessel then holds no water in reserve.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The charge is the gas that pushes water back as the circuit cools. With too little, the vessel is full of water before anything is heated, and has no room left for the swell. With too much, no water gets in until the pressure is above the charge, so it holds no reserve: the first litre that is lost leaves the top radiators short of water and draws in air.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>With the circuit empty of pressure at the vessel, set the charge to the static height (0.0981 bar a metre) plus the margin, and fill the circuit to a little more than that.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The vessels that heated water reaches cannot take up its swell and still hold their reserve when all is cold, before the pressure comes within half a bar of the safety valve; or, filled to the stated pressure, they have too little room left. Where there are several vessels, also if some positions of the valves leave the heat source with fewer of them than the water still joined to it needs; if only secured valves do that, it is advice.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A vessel that is too small is full before the water is hot. From then on the pressure climbs as if there were none: the safety valve weeps at every heating-up, somebody tops the circuit up with fresh water, and the fresh water brings oxygen that rusts the radiators from inside.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Fit the next size made that is large enough, or a second vessel beside it, joined where nothing can shut it off. If only the fill pressure is too high, fill to a lower one that still reaches the top of the circuit.</source>
+<extracomment>checks/lessons/heat_source</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heating zone, or the radiators of a heating circuit together, that no room thermostat and no programmer can stop: none acts on a motor valve, a pump or a heat source that it cannot do without. Thermostatic heads alone are no control. One emitter that is left open on purpose, as a way round for the pump, is not meant; nor is one without any valve on the water of a heat source that cannot be switched off: it takes away the heat that must have somewhere to go.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A zone that nothing stops is heated whenever anything else is: in summer, when only the store calls, at night, and when the room has long been warm enough.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Give the zone a motor valve (or a pump) of its own, and let a room thermostat and a programmer act on it.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A motor valve (or one leg of a three-port valve) that two zones depend on and that neither has a valve or a controlled pump of its own beside: two heating zones, two stores, heating together with hot water, or emitters in rooms of two room thermostats that both act on it.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A valve is open or shut. When one zone calls, the other is heated with it, whether it calls or not; when hot water calls in summer, the radiators come on.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Give each zone a motor valve of its own, with its own thermostat.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>taught in trade textbooks (City &amp; Guilds Textbook: Plumbing, Book 1, 2019): air release at every emitter, and automatic vents where air gathers, as at high points and the flow to a coil.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Common practice, no source: balanced cold supplies for mixers on mains-fed stores.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England), 2015 edition with 2016 amendments, requirement G3(4) and 3.65. A setting that the householder can change is no limit: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Common practice, no source. Pressures by the solved network (Colebrook-White; Todini and Pilati, 1988).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Common practice, no source: a bath takes about 100 litres.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Hydrostatics: still water that is joined stands at one level. That it is looked for when a drawing is checked is common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 5449 and WFR guidance to Schedule 2, as taught in trade textbooks: 4 % of the content, and 18 litres at least. Others take 5 % (from memory): sources disagree.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>WFR Schedule 2, paragraph 15 and its guidance (from memory); BS 5449: a separate feed and expansion cistern.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 5449, stores in sealed systems.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water Supply (Water Fittings) Regulations 1999, Schedule 2, paragraph 15 (paragraph from memory) and guidance to it; that a reducing valve is no check valve is common practice.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Common practice, no source: no draw-off between the check valve and a mains-fed store.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 5449 and BS EN 12828 with its national annex (as taught in trade textbooks).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 5449 and BS EN 12828 with its national annex (as taught in trade textbooks): no valve in the cold feed.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The least content is what the maker of the heat source states. That thermostatic heads count as shut: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water Supply (Water Fittings) Regulations 1999, schedule 2, paragraphs 15 and 24, with WFR guidance G24.2.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G, 3.18 and following (paragraph from memory): a non-self-resetting energy cut-out that acts on the motorised valve of the primary flow; that a two-port valve serves and a three-port valve does not is common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England) 3.50 to 3.63; WFR guidance G19.3 and G19.4; BS EN 12828 for the heating's safety valve (from memory).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England), Table 3.1 and 3.51, 3.58; WFR guidance G19.3d. For the heating's safety valve: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Common practice, no source with a clause; what Approved Document G (England) 3.50 to 3.63 says of the pipe leaves no room for a valve (from memory).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England) 3.60 to 3.63; WFR guidance G19.3e; NHBC Standards 8.1.9.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England) 3.50 and 3.57; WFR guidance G19.3b is stricter after the tundish too: non-ferrous metal only. For the heating's safety valve: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England) 3.54 and 3.56b; WFR guidance G19.3c (a self-draining gradient). For the heating's safety valve: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England), Table 3.1 and 3.58 with its worked example; WFR guidance G19.3d.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>taught in trade textbooks (City &amp; Guilds Textbook: Plumbing, Book 1, 2019): drain valves at all low points. That a metre or less holds nothing worth a drain: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Common practice, no source (90 %). Flows by the solved network (Colebrook-White; Todini and Pilati, 1988).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G, guidance to G3 (paragraph from memory); WFR guidance G19; BS EN 1491.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12828:2012, Annex D (method and numbers from memory); Boyle's law where there are several vessels.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water Supply (Water Fittings) Regulations 1999, schedule 2, paragraph 24, with guidance G24.2; that a circuit has a link at all: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water Supply (Water Fittings) Regulations 1999, schedule 2, paragraph 24, with guidance G24.2; disconnected after filling.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water Supply (Water Fittings) Regulations 1999, schedule 2, paragraph 24, with guidance G24.2: a double check valve on the supply side, accepted for fluid category 3.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 7593:2019, in-line filters.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Common practice, no source; that the zone's limit is what its maker states is its own data.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>weight of water: City &amp; Guilds Textbook: Plumbing, Book 1, 2019; what floors are reckoned for: national annex to BS EN 1991-1-1, category A1 (from memory).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 5449, sealed systems; taught in trade textbooks (City &amp; Guilds Textbook: Plumbing, Book 1, 2019).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document L (England): controls wired so that with no demand for heating or hot water the appliance and the pump are off; City &amp; Guilds Textbook: Plumbing, Book 1 (2019), interlock.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>common practice for solid fuel, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Common practice, no source. Flows by the solved network (Colebrook-White; Todini and Pilati, 1988).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Common practice, no source; the 0.1 m is this program's drawing format.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>WFR guidance, Table 8.1. That the largest of several diameters governs: from memory.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England), 3.64 (from memory).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>WFR guidance G18.4: 50 °C within 30 seconds of opening; EN 806-2 likewise (from memory). HSG274 part 2 and BS 8558 allow a minute: sources disagree. Draw-off flows: EN 806-3:2006, Table 2.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G, guidance to G3 (paragraph from memory); BS EN 60335-2-73 (from memory).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>EN 806-3:2006, Table 2 (loading units); its Annex B for the design flow and 1 bar at the outlet (both from memory). NHBC Standards 8.1.5 (1.5 bar); 20 l/min: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England) 3.56a; WFR guidance G19.3c.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Domestic Building Services Compliance Guide (England), 2013 edition, automatic bypass valves (from memory); for the place of the bypass: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 5449 and BS EN 12828 with its national annex (as taught in trade textbooks): no valve in the open vent.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 5449, carried on by BS EN 12828 with its national annex: 22 mm (bore of 19 mm from memory); for a store's vent BS 6700, 19 mm (from memory).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12828, 4.6, protection of sealed systems against overheating (clause from memory); BS 5449, sealed systems (from memory).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Copper Development Association publication 150: noise above 1.5 m/s, wear above 2.5 m/s.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 5955-8, plastic pipework for hot water and heating (from memory); else common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 5449 (as taught in trade textbooks): pump after vent and feed on the flow.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Hydrostatics; BS 5449 (450 mm; as taught in trade textbooks); WFR guidance to Schedule 2, G20.3 (0.04 H + 0.15 m). The pump is taken at its shut-off head, the most it can put there.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G, guidance to G3 (paragraph from memory): no valve between store and relief valve; WFR guidance G19; stores of 15 litres or less are outside the temperature relief rule.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G, 3.18 and following (paragraph from memory): the valve is on the store itself, in its hottest water; BS EN 1490.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 1490 and BS EN 1491; BS EN 806-2 (from memory), a supply stands within 80 % of a safety valve's setting.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12828, 4.6.2 (from memory), each heat generator of a sealed system has a safety valve; a set pressure of 3 bar is usual in dwellings.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12828, 4.6 and BS 5449: in the flow, close to the heat source. The metre: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12828, 4.6: no shut-off between the heat generator and its safety valve.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12828, 4.6.2 (from memory): no part of the system may see more than it is made for; 3 bar is usual in dwellings (BS 5449).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12828, 4.6.2.2 (from memory): the safety valve passes the whole output of its heat generator; capacities to BS EN ISO 4126-1.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Common practice, no source: a single check valve by the pump of a secondary return.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The heat source's own least flow; friction by Colebrook-White, network by Todini and Pilati, 1988. Resistances that the drawing does not give: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Water Supply (Water Fittings) Regulations 1999, schedule 2, paragraphs 10 and 11, and guidance G11 (from memory); that it stands where the main comes in: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12897, a store's highest working pressure; BS EN 1567, reducing valves; that mains rise at night is common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G, 3.18 (paragraph from memory), the first of three guards; Approved Document L, a thermostat on every store; WFR guidance G18.1.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>WFR guidance G18.2; HSG274 part 2; ACOP L8.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>WFR guidance to Schedule 2, G20.3; Approved Document G (England), G3; BS 6700 (from memory).</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>WFR guidance to Schedule 2, G20.3; Approved Document G (England), G3: no valve in the vent.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G, guidance to G3, and WFR guidance G17 to G19 (paragraphs from memory): expansion is taken up by a vessel or an air gap inside the store.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G, guidance to G3 (paragraph from memory); no valve between a store and its vessel is common practice.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Common practice, no source: a charge equal to the reducing valve's setting, or up to 0.2 bar below.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The gas law (Boyle) on absolute pressures; the final pressure of 0.8 of the relief valve after BS EN 806-2 (from memory); the 10 litres and the charge are common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G, 3.18 (paragraph from memory), water stored above 100 °C is to be prevented by such a device; BS EN 1490, temperature relief valves.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>City &amp; Guilds Textbook: Plumbing, Book 1 (2019), controls for heating: thermostatic heads on the radiators of rooms without a room thermostat.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England) 3.54 and 3.55; WFR guidance G19.3.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England) 3.54 and 3.55; WFR guidance G19.3; NHBC Standards 8.1.9.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G (England) 3.54, from the 2010 edition; WFR guidance G19.3a. Editions before 2010 said 500 mm; the program uses 600 mm.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Approved Document G, guidance to G3 (paragraph from memory): unvented stores are not for heat without automatic control; common practice for solid fuel.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 5449 and BS EN 12828 (from memory); for solid fuel: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 5449 (150 mm; as taught in trade textbooks). Beside gravity hot water: hydrostatics.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>WFR guidance to Schedule 2, G20.3 (the vent ends over its own cistern); BS 5449.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 5449 and BS EN 12828 with its national annex (as taught in trade textbooks): the open vent rises continuously.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>WFR Schedule 2 and Approved Document G (England), G3: a vented store is fed from a cistern.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12828, expansion vessels of sealed systems (clause from memory); BS 7074-1.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12828, 4.6.3 (from memory): a vessel may be isolated only by a valve secured against unintended shutting; BS 7074-1: no valve in the vessel's connecting pipe.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS 7074-1 and BS 5449: the vessel on the return, close to the pump's inlet.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12828, Annex D (from memory): charge at least static height, vapour and 0.3 bar; BS 7074-1: not less than the static head. The tenth of a bar: common practice, no source.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>BS EN 12828:2012, Annex D (method and numbers from memory); BS 5449 and BS 7074-1 as a cross-check.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>City &amp; Guilds Textbook: Plumbing, Book 1 (2019), controls for heating: each space-heating circuit has time control of its own and a room thermostat.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>City &amp; Guilds Textbook: Plumbing, Book 1 (2019), controls for heating: each circuit is controlled by itself.</source>
+<extracomment>checks/sources</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The kitchen mixer gets its cold straight from the main, for drinking, and its hot from the store.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The blending valve is turned up because the bath takes so long to fill hot, in a house that is new.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The bypass is screwed right in, so that it stops whistling.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A radiator is put into the loft, or a shower there, and nobody asks how high the cistern's water stands.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Radiators were added over the years, and the cistern is still the one of the first two rooms.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>One cistern in the loft is enough, it is thought, and the small one is saved.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>An old store is kept when the open-vented heating is sealed, and nobody asks what its coil was made for.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The check valve is left off: the inlet group is made up of single parts, and this one looks like a joint.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The bathroom's cold is teed off where the pipe is easiest to reach: past the check valve, by the store.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A check valve is put into the cold feed, so that no warm water comes up into the cistern.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A service valve is put into the cold feed, so that the cistern can be changed without draining down.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heat pump takes the place of a heat source that could do with a few litres, and no buffer is fitted.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The heating is filled through a plain valve piped to the main, to be opened when the gauge has fallen.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>In the wiring centre the lead of the store's energy cut-out is put on the terminal of the rooms' valve.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The outlet dripped on the floor, so somebody plugged it.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The roll of the next size down was in the van.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A valve is put into the discharge pipe to stop a drip until somebody comes.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pipe is ended where it was easy to drill through the wall, over the path, or it never leaves the cupboard.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Waste pipe is cheap, is in the van, and is taken for good enough, as it will hardly ever carry anything.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The hole through the wall comes out higher than the valve, so the pipe goes up to it.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The store is moved to the loft, and its discharge follows the old route all round the house.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>In a bundle of pipes that look alike the return is joined to the flow.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The last run was done in what was left of the small pipe, the long way round.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The inlet group is left off for want of room, and its relief valve with it.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The heating loses a little water, and whoever tops it up leaves the hose on for the next time.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The heating is filled by a plain hose between two taps.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The arrow on the body is overlooked, or it is turned so that the head faces the wall.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Floor pipes are joined to the radiators' circuit for the time being, until the mixing set comes.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The gauge broke off when the vessel was changed, and the hole was closed with a plug.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The thermostat is left out because the radiators have heads, or the heat source is wired to the programmer alone.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A solid-fuel fire takes the place of a heat source that could be switched off, and the pumped pipework stays as it was.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The check valves of the circuits were saved on, as each has its own pump anyway.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A rise is written down with the wrong sign.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The store's thermostat is turned up as far as it goes, so that the water lasts for one more bath.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A burnt-out immersion heater is changed for an old one from the van, which has a thermostat and nothing else.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The main is never measured, or only by a tap that runs alone.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pipe is drawn up to the part and let go a little short of it.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>There was no room under the tundish, so the pipe turns as soon as it leaves it.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The bypass is left out because the old heat source did without, or somebody puts a valve beside it to set it by hand; on a rail that was always open a head is fitted.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A tee is left for the radiator that is to come one day, and nobody caps it.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The open vent dripped, or was in the way when the loft was boarded, and is taken out and its tee capped.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A valve is put into the open vent to stop it dripping, or by the heat source so that it can be changed.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The vent carries no flow, so the small pipe that was left over is thought to do.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A heat source made for open-vented heating is used again on the sealed circuit, without a cut-out that somebody must reset.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The heating is piped in plastic, and the fitter runs it right up to the heat source instead of ending a metre before it.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The thermostat is wired to the zone valve, and the pump of the same circuit to the programmer alone.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pump is put where there is room for it, between the tees of vent and feed.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The vent is cut short under the rafters, or the pump is put into the return because that is cooler.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pump is left at its lowest step, or a small one was at hand.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A service valve is put before a relief valve, so that a dripping one can be changed.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>There is no room for the temperature relief valve at the store, so it is teed off the pipe beside it.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The expansion relief valve is changed for one that was set for another store.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The heat source was bought without its valve set, and the pipe for the safety valve was never teed off.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>There was no room at the heat source, so the safety valve went to where the pipe came out of the cupboard; or the strainer was put before it to keep its seat clean.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A valve is put below the safety valve so that it can be changed without draining down.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The safety valve weeps, and is changed for one from the van that is set higher.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A larger heat source was fitted in the old one's place, and the old safety valve stayed.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pump of the secondary return is thought to hold the water back when it stands still.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The new heat source is small outside and has a narrow heat exchanger, and nobody reads how much water it needs.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The pressure at the tap seemed low enough on the day, and the reducing valve was saved on.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The store's thermostat is left in its box: the programmer opens the valve, and the store gets hot.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A house goes over to a sealed circuit, and the store's vent is taken out with the heating's.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A valve is put by the store, so that a tap can be mended, below where the vent leaves.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The store is taken for one with an air gap inside, or its vessel was taken off waterlogged and not replaced.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A service valve is put before the store's vessel so that it can be changed without draining the store.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The vessel is left as it came from the works, charged to less than the reducing valve lets through.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A vessel made for a much smaller store is taken from stock.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The new store came without its valve, the old one no longer fitted, and nobody came back.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The discharge is run in one piece to the outside wall, as the one of the heating's safety valve is.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The tundish is boxed in behind the bath panel, where it looks tidier.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The tundish is put where there is a floor drain, and the valve stays on top of the store.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A room heater with a back boiler is to heat the water too, and its pipes are led through the store's coil.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A room heater with a back boiler is joined to the sealed heating, because its pipes were there already.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The vent is joined by the heat source and the feed where the pipe comes past the airing cupboard.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>Two cisterns stand side by side in the loft, and the vent is hooked over the nearer one.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The vent is taken down under a beam and up again, and a drain is put at its lowest point.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The cistern in the loft leaks, and the main is joined straight to the store: the shower is so much better.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The heat source is taken for one with a vessel inside, or the old one was taken off its bracket and never replaced.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>A service valve is put by the expansion vessel so that it can be changed without draining down, or one at the heat source between the two, and nobody locks it open.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The vessel is fitted as it comes out of its box, or pumped up while the circuit is under pressure, and nobody sets its charge.</source>
+<extracomment>lessons/slips</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
+<source>The vessel that came with the smaller heat source was kept when two rooms were added.</source>
+<extracomment>lessons/slips</extracomment>
 <translation type="unfinished" />
 </message>
 </context>

@@ -226,7 +226,7 @@ def test_the_usual_value_and_not_known_are_in_the_menu(desk: Desk) -> None:
     desk.begin("sv.set_pressure_bar")
     menu = desk.panel.menu()
     actions = {action.text(): action for action in menu.actions() if action.text()}
-    assert list(actions) == ["Not known", "Usual: 3 bar", "Show in the details", "Copy", "Paste"]
+    assert list(actions) == ["Not known", "Usual: 3 bar", "Show in the details", "Copy", "&Paste"]
     actions["Usual: 3 bar"].trigger()
     assert desk.drawing.components["sv"].data == {}
     assert desk.text("sv.set_pressure_bar", Column.VALUE) == "3"

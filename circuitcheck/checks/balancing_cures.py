@@ -70,13 +70,15 @@ def _set(case: Case, drawing: Drawing, there: dict[str, str], new: dict[str, str
     after, told = drawing, []
     for valve in there.values():
         if settings[valve] != case.value(valve, FIELD):
-            told.append(f"set {case.drawing.name(valve)} to kv {figure(settings[valve])}")
+            told.append(
+                worded("set {valve} to kv {kv}", valve=case.drawing.name(valve), kv=figure(settings[valve]))
+            )
     for taker, valve in new.items():
         told.append(
             worded(
-                "fit a balancing valve in the return of {taker}, set to kv {settings}",
+                "fit a balancing valve in the return of {taker}, set to kv {kv}",
                 taker=case.drawing.name(taker),
-                settings=figure(settings[valve]),
+                kv=figure(settings[valve]),
             )
         )
     for valve, kv in settings.items():

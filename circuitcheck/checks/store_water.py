@@ -16,7 +16,6 @@ from circuitcheck.circuit.walking import STOPS, any_way, passage_between, walk
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Passage, Role
-from circuitcheck.told import worded
 
 RELIEF_PORT = "relief"
 """The port of a store that a temperature relief valve stands on."""
@@ -147,9 +146,7 @@ def judge_absent(
         blocker = _blocker(case, water, role)
         parts = (water.store, *blocker)
         if missing:
-            says = worded(
-                "{template} Whether it needs one rests on what is not known: {{missing}}.", template=template
-            )
+            says = template + " Whether it needs one rests on what is not known: {missing}."
             findings.append(unanswered(case, check, says, parts, missing, Grade.DANGER))
             continue
         values: dict[str, str | float] = {"thing": upper(case.drawing.name(water.store))}

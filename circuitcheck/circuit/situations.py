@@ -13,7 +13,7 @@ from circuitcheck.told import a_word
 
 HEATING_ONLY = a_word("heating only")
 HOT_WATER_ONLY = a_word("hot water only")
-BOTH = "both"
+BOTH = a_word("both")
 RUN_ON = a_word("pump run-on")
 AT_REST = a_word("at rest")
 POWER_OFF = a_word("power off")

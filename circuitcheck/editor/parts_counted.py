@@ -250,9 +250,7 @@ def _texts(row: Row) -> tuple[str, ...]:
         much = f"{row.length_m:.2f} m".replace(".", decimal_sign())
     turns = [tr_n("1 bend", "{count} bends", row.bends)] if row.bends is not None else []
     details = ", ".join([*turns, *([tr(row.details)] if row.details else [])])
-    lacking = ", ".join(
-        tr(each) for each in (row.lacking, row.short_of.removesuffix(tr(" not known"))) if each
-    )
+    lacking = ", ".join(tr(each) for each in (row.lacking, row.not_summed) if each)
     return (much, tr(row.item), tr(row.size), details, lacking)
 
 

@@ -10,7 +10,9 @@ from circuitcheck.told import Told, in_tongue
 
 # One context for all: a term of the trade has one word in a language, wherever it stands.
 CONTEXT = "circuitcheck"
-_SENTENCE_ENDS = re.compile(r"(?<=[.:;!?]) ")
+_SEAMS = re.compile(r"(?=[ .,:;])")
+_LETTERS = re.compile(r"[^\W\d_](?![^{]*\})")
+"""A letter that is not inside the braces of a value."""
 
 
 class _Window:
@@ -88,13 +90,28 @@ def _translated(text: str) -> str:
     found = _looked_up(text)
     if found != text or not is_translated():
         return found
-    # Sentences that were put together where they were written are known one by one.
-    for end in reversed(list(_SENTENCE_ENDS.finditer(text))):
-        begun = text[: end.start()]
-        first = _looked_up(begun)
-        if first != begun:
-            return f"{first} {_translated(text[end.end() :])}"
-    return found
+    return _piece_by_piece(text) or text
+
+
+def _piece_by_piece(text: str) -> str:
+    """A text that was put together where it was written, of pieces that are known one by one; empty where one is not.
+
+    A piece is known without the space at its edges, and the longest is taken first.
+    """
+    bare = text.strip()
+    if not _LETTERS.search(bare):
+        return text
+    before, after = text[: text.index(bare)], text[text.index(bare) + len(bare) :]
+    told = _looked_up(bare)
+    if told != bare:
+        return f"{before}{told}{after}"
+    for seam in reversed(list(_SEAMS.finditer(bare))):
+        first = bare[: seam.start()]
+        told = _looked_up(first)
+        rest = _piece_by_piece(bare[seam.start() :]) if told != first else ""
+        if rest:
+            return f"{before}{told}{rest}{after}"
+    return ""
 
 
 def of_error(error: Exception) -> str:

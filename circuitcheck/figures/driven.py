@@ -149,19 +149,27 @@ def _take_usual(told: Gathering, text: str) -> None:
     what, _, rest = text.removesuffix(")").partition(" = ")
     if not rest:
         what, _, source = what.rpartition(" (")
-        told.add("usual", what, a_word("as set"), "", f"usual value, {source}")
+        part, _, gives = what.partition(" is set to give ")
+        whose = gives.removesuffix("its design flow").strip()
+        sets: str = worded("{part} is set to give its design flow", part=part)
+        if whose:
+            sets = worded("{part} is set to give {other} its design flow", part=part, other=whose)
+        told.add("usual", sets, a_word("as set"), "", f"usual value, {source}")
         return
     value, _, source = rest.rpartition(" (")
     said, _, as_what = value.partition(" (")
     number, _, unit = said.partition(" ")
     if what.endswith(f".{_KV}"):
-        part, unit, about = what.removesuffix(f".{_KV}"), "m³/h", "{name}: kv as {}"
+        part, unit, how = what.removesuffix(f".{_KV}"), "m³/h", ""
     else:
         part, _, how = what.partition(": ")
-        about = worded("{{name}}: {how}", how=how) if how else "{name}"
     owner = part.removesuffix(".bends")
     known = owner in told.plant.drawing.components or owner in told.plant.drawing.pipes
-    name = about.format(as_what.removesuffix(")"), name=told.plant.drawing.name(owner) if known else part)
+    name = told.plant.drawing.name(owner) if known else part
+    if how:
+        name = worded("{part}: {how}", part=name, how=a_word(how))
+    elif what.endswith(f".{_KV}"):
+        name = worded("{part}: kv as {what}", part=name, what=a_word(as_what.removesuffix(")")))
     if part.endswith(".bends"):
         name = worded("{name}: its bends, not counted, as so much more pipe", name=name)
         number, unit = said.removesuffix(" of its length").removesuffix(" %"), a_word("% of its length")

@@ -15,7 +15,6 @@ from circuitcheck.figures.design_water import Water
 from circuitcheck.figures.resistance import AFRESH, NO_SOURCE, Resistances
 from circuitcheck.figures.strands import Drawn, Strand
 from circuitcheck.parts.kind import Role, Way
-from circuitcheck.told import worded
 
 if TYPE_CHECKING:
     from circuitcheck.circuit.solver.solution import Solution
@@ -169,7 +168,7 @@ class HydraulicBody:
         if design:
             self.set_by_flow[place] = design
             what = self.plant.drawing.name(strand.id)
-            whose = "its" if part == strand.id else worded("{part} its", part=self.plant.drawing.name(part))
+            whose = "its" if part == strand.id else f"{self.plant.drawing.name(part)} its"
             told.taken[f"{what} is set to give {whose} design flow ({NO_SOURCE})"] = None
         return link
 

@@ -34,6 +34,9 @@ NO_SOURCE = "common practice, no source"
 HEAT_SOURCE_KPA = 10.0
 """Across a heat source at the flow that carries its output: common practice, no source."""
 
+ACROSS_IT, ONCE_OPEN = "pressure across it at its output's flow", "kv once open"
+"""What is taken as usual of a part, behind its id."""
+
 KV_M3H: dict[str, float] = {
     a_word("motor valve"): 4.0,
     a_word("filter or strainer"): 6.0,
@@ -204,7 +207,7 @@ class Resistances:
         if not output or self.water is None:
             return None if output is None or self.water is None else AFRESH
         self._take(
-            worded("{part}: pressure across it at its output's flow", part=part),
+            f"{part}: {ACROSS_IT}",
             f"{HEAT_SOURCE_KPA:g} kPa",
         )
         kpa = HEAT_SOURCE_KPA * self.defaults
@@ -214,7 +217,7 @@ class Resistances:
         set_kpa = self.number(part, "set_difference_kpa")
         if set_kpa is None:
             return None
-        self._take(worded("{part}: kv once open", part=part), f"{KV_M3H[a_word('motor valve')]:g} m³/h")
+        self._take(f"{part}: {ONCE_OPEN}", f"{KV_M3H[a_word('motor valve')]:g} m³/h")
         return Link(
             0,
             0,

@@ -21,7 +21,7 @@ KIND = Kind(
     own_fields=(
         number("standing_pressure_bar", "Standing pressure", "bar", least=0),
         number("running_pressure_bar", "Running pressure", "bar", least=0),
-        number("flow_lpm", "Flow", "l/min", least=0),
+        number("flow_lpm", "Flow rate", "l/min", least=0),
     ),
     devices=devices(Device(Role.MAIN, "outlet")),
     figure=("standing_pressure_bar", "flow_lpm"),

@@ -35,6 +35,12 @@ PIPE, TEES = "Pipe", "Tees"
 WIDTH = 96
 MOST_NAMED, MOST_IN_NOTES = 8, 60
 
+_PIPE_OF = {
+    "copper": a_word("copper pipe"),
+    "plastic": a_word("plastic pipe"),
+    "steel": a_word("steel pipe"),
+}
+
 
 @dataclass(frozen=True, slots=True)
 class Row:
@@ -58,13 +64,18 @@ class Row:
 
     @property
     def short_of(self) -> str:
-        """How many lengths and numbers of bends the sums do without, in words."""
+        """How many lengths and numbers of bends the sums do without, in words: a sentence's end."""
+        return worded("{these} not known", these=self.not_summed) if self.not_summed else ""
+
+    @property
+    def not_summed(self) -> str:
+        """How many lengths and numbers of bends the sums do without, named."""
         said: list[str] = []
         if self.no_length:
             said.append(worded_n("1 length", "{count} lengths", len(self.no_length)))
         if self.no_bends:
             said.append(worded_n("bends of 1 pipe", "bends of {count} pipes", len(self.no_bends)))
-        return worded("{these} not known", these=listed(said)) if said else ""
+        return listed(said)
 
 
 def rows(found: PartsList) -> Iterator[Row]:
@@ -215,7 +226,7 @@ def _pipe_row(line: PipeLine) -> Row:
     lacking += [] if line.size_mm is not None else [a_word("size")]
     return Row(
         PIPE,
-        upper(a_word(f"{line.material} pipe")) if line.material else a_word("Pipe"),
+        upper(_PIPE_OF.get(line.material, a_word("pipe"))) if line.material else a_word("Pipe"),
         size_words((line.size_mm,)),
         strung(details),
         None,

@@ -25,7 +25,6 @@ from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.discharge import fall_of, within
-from circuitcheck.told import worded
 
 NAME = "discharge-rises"
 ROUNDING_M = 1e-9
@@ -140,13 +139,11 @@ def _finding(case: Case, discharge: Discharge, wrong: Sequence[_Fall], least: fl
     where = " below its drop of {drop} mm" if drop else ""
     template = "{pipe} in the discharge of {thing} "
     if rest < -ROUNDING_M:
-        template += worded("rises by {{rise}} mm{where}.", where=where)
+        template += "rises by {rise} mm" + where + "."
     elif rest <= ROUNDING_M:
-        template += worded("runs level{where}.", where=where)
+        template += "runs level" + where + "."
     else:
-        template += worded(
-            "falls {{fall}} mm in {{length}} m{where}; it must fall at least 1 in {{one_in}}.", where=where
-        )
+        template += "falls {fall} mm in {length} m" + where + "; it must fall at least 1 in {one_in}."
     numbers = {"fall_m": fall, "least_fall_m_a_m": least, "straight_drop_m": drop}
     if worst.length_m is not None:
         numbers["length_m"] = worst.length_m

@@ -26,7 +26,7 @@ from circuitcheck.drawing.pipes import set_corners
 from circuitcheck.drawing.value import Joint, Pipe
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.geometry import Point, distance
-from circuitcheck.told import a_word, worded
+from circuitcheck.told import a_word
 
 NAME = "unclear-crossing"
 LEAST_DEGREES = 30.0
@@ -131,7 +131,7 @@ def _finding(id: str, unclear: _Unclear) -> Finding:
         NAME,
         Grade.ADVICE,
         Says(
-            worded("Pipe {{one}} and pipe {{other}} {why}: they could be taken as joined.", why=unclear.why),
+            "Pipe {one} and pipe {other} " + unclear.why + ": they could be taken as joined.",
             {"one": id, "other": unclear.other},
         ),
         pipes=(id, unclear.other),

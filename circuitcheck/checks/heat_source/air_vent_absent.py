@@ -213,7 +213,7 @@ class _Water:
         return Finding(
             NAME,
             Grade.ADVICE,
-            Says(worded("{template}, and nothing there lets air out.", template=template), values),
+            Says(template + ", and nothing there lets air out.", values),
             parts,
             numbers={} if height is None else {"height_m": height},
         )

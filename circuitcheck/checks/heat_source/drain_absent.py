@@ -29,7 +29,6 @@ from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says, names
 from circuitcheck.parts.kind import Role
-from circuitcheck.told import worded
 
 NAME = "drain-absent"
 
@@ -167,7 +166,7 @@ def _no_drain(case: Case, stretch: Stretch, length_m: float) -> Finding:
         NAME,
         Grade.ADVICE,
         Says(
-            worded("{template} ({{length}} m) has no drain.", template=template),
+            template + " ({length} m) has no drain.",
             {**values, "length": figure(length_m)},
         ),
         pipes=tuple(stretch.ids(case)),
@@ -180,10 +179,7 @@ def _not_at_the_low_point(case: Case, stretch: Stretch, length_m: float, lowest:
     below = min(each for drain in drains if (each := case.heights.difference(lowest, drain)) is not None)
     template, values = _where(case, stretch)
     says = Says(
-        worded(
-            "{template} has no drain at its low point: {{lowest}} lies {{below}} m below {{drains}}.",
-            template=template,
-        ),
+        template + " has no drain at its low point: {lowest} lies {below} m below {drains}.",
         {
             **values,
             "lowest": case.drawing.name(lowest),

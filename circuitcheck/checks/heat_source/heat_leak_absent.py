@@ -29,7 +29,6 @@ from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says, Witness
 from circuitcheck.parts.kind import Role
-from circuitcheck.told import worded
 
 NAME = "heat-leak-absent"
 
@@ -73,11 +72,11 @@ def _finding(case: Case, part: str, turn: GravityRound, *, is_known: bool) -> Fi
     if labels is not None and not shut:
         values["thing"] = upper(drawing.name(part))
     if is_known:
-        says = Says(worded("{template}, and that heat cannot be switched off.", template=template), values)
+        says = Says(template + ", and that heat cannot be switched off.", values)
         missing: tuple[str, ...] = ()
     else:
         says = Says(
-            worded("{template}. Whether that heat can be switched off is not known.", template=template),
+            template + ". Whether that heat can be switched off is not known.",
             values,
         )
         missing = (f"{part}.heat",)

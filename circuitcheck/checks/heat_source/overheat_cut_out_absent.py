@@ -22,7 +22,6 @@ from circuitcheck.checks.heating_water import sealed_waters
 from circuitcheck.checks.wording import upper
 from circuitcheck.drawing.filling_in import set_field
 from circuitcheck.finding import Finding, Grade, Says
-from circuitcheck.told import worded
 
 NAME = "overheat-cut-out-absent"
 
@@ -52,9 +51,7 @@ def judge(case: Case) -> Verdict:
                     NAME,
                     Grade.UNANSWERED,
                     Says(
-                        worded(
-                            "{template} Whether its heat can be switched off is not known.", template=template
-                        ),
+                        template + " Whether its heat can be switched off is not known.",
                         values,
                     ),
                     (part,),

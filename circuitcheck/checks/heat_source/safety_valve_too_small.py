@@ -23,7 +23,6 @@ from circuitcheck.checks.wording import figure, named, shortened, upper
 from circuitcheck.drawing.edits import set_field
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
-from circuitcheck.told import a_word, worded
 
 NAME = "safety-valve-too-small"
 
@@ -67,13 +66,13 @@ def _judged(case: Case, water: HeatedWater) -> Finding | None:
         blow = (
             "{valves} can blow off {capacity} kW"
             if valves
-            else a_word("the safety valves built in serve only their own")
+            else "the safety valves built in serve only their own"
         )
         return Finding(
             NAME,
             Grade.DANGER,
             Says(
-                worded("{{sources}} can give {{output}} kW to this water, and {blow}.", blow=blow),
+                "{sources} can give {output} kW to this water, and " + blow + ".",
                 {
                     "sources": upper(named(case.drawing, sources)),
                     "output": figure(output),

@@ -75,9 +75,9 @@ def _finding(case: Case, vessel: Placed, pumps: tuple[str, ...]) -> Finding:
     lowest, missing = _lowest(case, vessel)
     least_bar = _least_bar(case)
     template = (
-        "{vessel} joins on the outlet side of {pumps}: running, the pump takes its pressure off the rest"
+        "{vessel} joins on the outlet side of {pumps}: running, the pump takes its pressure off the rest of the "
+        "circuit."
     )
-    template += " of the circuit."
     values: dict[str, str | float] = {
         "vessel": upper(case.drawing.name(vessel.part)),
         "pumps": named(case.drawing, pumps),

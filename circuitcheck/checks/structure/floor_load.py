@@ -23,7 +23,7 @@ from circuitcheck.checks.wording import figure, upper
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.floor import filled_weight_kg, load_kn_m2, round_footprint_m2
-from circuitcheck.told import worded
+from circuitcheck.told import a_word
 
 NAME = "floor-load"
 
@@ -123,15 +123,11 @@ def _judge(case: Case, part: str) -> Finding | None:
         "weight": figure(load.known_kg),
         "load": figure(least),
         "capacity": figure(capacity),
-        "least": "at least " if load.missing else "",
+        "least": a_word("at least ") if load.missing else "",
     }
     says = Says(
-        worded(
-            "{{store}} weighs {{least}}{{weight}} kg filled and loads the floor under it "
-            "with {{load}} kN/m², more than the {{capacity}} kN/m² it is stated to carry. "
-            "{confirm}",
-            confirm=CONFIRM,
-        ),
+        "{store} weighs {least}{weight} kg filled and loads the floor under it with {load} kN/m², more than the "
+        "{capacity} kN/m² it is stated to carry. " + CONFIRM,
         values,
     )
     return Finding(NAME, Grade.ADVICE, says, (part,), numbers=numbers)

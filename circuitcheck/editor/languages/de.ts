@@ -2827,9 +2827,9 @@
 <translation>{part} ist abgesperrt von {devices}.</translation>
 </message>
 <message>
-<source> and </source>
+<source>and</source>
 <extracomment>window/operating</extracomment>
-<translation> und </translation>
+<translation>und</translation>
 </message>
 <message>
 <source>{count} number is missing to work out the flows.</source>
@@ -3167,11 +3167,6 @@
 <translation>{count} Bögen</translation>
 </message>
 <message>
-<source> not known</source>
-<extracomment>window</extracomment>
-<translation> nicht bekannt</translation>
-</message>
-<message>
 <source>Save the parts list</source>
 <extracomment>window</extracomment>
 <translation>Stückliste speichern</translation>
@@ -3312,9 +3307,9 @@
 <translation>Hingenommene Befunde</translation>
 </message>
 <message>
-<source>On: </source>
+<source>On:</source>
 <extracomment>window/review</extracomment>
-<translation>An: </translation>
+<translation>An:</translation>
 </message>
 <message>
 <source>No reason given</source>
@@ -4567,9 +4562,9 @@
 <translation>Fließdruck</translation>
 </message>
 <message>
-<source>Flow</source>
+<source>Flow rate</source>
 <extracomment>parts</extracomment>
-<translation>Vorlauf</translation>
+<translation>Volumenstrom</translation>
 </message>
 <message>
 <source>l/min</source>
@@ -5512,6 +5507,11 @@
 <translation>m je Feld</translation>
 </message>
 <message>
+<source>Flow</source>
+<extracomment>parts</extracomment>
+<translation>Vorlauf</translation>
+</message>
+<message>
 <source>Return</source>
 <extracomment>parts</extracomment>
 <translation>Rücklauf</translation>
@@ -5712,6 +5712,11 @@
 <translation>nur Warmwasser</translation>
 </message>
 <message>
+<source>both</source>
+<extracomment>circuit</extracomment>
+<translation>Heizung und Warmwasser</translation>
+</message>
+<message>
 <source>pump run-on</source>
 <extracomment>circuit</extracomment>
 <translation>Pumpennachlauf</translation>
@@ -5772,9 +5777,9 @@
 <translation>{owner} hat kein Feld {name!r}.</translation>
 </message>
 <message>
-<source> It is one of {choices}.</source>
+<source>It is one of {choices}.</source>
 <extracomment>drawing</extracomment>
-<translation> Zur Wahl stehen: {choices}.</translation>
+<translation>Zur Wahl stehen: {choices}.</translation>
 </message>
 <message>
 <source>{label}: {value!r} cannot be set.{options}</source>
@@ -5872,19 +5877,19 @@
 <translation>Die Enden eines Rohrs sind 0 und 1.</translation>
 </message>
 <message>
-<source> with {valves} shut</source>
+<source>with {valves} shut</source>
 <extracomment>lessons</extracomment>
-<translation>, wenn {valves} zu ist</translation>
+<translation>mit {valves} geschlossen</translation>
 </message>
 <message>
-<source> once {vessels} has lost its gas</source>
+<source>once {vessels} has lost its gas</source>
 <extracomment>lessons</extracomment>
-<translation>, sobald {vessels} kein Gas mehr hat</translation>
+<translation>ohne Gas in {vessels}</translation>
 </message>
 <message>
 <source>{part} has no way left to its {lacks}{where}; after the remedy it has.</source>
 <extracomment>lessons</extracomment>
-<translation>{part} hat keinen Weg mehr zu: {lacks}{where}; nach der Abhilfe hat es einen.</translation>
+<translation>{part} hat {where} keinen Weg mehr zu: {lacks}; nach der Abhilfe hat es einen.</translation>
 </message>
 <message>
 <source>the safety valve in {part}</source>
@@ -5894,7 +5899,7 @@
 <message>
 <source>Within {minutes} minutes the pressure at {part} comes to {before} bar{where}; after the remedy to {after} bar.</source>
 <extracomment>lessons</extracomment>
-<translation>Binnen {minutes} Minuten steigt der Druck an {part} auf {before} bar{where}; nach der Abhilfe auf {after} bar.</translation>
+<translation>Binnen {minutes} Minuten steigt der Druck an {part} {where} auf {before} bar; nach der Abhilfe auf {after} bar.</translation>
 </message>
 <message>
 <source>{minutes} min {rest} s</source>
@@ -6077,9 +6082,9 @@
 <translation>Die Wege dieses Kreises sind zu viele, um ihnen zu folgen.</translation>
 </message>
 <message>
-<source> (at {where})</source>
+<source>(at {where})</source>
 <extracomment>report</extracomment>
-<translation> (bei {where})</translation>
+<translation>(bei {where})</translation>
 </message>
 <message>
 <source>Not solved{at}: {why}.</source>
@@ -6132,6 +6137,26 @@
 <translation>Nichts ist in Betrieb.</translation>
 </message>
 <message>
+<source>copper pipe</source>
+<extracomment>report</extracomment>
+<translation>Kupferrohr</translation>
+</message>
+<message>
+<source>plastic pipe</source>
+<extracomment>report</extracomment>
+<translation>Kunststoffrohr</translation>
+</message>
+<message>
+<source>steel pipe</source>
+<extracomment>report</extracomment>
+<translation>Stahlrohr</translation>
+</message>
+<message>
+<source>{these} not known</source>
+<extracomment>report</extracomment>
+<translation>{these} nicht bekannt</translation>
+</message>
+<message>
 <source>1 length</source>
 <extracomment>report</extracomment>
 <translation>1 Länge</translation>
@@ -6150,11 +6175,6 @@
 <source>bends of {count} pipes</source>
 <extracomment>report</extracomment>
 <translation>die Bögen von {count} Rohren</translation>
-</message>
-<message>
-<source>{these} not known</source>
-<extracomment>report</extracomment>
-<translation>{these} nicht bekannt</translation>
 </message>
 <message>
 <source>The length of {some} of 1 pipe is not known and not in the sums: {named}.</source>
@@ -6212,19 +6232,14 @@
 <translation>Werkstoff</translation>
 </message>
 <message>
-<source> pipe</source>
-<extracomment>report</extracomment>
-<translation> Rohr</translation>
-</message>
-<message>
 <source>size not known</source>
 <extracomment>report</extracomment>
 <translation>Größe nicht bekannt</translation>
 </message>
 <message>
-<source> {unit}</source>
+<source>{unit}</source>
 <extracomment>report</extracomment>
-<translation> {unit}</translation>
+<translation>{unit}</translation>
 </message>
 <message>
 <source>{field} {value}{unit}</source>
@@ -6247,9 +6262,9 @@
 <translation>nicht bekannt: {lacking}</translation>
 </message>
 <message>
-<source> and {ids} more</source>
+<source>and {ids} more</source>
 <extracomment>report</extracomment>
-<translation> und {ids} weitere</translation>
+<translation>und {ids} weitere</translation>
 </message>
 <message>
 <source>Set {field}</source>
@@ -6364,2322 +6379,2322 @@
 <message>
 <source>Removed: {part}.</source>
 <extracomment>review</extracomment>
-<translation type="unfinished" />
+<translation>Entfernt: {part}.</translation>
 </message>
 <message>
 <source>Fitted: {part}.</source>
 <extracomment>review</extracomment>
-<translation type="unfinished" />
+<translation>Eingebaut: {part}.</translation>
 </message>
 <message>
 <source>Re-piped: {part} {how}.</source>
 <extracomment>review</extracomment>
-<translation type="unfinished" />
+<translation>Anders angeschlossen: {part} {how}.</translation>
 </message>
 <message>
 <source>the drawing</source>
 <extracomment>review</extracomment>
-<translation type="unfinished" />
+<translation>die Zeichnung</translation>
 </message>
 <message>
 <source>Changed: {what}, {how}.</source>
 <extracomment>review</extracomment>
-<translation type="unfinished" />
+<translation>Geändert: {what}, {how}.</translation>
 </message>
 <message>
 <source>Called by another id: {mine} is now {its}.</source>
 <extracomment>review</extracomment>
-<translation type="unfinished" />
+<translation>Mit anderer Kennung: {mine} heißt jetzt {its}.</translation>
 </message>
 <message>
 <source>Moved on the sheet: {part}.</source>
 <extracomment>review</extracomment>
-<translation type="unfinished" />
+<translation>Auf dem Blatt verschoben: {part}.</translation>
 </message>
 <message>
 <source>The record is broken: {broken}.</source>
 <extracomment>review</extracomment>
-<translation type="unfinished" />
+<translation>Das Protokoll ist gebrochen: {broken}.</translation>
 </message>
 <message>
 <source>The record does not say enough of the drawing it was made of to be held against this one.</source>
 <extracomment>review</extracomment>
-<translation type="unfinished" />
+<translation>Das Protokoll sagt zu wenig über die Zeichnung, von der es erstellt wurde, um es an dieser zu prüfen.</translation>
 </message>
 <message>
 <source>; its findings were worked out by {program} and are not told again here</source>
 <extracomment>review</extracomment>
-<translation type="unfinished" />
+<translation>; seine Befunde hat {program} ermittelt, sie werden hier nicht noch einmal aufgeführt</translation>
 </message>
 <message>
 <source>And {count} more.</source>
 <extracomment>review</extracomment>
-<translation type="unfinished" />
+<translation>Und {count} weitere.</translation>
 </message>
 <message>
 <source>nothing</source>
 <extracomment>review</extracomment>
-<translation type="unfinished" />
+<translation>nichts</translation>
 </message>
 <message>
 <source>{part} at {port}</source>
 <extracomment>review</extracomment>
-<translation type="unfinished" />
+<translation>{part} am Anschluss {port}</translation>
 </message>
 <message>
 <source>{these} and {last}</source>
 <extracomment>told</extracomment>
-<translation type="unfinished" />
+<translation>{these} und {last}</translation>
 </message>
 <message>
 <source>not judged</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>nicht beurteilt</translation>
 </message>
 <message>
 <source>the ways are too many to prove</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>die Wege sind zu viele für einen Nachweis</translation>
 </message>
 <message>
 <source>not applicable</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>trifft nicht zu</translation>
 </message>
 <message>
 <source>not known: {shown} and {rest} more</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>nicht bekannt: {shown} und {rest} weitere</translation>
 </message>
 <message>
 <source>not known: {shown}</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>nicht bekannt: {shown}</translation>
 </message>
 <message>
 <source>{title}? The ways are too many to prove.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{title}? Die Wege sind zu viele für einen Nachweis.</translation>
 </message>
 <message>
 <source>This check failed inside the program and has judged nothing: {error}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Diese Prüfung ist im Programm gescheitert und hat nichts beurteilt: {error}.</translation>
 </message>
 <message>
 <source>{title}? It rests on what is not known: {missing}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{title}? Das hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
-<source>to kv</source>
+<source>set {valve} to kv {kv}</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{valve} auf Kv {kv} einstellen</translation>
 </message>
 <message>
-<source>fit a balancing valve in the return of {taker}, set to kv {settings}</source>
+<source>fit a balancing valve in the return of {taker}, set to kv {kv}</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>in den Rücklauf von {taker} ein Strangregulierventil einbauen, eingestellt auf Kv {kv}</translation>
 </message>
 <message>
 <source>{steps}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{steps}.</translation>
 </message>
 <message>
 <source>The valve positions around {thing} are too many to prove.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Die Ventilstellungen um {thing} sind zu viele für einen Nachweis.</translation>
 </message>
 <message>
 <source>Set {bypass} to {set} kPa.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{bypass} auf {set} kPa einstellen.</translation>
 </message>
 <message>
 <source>Set {bypass} to {set} kPa, though it then opens while heat is called as well.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{bypass} auf {set} kPa einstellen, obwohl es dann auch öffnet, während Wärme gefordert ist.</translation>
 </message>
 <message>
 <source>Fit an automatic bypass valve from {start} to {finish}, set to {set} kPa, with {metres} m of pipe on either side of it.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Ein automatisches Überströmventil von {start} zu {finish} einbauen, eingestellt auf {set} kPa, mit {metres} m Rohr auf jeder Seite.</translation>
 </message>
 <message>
 <source>workmanship, supports and freedom from leaks</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Ausführung, Befestigung und Dichtheit</translation>
 </message>
 <message>
 <source>gas, oil and solid fuel supply, flues, air for burning and ventilation</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Versorgung mit Gas, Öl und festem Brennstoff, Abgas, Verbrennungsluft und Lüftung</translation>
 </message>
 <message>
 <source>electrical supply, wiring and earthing</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Stromversorgung, Verdrahtung und Erdung</translation>
 </message>
 <message>
 <source>the building's structure</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>das Tragwerk des Gebäudes</translation>
 </message>
 <message>
 <source>water quality and treatment</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Wasserbeschaffenheit und Wasseraufbereitung</translation>
 </message>
 <message>
 <source>heating alone</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Heizung allein</translation>
 </message>
 <message>
 <source>{thing} needs {needed} l of water going round through it, and {litres} l do that nothing shuts off with {called} called.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Durch {thing} müssen {needed} l Wasser umlaufen; nur {litres} l sind es, die nichts absperrt, wenn {called} gefordert ist.</translation>
 </message>
 <message>
 <source>heating and hot water</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Heizung und Warmwasser</translation>
 </message>
 <message>
 <source>{thing} needs {needed} l of water going round through it, and the whole circuit holds {litres} l.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Durch {thing} müssen {needed} l Wasser umlaufen, und der ganze Kreis enthält nur {litres} l.</translation>
 </message>
 <message>
 <source>Does enough water always go round through {thing}? It rests on what is not known: {missing}.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Läuft immer genug Wasser durch {thing} um? Das hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>{thing} stands on water that no heat source heats.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} steht an Wasser, das kein Wärmeerzeuger erwärmt.</translation>
 </message>
 <message>
 <source>{thing} stays cold: nothing drives water round through {heats}.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} bleibt kalt: Nichts fördert Wasser durch {heats}.</translation>
 </message>
 <message>
 <source>{thing} stays cold: no loop leads from {pumps} through {heats}, through it and back without passing the same place twice.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} bleibt kalt: Kein Umlauf führt von {pumps} durch {heats}, hindurch und zurück, ohne zweimal dieselbe Stelle zu nehmen.</translation>
 </message>
 <message>
 <source>{thing} stays cold: its water would have to go through {valve} from leg to leg, and a diverting valve opens one leg at a time.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} bleibt kalt: Sein Wasser müsste durch {valve} von Weg zu Weg, und ein Umschaltventil öffnet immer nur einen Weg.</translation>
 </message>
 <message>
 <source>{thing}'s water has to go through {valve} from leg to leg. Whether both ever stand open rests on what is not known: {missing}.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Das Wasser von {thing} muss durch {valve} von Weg zu Weg. Ob beide je offen stehen, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>{thing} is on a loop with no pump in it. Whether water goes round by itself rests on what is not known: {missing}.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} liegt in einem Umlauf ohne Pumpe. Ob das Wasser von selbst umläuft, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>{thing} is fitted the wrong way round: water can go through it only against its arrow.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} ist verkehrt herum eingebaut: Wasser kann nur gegen den Pfeil hindurch.</translation>
 </message>
 <message>
 <source>{thing} takes water of at most {limit} °C, and water of {flow} °C reaches it with no blending valve on the way that is set to that or less.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} verträgt höchstens {limit} °C, und Wasser von {flow} °C erreicht das Bauteil, ohne dass auf dem Weg ein Mischventil auf diesen Wert oder weniger eingestellt ist.</translation>
 </message>
 <message>
 <source>{thing} takes water of at most {limit} °C. Whether hotter water reaches it rests on what is not known: {missing}.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} verträgt höchstens {limit} °C. Ob heißeres Wasser dorthin gelangt, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>Set {valve} to {limit} °C.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{valve} auf {limit} °C einstellen.</translation>
 </message>
 <message>
 <source>Fit a blending valve set to {limit} °C before {zone}, its cold port on the return.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Vor {zone} ein Mischventil einbauen, eingestellt auf {limit} °C, mit dem Kaltanschluss am Rücklauf.</translation>
 </message>
 <message>
 <source>{thing} can be fired though every thermostat is satisfied: none acts on what feeds {parts}.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} kann heizen, obwohl jeder Thermostat zufrieden ist: Keiner wirkt auf das, was {parts} versorgt.</translation>
 </message>
 <message>
 <source>{thing} can be fired at any time: no thermostat acts on anything that feeds {parts}.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} kann jederzeit heizen: Kein Thermostat wirkt auf irgendetwas, das {parts} versorgt.</translation>
 </message>
 <message>
 <source>{thing} can be fired though every thermostat is satisfied: the programmer alone calls it.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} kann heizen, obwohl jeder Thermostat zufrieden ist: Die Zeitschaltuhr allein fordert Wärme.</translation>
 </message>
 <message>
 <source>Whether {thing} can be fired with every thermostat satisfied rests on what is not known: {missing}.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Ob {thing} heizen kann, während jeder Thermostat zufrieden ist, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>Let the valves' end switches call the heat source and the pump.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeerzeuger und Pumpe von den Endschaltern der Ventile anfordern lassen.</translation>
 </message>
 <message>
 <source>Fit a thermostat for {parts}, each on a valve or pump of its own.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Für {parts} je einen Thermostat einbauen, jeden auf ein eigenes Ventil oder eine eigene Pumpe.</translation>
 </message>
 <message>
 <source>the pump in {name}</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>die Pumpe in {name}</translation>
 </message>
 <message>
 <source>With {valves} shut, {pumps} can drive no water round through {thing}.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Ist {valves} zu, so kann {pumps} kein Wasser durch {thing} umwälzen.</translation>
 </message>
 <message>
 <source>{pumps} can drive no water round through {thing}, however the valves stand.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{pumps} kann kein Wasser durch {thing} umwälzen, wie auch immer die Ventile stehen.</translation>
 </message>
 <message>
 <source>is fitted the wrong way round</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>ist verkehrt herum eingebaut</translation>
 </message>
 <message>
 <source>can be shut by hand</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>kann von Hand geschlossen werden</translation>
 </message>
 <message>
 <source>can be shut by the householder</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>kann vom Bewohner geschlossen werden</translation>
 </message>
 <message>
 <source>lies beyond the valves that shut</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>liegt hinter den Ventilen, die schließen</translation>
 </message>
 <message>
 <source>leads round the pump alone and not through the heat source</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>führt nur um die Pumpe herum und nicht durch den Wärmeerzeuger</translation>
 </message>
 <message>
 <source>{name} does not count: it {reason}.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{name} zählt nicht: Dieser Weg {reason}.</translation>
 </message>
 <message>
 <source>{thing} has nowhere to drive water with {valves} shut.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} kann nirgends hin fördern, wenn {valves} zu ist.</translation>
 </message>
 <message>
 <source>{thing} has no loop to drive water round, however the valves stand.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat keinen Umlauf, durch den Wasser gefördert werden könnte, wie auch immer die Ventile stehen.</translation>
 </message>
 <message>
 <source>{thing} has a thermostatic head in the room of {thermostats}: the two work against each other.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat einen Thermostatkopf im Raum von {thermostats}: Beide arbeiten gegeneinander.</translation>
 </message>
 <message>
 <source>Fit plain valves to {thing} in place of thermostatic heads.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{thing} mit einfachen Ventilen statt Thermostatköpfen ausrüsten.</translation>
 </message>
 <message>
 <source>{things}: no room thermostat and no programmer can stop its heat.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{things}: Kein Raumthermostat und keine Zeitschaltuhr kann die Wärme abstellen.</translation>
 </message>
 <message>
 <source>{things}: no room thermostat and no programmer can stop their heat.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{things}: Kein Raumthermostat und keine Zeitschaltuhr kann ihre Wärme abstellen.</translation>
 </message>
 <message>
 <source>Fit a room thermostat that acts on {holder}.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Einen Raumthermostat einbauen, der auf {holder} wirkt.</translation>
 </message>
 <message>
 <source>Fit a motor valve in the flow to {thing}, and a room thermostat that acts on it.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Ein Motorventil in den Vorlauf zu {thing} einbauen und einen Raumthermostat, der darauf wirkt.</translation>
 </message>
 <message>
 <source>{valve} is the only valve of {zones}: none of them can be heated without the others.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{valve} ist das einzige Ventil von {zones}: Keiner davon kann ohne die anderen beheizt werden.</translation>
 </message>
 <message>
 <source>{valve} obeys {thermostats}: when one calls, the rooms of the others are heated too.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>{valve} gehorcht mehreren: {thermostats}. Fordert einer Wärme, werden auch die Räume der anderen beheizt.</translation>
 </message>
 <message>
 <source>Fit a motor valve and a thermostat each for {zones}, in place of {valve}.</source>
 <extracomment>checks/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Statt {valve} je ein Motorventil und einen Thermostat für {zones} einbauen.</translation>
 </message>
 <message>
 <source>Turn {thing} round.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{thing} umdrehen.</translation>
 </message>
 <message>
 <source>Take {valves} out, so that nobody can shut the way round.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{valves} ausbauen, damit niemand den Umweg schließen kann.</translation>
 </message>
 <message>
 <source>the {port} of {part}</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Anschluss {port} von {part}</translation>
 </message>
 <message>
 <source>Fit an automatic bypass valve from {start} to {finish}, and set it.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Ein automatisches Überströmventil einbauen, von {start} zu {finish}, und es einstellen.</translation>
 </message>
 <message>
 <source>Fit a pump in the flow of {heat}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Eine Pumpe in den Vorlauf von {heat} einbauen.</translation>
 </message>
 <message>
 <source>Let the energy cut-out of {store} break the supply of {valve}, which rests shut.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Den Sicherheitstemperaturbegrenzer von {store} die Stromversorgung von {valve} unterbrechen lassen, das stromlos geschlossen ist.</translation>
 </message>
 <message>
 <source>Fit a two-port motorised valve that rests shut in the flow to the coil of {store}, and let its energy cut-out and its thermostat act on it.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>In den Vorlauf zur Heizschlange von {store} ein stromlos geschlossenes Zweiwege-Motorventil einbauen und Sicherheitstemperaturbegrenzer und Thermostat darauf wirken lassen.</translation>
 </message>
 <message>
 <source>Fit a store thermostat on {store} that acts on {valve}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>An {store} einen Speicherthermostat einbauen, der auf {valve} wirkt.</translation>
 </message>
 <message>
 <source>Fit a motorised valve in the flow to the coil of {store}, and a store thermostat that acts on it.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>In den Vorlauf zur Heizschlange von {store} ein Motorventil einbauen und einen Speicherthermostat, der darauf wirkt.</translation>
 </message>
 <message>
 <source>Only a secured valve does it: make sure that it stays secured open.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Nur ein gesichertes Ventil tut es: Stellen Sie sicher, dass es gesichert offen bleibt.</translation>
 </message>
 <message>
 <source>Each of these does it alone: {alone}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Jedes davon tut es allein: {alone}.</translation>
 </message>
 <message>
 <source>{thing} discharges nowhere: its pipe stops at {stops}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{thing} bläst ins Nichts ab: Das Rohr hört bei {stops} auf.</translation>
 </message>
 <message>
 <source>{thing} discharges nowhere: no pipe leads away from its outlet.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{thing} bläst ins Nichts ab: Kein Rohr führt vom Austritt weg.</translation>
 </message>
 <message>
 <source>Lead the discharge of {thing} to an end of its own; where it ends must be told then.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Die Abblaseleitung von {thing} zu einem eigenen Ende führen; wo es liegt, muss dann angegeben werden.</translation>
 </message>
 <message>
 <source>Whether the discharge of {thing} is large enough is not known: {missing}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Ob die Abblaseleitung von {thing} groß genug ist, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>{pipe} in the discharge of {thing} is {size} mm; it must be at least {least} mm there.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{pipe} in der Abblaseleitung von {thing} misst {size} mm; dort müssen es mindestens {least} mm sein.</translation>
 </message>
 <message>
 <source>Make {pipes} as large as the discharge of {thing} needs.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{pipes} so groß ausführen, wie die Abblaseleitung von {thing} es braucht.</translation>
 </message>
 <message>
 <source>The discharge of {thing} goes through {valves}: nothing there may shut or stick.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Die Abblaseleitung von {thing} führt durch {valves}: Dort darf nichts schließen oder festsitzen.</translation>
 </message>
 <message>
 <source>Take {valves} out of the discharge of {thing}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{valves} aus der Abblaseleitung von {thing} ausbauen.</translation>
 </message>
 <message>
 <source>outside at low level</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>im Freien auf niedriger Höhe</translation>
 </message>
 <message>
 <source>below the grating of a gully</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>unter dem Rost eines Ablaufs</translation>
 </message>
 <message>
 <source>on a roof or at high level</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>auf einem Dach oder in großer Höhe</translation>
 </message>
 <message>
 <source>in a soil stack</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>in einem Fallrohr</translation>
 </message>
 <message>
 <source>inside the building</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>im Gebäude</translation>
 </message>
 <message>
 <source>clear of people</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>fern von Personen</translation>
 </message>
 <message>
 <source>as the rules ask of such an end</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>so, wie die Regeln es für ein solches Ende verlangen</translation>
 </message>
 <message>
 <source>let</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>ablassen</translation>
 </message>
 <message>
 <source>lets</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>ablässt</translation>
 </message>
 <message>
 <source>{end}, where {valves} {let} water out, is {place}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{end}, wo {valves} Wasser {let}, liegt {place}.</translation>
 </message>
 <message>
 <source>{end}, where {valves} {let} water out, is {place} and not {lacks}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{end}, wo {valves} Wasser {let}, liegt {place} und nicht {lacks}.</translation>
 </message>
 <message>
 <source>Whether {end}, where {valves} {let} water out, is safe is not known: {missing}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Ob {end}, wo {valves} Wasser {let}, gefahrlos ist, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>The discharge of {thing} runs in plastic that may not be there: {pipes}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Die Abblaseleitung von {thing} verläuft in Kunststoff, der dort nicht sein darf: {pipes}.</translation>
 </message>
 <message>
 <source>Whether the discharge of {thing} stands the heat is not known: {missing}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Ob die Abblaseleitung von {thing} die Hitze aushält, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Run {pipes} in copper.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{pipes} in Kupfer ausführen.</translation>
 </message>
 <message>
 <source>Whether the discharge of {thing} falls all the way is not known: {missing}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Ob die Abblaseleitung von {thing} durchweg fällt, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>below its drop of {drop} mm</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>unter dem Fallstück von {drop} mm</translation>
 </message>
 <message>
 <source>{pipe} in the discharge of {thing}</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{pipe} in der Abblaseleitung von {thing}</translation>
 </message>
 <message>
-<source>rises by {{rise}} mm{where}.</source>
+<source>rises by {rise} mm</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>steigt um {rise} mm</translation>
 </message>
 <message>
-<source>runs level{where}.</source>
+<source>runs level</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>verläuft waagerecht</translation>
 </message>
 <message>
-<source>falls {{fall}} mm in {{length}} m{where}; it must fall at least 1 in {{one_in}}.</source>
+<source>falls {fall} mm in {length} m</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>fällt auf {length} m um {fall} mm</translation>
+</message>
+<message>
+<source>; it must fall at least 1 in {one_in}.</source>
+<extracomment>checks/discharge</extracomment>
+<translation>; das Gefälle muss mindestens 1 zu {one_in} betragen.</translation>
 </message>
 <message>
 <source>Whether the discharge of {thing} is short enough for its bore is not known: {missing}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Ob die Abblaseleitung von {thing} für ihren Durchmesser kurz genug ist, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>The discharge of {thing} is too long for {size} mm: {length} m and {bends} bends count as {resistance} m, at most {limit} m is allowed.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Die Abblaseleitung von {thing} ist zu lang für {size} mm: {length} m und {bends} Bögen zählen wie {resistance} m, höchstens {limit} m sind erlaubt.</translation>
 </message>
 <message>
 <source>{larger} mm would carry it.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{larger} mm würden genügen.</translation>
 </message>
 <message>
 <source>No size of the table carries it: shorten it.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Keine Größe der Tabelle genügt: Leitung kürzen.</translation>
 </message>
 <message>
 <source>Run the discharge of {thing} in {size} mm from the tundish to its end.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Die Abblaseleitung von {thing} vom Ablauftrichter bis zum Ende in {size} mm ausführen.</translation>
 </message>
 <message>
 <source>Whether {pipe} runs straight down far enough below {tundish} is not known: {missing}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Ob {pipe} unter {tundish} weit genug gerade hinabführt, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>{pipe} runs {drop} mm straight down below {tundish}; it must be at least {least} mm.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{pipe} führt unter {tundish} {drop} mm gerade hinab; es müssen mindestens {least} mm sein.</translation>
 </message>
 <message>
 <source>Turn {pipe} so that it runs straight down for {least} mm below {tundish} first.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{pipe} so drehen, dass es unter {tundish} zuerst {least} mm gerade hinabführt.</translation>
 </message>
 <message>
 <source>{pipe} carries the discharge of {stores} together and is {size} mm;</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{pipe} führt gemeinsam das Abblasen von {stores} und misst {size} mm;</translation>
 </message>
 <message>
 <source>no size of the table is large enough: lead each to an end of its own.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>keine Größe der Tabelle reicht aus: jede zu einem eigenen Ende führen.</translation>
 </message>
 <message>
 <source>one size above the largest that one of them needs is {least} mm.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>eine Größe über der größten, die eine davon braucht, sind {least} mm.</translation>
 </message>
 <message>
 <source>Whether the common discharge of {stores} is large enough is not known: {missing}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Ob die gemeinsame Abblaseleitung von {stores} groß genug ist, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Make the common discharge ({pipes}) {least} mm.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Die gemeinsame Abblaseleitung ({pipes}) in {least} mm ausführen.</translation>
 </message>
 <message>
 <source>{thing} discharges through no tundish; whether it needs one rests on {missing}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{thing} bläst durch keinen Ablauftrichter ab; ob einer nötig ist, hängt an {missing}.</translation>
 </message>
 <message>
 <source>{thing} discharges to {end} through no tundish.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{thing} bläst ohne Ablauftrichter nach {end} ab.</translation>
 </message>
 <message>
 <source>Cut a tundish into the discharge of {thing}, close by the valve.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>In die Abblaseleitung von {thing} nahe am Ventil einen Ablauftrichter einsetzen.</translation>
 </message>
 <message>
 <source>{tundish} is out of sight: nobody sees when {valves} {let} water go.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{tundish} ist außer Sicht: Niemand sieht, wenn {valves} Wasser {let}.</translation>
 </message>
 <message>
 <source>Whether {tundish} is where {valves} can be seen to let by is not known: {missing}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Ob {tundish} dort ist, wo man {valves} abblasen sieht, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Put {tundish} in sight.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{tundish} in Sicht bringen.</translation>
 </message>
 <message>
 <source>How far {thing} stands from its tundish is not known: {missing}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Wie weit {thing} vom Ablauftrichter entfernt steht, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>{thing} stands {length} m from its tundish; whether that is too far rests on {missing}.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{thing} steht {length} m vom Ablauftrichter entfernt; ob das zu weit ist, hängt an {missing}.</translation>
 </message>
 <message>
 <source>{thing} stands {length} m of pipe from {tundish}; at most {limit} m is allowed.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{thing} steht {length} m Rohr von {tundish} entfernt; höchstens {limit} m sind erlaubt.</translation>
 </message>
 <message>
 <source>Move {tundish} closer: {pipe} {length} m long.</source>
 <extracomment>checks/discharge</extracomment>
-<translation type="unfinished" />
+<translation>{tundish} näher heranrücken: {pipe} {length} m lang.</translation>
 </message>
 <message>
 <source>The rises round the loop of {pipes} do not close: they miss by {by} m.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Die Anstiege im Ring aus {pipes} gehen nicht auf: Es fehlen {by} m.</translation>
 </message>
 <message>
 <source>The heights given for {first} and {last} and the rise of {pipes} between them disagree by {by} m.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Die Höhen von {first} und {last} und der Anstieg von {pipes} dazwischen widersprechen sich um {by} m.</translation>
 </message>
 <message>
 <source>{thing} rises or falls by {rise} m, {by} m more than its length of {length} m.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>{thing} steigt oder fällt um {rise} m, das sind {by} m mehr als die Länge von {length} m.</translation>
 </message>
 <message>
 <source>{ids} bear the same label: {label}.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>{ids} tragen dieselbe Bezeichnung: {label}.</translation>
 </message>
 <message>
 <source>Call them {labels}.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Umbenennen in {labels}.</translation>
 </message>
 <message>
 <source>{one} looks joined to {other}, and is not.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>{one} sieht mit {other} verbunden aus und ist es nicht.</translation>
 </message>
 <message>
 <source>pipe {owner}</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Rohr {owner}</translation>
 </message>
 <message>
 <source>the {port} port of {owner}</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Anschluss {port} von {owner}</translation>
 </message>
 <message>
 <source>Join {one} to {other}.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>{one} mit {other} verbinden.</translation>
 </message>
 <message>
 <source>Neither end of pipe {pipe} is joined.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Kein Ende von Rohr {pipe} ist angeschlossen.</translation>
 </message>
 <message>
 <source>One end of pipe {pipe} is not joined.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Ein Ende von Rohr {pipe} ist nicht angeschlossen.</translation>
 </message>
 <message>
 <source>{thing} is joined to nothing.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>{thing} ist mit nichts verbunden.</translation>
 </message>
 <message>
 <source>Nothing is joined to {port} of {thing}.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Nichts ist angeschlossen: {port} von {thing}.</translation>
 </message>
 <message>
 <source>the {port} port</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Anschluss {port}</translation>
 </message>
 <message>
 <source>{one} and {other} lie on one another.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>{one} und {other} liegen aufeinander.</translation>
 </message>
 <message>
 <source>Move {part} clear of the other.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>{part} vom anderen wegrücken.</translation>
 </message>
 <message>
 <source>lie on one another</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>liegen aufeinander</translation>
 </message>
 <message>
 <source>meet within half a square of a bend</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>treffen sich weniger als ein halbes Feld neben einem Bogen</translation>
 </message>
 <message>
 <source>meet within half a square of a port or tee</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>treffen sich weniger als ein halbes Feld neben einem Anschluss oder T-Stück</translation>
 </message>
 <message>
 <source>cross at a slant</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>kreuzen sich schräg</translation>
 </message>
 <message>
-<source>Pipe {{one}} and pipe {{other}} {why}: they could be taken as joined.</source>
+<source>Pipe {one} and pipe {other}</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Rohr {one} und Rohr {other}</translation>
+</message>
+<message>
+<source>: they could be taken as joined.</source>
+<extracomment>checks/drawing_itself</extracomment>
+<translation>: Man könnte sie für verbunden halten.</translation>
 </message>
 <message>
 <source>Route pipe {pipe} anew, around what is in its way.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Rohr {pipe} neu verlegen, um das herum, was im Weg ist.</translation>
 </message>
 <message>
 <source>No heat source, store or main is joined to {parts}.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Kein Wärmeerzeuger, Speicher oder Hausanschluss ist mit {parts} verbunden.</translation>
 </message>
 <message>
 <source>No heat source, store or main is joined to {parts} and {more} more parts.</source>
 <extracomment>checks/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Kein Wärmeerzeuger, Speicher oder Hausanschluss ist mit {parts} und {more} weiteren Bauteilen verbunden.</translation>
 </message>
 <message>
 <source>is it set right?</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>Ist das richtig eingestellt?</translation>
 </message>
 <message>
 <source>{thing} stays shut at pump run-on: it opens at {set} kPa, the pump raises {across} kPa, and {heat} gets {flow} l/min.</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>{thing} bleibt beim Pumpennachlauf zu: Das Ventil öffnet bei {set} kPa, die Pumpe bringt {across} kPa, und {heat} bekommt {flow} l/min.</translation>
 </message>
 <message>
 <source>{thing} opens in {situation}: it is set to {set} kPa, {across} kPa stand across it, and {flow} l/min go straight back.</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>{thing} öffnet im Betriebszustand „{situation}“: eingestellt auf {set} kPa, {across} kPa liegen an, und {flow} l/min laufen geradewegs zurück.</translation>
 </message>
 <message>
 <source>does all that it serves get enough water?</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>Bekommt alles, was daran hängt, genug Wasser?</translation>
 </message>
 <message>
 <source>does it get enough water?</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>Ist dort genug Wasser?</translation>
 </message>
 <message>
 <source>{thing} gets {flow} l/min in {situation}, {share} % of the {design} l/min it should have.</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>{thing} bekommt im Betriebszustand „{situation}“ {flow} l/min, das sind {share} % der {design} l/min, die es sein sollten.</translation>
 </message>
 <message>
 <source>does heat stray to what is not called?</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>Verirrt sich Wärme dorthin, wo keine gefordert ist?</translation>
 </message>
 <message>
 <source>{thing} is not called in {situation}, and {flow} l/min run {way} through it.</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>{thing} ist im Betriebszustand „{situation}“ nicht gefordert, und doch fließen {flow} l/min {way} hindurch.</translation>
 </message>
 <message>
 <source>forward</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>vorwärts</translation>
 </message>
 <message>
 <source>backward</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>rückwärts</translation>
 </message>
 <message>
 <source>Fit a check valve at the {port} of {thing}, letting water {way} it only.</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>Am Anschluss {port} von {thing} einen Rückflussverhinderer einbauen, der Wasser nur {way} lässt.</translation>
 </message>
 <message>
 <source>out of</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>hinaus</translation>
 </message>
 <message>
 <source>into</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>hinein</translation>
 </message>
 <message>
 <source>does the water that it drives run too fast?</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>Fließt das geförderte Wasser zu schnell?</translation>
 </message>
 <message>
 <source>In {thing} water runs at {speed} m/s in {situation} ({flow} l/min in {bore} mm bore); above {most} m/s it is heard.</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>In {thing} fließt das Wasser mit {speed} m/s (Betriebszustand „{situation}“, {flow} l/min bei {bore} mm Innendurchmesser); über {most} m/s hört man es.</translation>
 </message>
 <message>
 <source>is it strong enough?</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>Ist die Pumpe stark genug?</translation>
 </message>
 <message>
 <source>{thing} brings {flow} l/min in {situation}, and what it serves is designed for {design}.{otherwise}</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>{thing} bringt im Betriebszustand „{situation}“ {flow} l/min, und was daran hängt, ist auf {design} ausgelegt.{otherwise}</translation>
 </message>
 <message>
 <source>does it always get its least flow?</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>Wird der Mindestvolumenstrom immer erreicht?</translation>
 </message>
 <message>
 <source>{thing} gets {flow} l/min in {situation} and needs {least}.{otherwise}</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>{thing} bekommt im Betriebszustand „{situation}“ {flow} l/min und braucht {least}.{otherwise}</translation>
 </message>
 <message>
 <source>{flow} l/min run backward through {thing} in {situation}; it needs {least} forward.</source>
 <extracomment>checks/flow</extracomment>
-<translation type="unfinished" />
+<translation>{flow} l/min fließen im Betriebszustand „{situation}“ rückwärts durch {thing}; vorwärts müssen es {least} sein.</translation>
 </message>
 <message>
 <source>heating water</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Heizwasser</translation>
 </message>
 <message>
 <source>a cistern's water</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Wasser aus einem Behälter</translation>
 </message>
 <message>
 <source>foul water</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Schmutzwasser</translation>
 </message>
 <message>
 <source>{part} with what stands level with it</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{part} mit dem, was auf gleicher Höhe daran steht,</translation>
 </message>
 <message>
 <source>{parts} stands higher than all that it is joined to</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{parts} steht höher als alles, woran es angeschlossen ist</translation>
 </message>
 <message>
 <source>{parts} stand higher than all that they are joined to</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{parts} stehen höher als alles, woran sie angeschlossen sind</translation>
 </message>
 <message>
 <source>, at {height} m</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>, auf {height} m</translation>
 </message>
 <message>
-<source>{template}, and nothing there lets air out.</source>
+<source>, and nothing there lets air out.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>, und nichts lässt dort Luft heraus.</translation>
 </message>
 <message>
 <source>Whether air can get out at the high points of {thing}'s water rests on what is not known: {missing}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ob an den Hochpunkten des Wassers von {thing} Luft entweichen kann, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>Fit an air vent at the high point, by {part}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Am Hochpunkt bei {part} einen Entlüfter einbauen.</translation>
 </message>
 <message>
 <source>The pipework of {thing}</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Das Rohrnetz von {thing}</translation>
 </message>
 <message>
 <source>The pipework between {valves} and {more} more valves</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Das Rohrnetz zwischen {valves} und {more} weiteren Ventilen</translation>
 </message>
 <message>
 <source>The pipework between {valves}</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Das Rohrnetz zwischen {valves}</translation>
 </message>
 <message>
 <source>The pipework behind {valves}</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Das Rohrnetz hinter {valves}</translation>
 </message>
 <message>
-<source>{template} ({{length}} m) has no drain.</source>
+<source>({length} m) has no drain.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>({length} m) hat keine Entleerung.</translation>
 </message>
 <message>
-<source>{template} has no drain at its low point: {{lowest}} lies {{below}} m below {{drains}}.</source>
+<source>has no drain at its low point: {lowest} lies {below} m below {drains}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>hat an seinem Tiefpunkt keine Entleerung: {lowest} liegt {below} m unter {drains}.</translation>
 </message>
 <message>
 <source>Whether the pipework of {thing} can be drained rests on what is not known: {missing}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ob das Rohrnetz von {thing} entleert werden kann, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>Tee in a drain by {part}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Bei {part} eine Entleerung mit T-Stück einbauen.</translation>
 </message>
 <message>
 <source>the vessel in {part}</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>das Ausdehnungsgefäß in {part}</translation>
 </message>
 <message>
 <source>Filled cold to {fill} bar, {vessels} {holds} {held} l of water and should hold {reserve} l in reserve</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Kalt auf {fill} bar gefüllt, {holds} {vessels} {held} l Wasser, und {reserve} l sollten als Vorlage darin sein</translation>
 </message>
 <message>
 <source>: that takes {least} bar.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>: Das verlangt {least} bar.</translation>
 </message>
 <message>
 <source>holds</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>fasst</translation>
 </message>
 <message>
 <source>hold</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>fassen</translation>
 </message>
 <message>
 <source>{thing}: whether its vessel holds a reserve when cold rests on what is not known: {missing}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing}: Ob das Ausdehnungsgefäß kalt eine Wasservorlage hat, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>Fill the cold circuit to {right} bar.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Den kalten Kreis auf {right} bar füllen.</translation>
 </message>
 <message>
 <source>{thing} has no filling link on its sealed water.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat an seinem geschlossenen Kreis keine Füllverbindung.</translation>
 </message>
 <message>
 <source>Tee in a filling link with a double check valve by {thing}, on its {port}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Bei {thing} am Anschluss {port} eine Füllverbindung mit doppeltem Rückflussverhinderer einbauen.</translation>
 </message>
 <message>
 <source>{link} is left connected: after filling it must be taken off.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{link} bleibt verbunden: Nach dem Füllen muss sie abgenommen werden.</translation>
 </message>
 <message>
 <source>Whether {link} is taken off after filling is not known.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ob {link} nach dem Füllen abgenommen wird, ist nicht bekannt.</translation>
 </message>
 <message>
 <source>Take {link} off after filling.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{link} nach dem Füllen abnehmen.</translation>
 </message>
 <message>
 <source>{link} has no double check valve: heating water can be drawn back into the main.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{link} hat keinen doppelten Rückflussverhinderer: Heizwasser kann in den Hausanschluss zurückgesaugt werden.</translation>
 </message>
 <message>
 <source>Whether {link} has a double check valve is not known.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ob {link} einen doppelten Rückflussverhinderer hat, ist nicht bekannt.</translation>
 </message>
 <message>
 <source>Fit a double check valve in {link}, on its supply side.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>In {link} auf der Zulaufseite einen doppelten Rückflussverhinderer einbauen.</translation>
 </message>
 <message>
 <source>{thing} has no filter on its water.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat keinen Filter in seinem Wasser.</translation>
 </message>
 <message>
 <source>Cut a dirt separator {how} into the pipe on {thing}'s {port}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>In das Rohr am Anschluss {port} von {thing} einen Schlammabscheider {how} einsetzen.</translation>
 </message>
 <message>
 <source>with valves</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>mit Ventilen</translation>
 </message>
 <message>
 <source>without valves</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>ohne Ventile</translation>
 </message>
 <message>
 <source>{thing} has no pressure gauge on its sealed water: nothing shows whether it is filled.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat kein Manometer an seinem geschlossenen Kreis: Nichts zeigt, ob er gefüllt ist.</translation>
 </message>
 <message>
 <source>Tee in a pressure gauge by {thing}, on its {port}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Bei {thing} am Anschluss {port} ein Manometer mit T-Stück einbauen.</translation>
 </message>
 <message>
 <source>Every loop by which {thing}'s heat could rise to an emitter or coil can be shut</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Jeder Umlauf, durch den die Wärme von {thing} zu einer Heizfläche oder Heizschlange aufsteigen könnte, kann geschlossen werden</translation>
 </message>
 <message>
 <source>With {valves} shut, {thing}'s heat cannot rise by itself to any emitter or coil</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ist {valves} zu, so kann die Wärme von {thing} nicht von selbst zu einer Heizfläche oder Heizschlange aufsteigen</translation>
 </message>
 <message>
 <source>{thing}'s heat cannot rise by itself to any emitter or coil: there is no loop without a pump</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Die Wärme von {thing} kann nicht von selbst zu einer Heizfläche oder Heizschlange aufsteigen: Es gibt keinen Umlauf ohne Pumpe</translation>
 </message>
 <message>
-<source>{template}, and that heat cannot be switched off.</source>
+<source>, and that heat cannot be switched off.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>, und diese Wärme lässt sich nicht abschalten.</translation>
 </message>
 <message>
-<source>{template}. Whether that heat can be switched off is not known.</source>
+<source>. Whether that heat can be switched off is not known.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>. Ob sich diese Wärme abschalten lässt, ist nicht bekannt.</translation>
 </message>
 <message>
 <source>Join a radiator without valves, above {thing}, to its flow and return, with no pump between.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Über {thing} einen Heizkörper ohne Ventile an Vorlauf und Rücklauf anschließen, ohne Pumpe dazwischen.</translation>
 </message>
 <message>
 <source>{thing} heats a sealed circuit, and no hand-reset high limit is stated for it.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} heizt einen geschlossenen Kreis, und es ist kein von Hand zu entriegelnder Sicherheitstemperaturbegrenzer angegeben.</translation>
 </message>
 <message>
 <source>{thing} heats a sealed circuit, and its high limit resets itself: a hand-reset one is needed.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} heizt einen geschlossenen Kreis, und der Sicherheitstemperaturbegrenzer stellt sich selbst zurück: Er muss von Hand zu entriegeln sein.</translation>
 </message>
 <message>
-<source>{template} Whether its heat can be switched off is not known.</source>
+<source>Whether its heat can be switched off is not known.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ob sich seine Wärme abschalten lässt, ist nicht bekannt.</translation>
 </message>
 <message>
 <source>Use a hand-reset high limit on {thing}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>An {thing} einen von Hand zu entriegelnden Sicherheitstemperaturbegrenzer verwenden.</translation>
 </message>
 <message>
 <source>are</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>sind</translation>
 </message>
 <message>
 <source>is</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>ist</translation>
 </message>
 <message>
 <source>{pipes} {are} plastic and joined to {thing}, which cannot be switched off, with no metal between.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{pipes} {are} aus Kunststoff und ohne Metall dazwischen mit {thing} verbunden, einem Wärmeerzeuger, der sich nicht abschalten lässt.</translation>
 </message>
 <message>
 <source>{pipes} {are} plastic and joined to {thing}: the first {limit} m must be metal.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{pipes} {are} aus Kunststoff und mit {thing} verbunden: Die ersten {limit} m müssen aus Metall sein.</translation>
 </message>
 <message>
 <source>{pipes} {are} plastic, {from} m from {thing} along the pipe: the first {limit} m must be metal.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{pipes} {are} aus Kunststoff, {from} m Rohr von {thing} entfernt: Die ersten {limit} m müssen aus Metall sein.</translation>
 </message>
 <message>
 <source>Whether plastic pipe is too near {thing} rests on what is not known: {missing}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ob Kunststoffrohr zu nahe an {thing} liegt, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>{thing} has no safety valve on its water: nothing limits the pressure.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat kein Sicherheitsventil an seinem Wasser: Nichts begrenzt den Druck.</translation>
 </message>
 <message>
 <source>{thing} has no safety valve that its pressure always reaches: {device} lies beyond {blocker}, which does not let pressure through both ways.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat kein Sicherheitsventil, das sein Druck immer erreicht: {device} liegt hinter {blocker}, und dort geht der Druck nicht in beide Richtungen durch.</translation>
 </message>
 <message>
 <source>Is {valve} close by {thing}? It rests on what is not known: {missing}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Sitzt {valve} nahe an {thing}? Das hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>{thing} has no safety valve on its flow: {valve} stands elsewhere on its water.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat kein Sicherheitsventil am Vorlauf: {valve} sitzt anderswo an seinem Wasser.</translation>
 </message>
 <message>
 <source>{thing} reaches {valve} from its flow only through {blockers}, which can block.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} erreicht {valve} vom Vorlauf aus nur durch {blockers}, und dort kann es verstopfen.</translation>
 </message>
 <message>
 <source>The safety valve nearest to the flow of {thing}, {valve}, stands {at_least}{length} m of pipe away, not within {limit} m.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Das Sicherheitsventil, das dem Vorlauf von {thing} am nächsten ist ({valve}), sitzt {at_least}{length} m Rohr entfernt und nicht innerhalb von {limit} m.</translation>
 </message>
 <message>
 <source>at least</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>mindestens</translation>
 </message>
 <message>
 <source>{thing} can be cut off from {devices} by shutting {valves}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} kann von {devices} abgesperrt werden, indem man {valves} schließt.</translation>
 </message>
 <message>
 <source>{valve} opens at {setting} bar; {weak} must not see more than {lowest} bar.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{valve} öffnet bei {setting} bar; {weak} darf nicht mehr als {lowest} bar ausgesetzt sein.</translation>
 </message>
 <message>
 <source>Does {valve} open before anything it protects is overstrained? It rests on what is not known: {missing}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Öffnet {valve}, bevor etwas von dem überlastet wird, was davon geschützt ist? Das hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>Fit {valve} set at {lowest} bar.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{valve} mit einem Ansprechdruck von {lowest} bar einbauen.</translation>
 </message>
 <message>
 <source>{valves} can blow off {capacity} kW</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{valves} kann {capacity} kW abblasen</translation>
 </message>
 <message>
 <source>the safety valves built in serve only their own</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>die eingebauten Sicherheitsventile schützen nur ihr eigenes Bauteil</translation>
 </message>
 <message>
-<source>{{sources}} can give {{output}} kW to this water, and {blow}.</source>
+<source>{sources} can give {output} kW to this water, and</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{sources} kann {output} kW an dieses Wasser abgeben, und</translation>
 </message>
 <message>
 <source>Can {valves} blow off all the heat of {sources}? It rests on what is not known: {missing}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Kann {valves} die ganze Wärme von {sources} abblasen? Das hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>Fit {valve} with a capacity of {needed} kW at least.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{valve} mit einer Abblaseleistung von mindestens {needed} kW einbauen.</translation>
 </message>
 <message>
 <source>{thing} is on a sealed circuit; whether its heat can be switched off is not known.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} liegt an einem geschlossenen Kreis; ob sich die Wärme abschalten lässt, ist nicht bekannt.</translation>
 </message>
 <message>
 <source>{thing} gives heat that cannot be switched off, and its water is sealed: it reaches no open vent and no feed cistern.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} gibt Wärme ab, die sich nicht abschalten lässt, und der Kreis ist geschlossen: Er erreicht keine offene Entlüftung und keinen Vorlagebehälter.</translation>
 </message>
 <message>
 <source>{thing} has no expansion vessel on its water: nothing takes up the swell when it heats.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat kein Ausdehnungsgefäß an seinem Wasser: Nichts nimmt die Ausdehnung beim Heizen auf.</translation>
 </message>
 <message>
 <source>{thing} has no expansion vessel it can always use: {device} lies beyond {blocker}, which does not let water out and back.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat kein Ausdehnungsgefäß, das immer nutzbar ist: {device} liegt hinter {blocker}, und dort kommt Wasser nicht hinaus und wieder zurück.</translation>
 </message>
 <message>
-<source>{vessel} joins on the outlet side of {pumps}: running, the pump takes its pressure off the rest</source>
-<extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
-</message>
-<message>
-<source>of the circuit.</source>
+<source>{vessel} joins on the outlet side of {pumps}: running, the pump takes its pressure off the rest of the circuit.</source>
 <extracomment>checks/heat_source</extracomment>
 <translation type="unfinished" />
 </message>
 <message>
 <source>In the situation {situation} it falls to {lowest} bar at {place},</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Im Betriebszustand „{situation}“ fällt er an {place} auf {lowest} bar,</translation>
 </message>
 <message>
 <source>where there must be {least} bar at least.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>wo mindestens {least} bar sein müssen.</translation>
 </message>
 <message>
 <source>How low it falls rests on what is not known: {missing}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Wie tief er fällt, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>{vessel} is charged to {charge} bar, above the {fill} bar the circuit is filled to: it holds no water in reserve.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{vessel} hat einen Vordruck von {charge} bar, mehr als die {fill} bar, auf die der Kreis gefüllt ist: Das Gefäß enthält keine Wasservorlage.</translation>
 </message>
 <message>
 <source>{vessel} is charged to {charge} bar and needs {least} bar to carry the water above it.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{vessel} hat einen Vordruck von {charge} bar und braucht {least} bar, um das Wasser darüber zu tragen.</translation>
 </message>
 <message>
 <source>{vessel} is charged to just the {fill} bar that the circuit is filled to: it holds no water in reserve.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{vessel} hat als Vordruck gerade die {fill} bar, auf die der Kreis gefüllt ist: Das Gefäß enthält keine Wasservorlage.</translation>
 </message>
 <message>
 <source>Is {vessel} charged as it must be? It rests on what is not known: {missing}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Hat {vessel} den richtigen Vordruck? Das hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>Charge {vessel} to {right} bar.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{vessel} auf einen Vordruck von {right} bar bringen.</translation>
 </message>
 <message>
 <source>Charge {vessel} to {right} bar and fill the cold circuit to {fill} bar.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{vessel} auf einen Vordruck von {right} bar bringen und den kalten Kreis auf {fill} bar füllen.</translation>
 </message>
 <message>
 <source>{content} l of water swells by {swell} l;</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{content} l Wasser dehnen sich um {swell} l aus;</translation>
 </message>
 <message>
 <source>{vessels} would have to hold {needed} l in all and {hold} {volume} l.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{vessels} müsste zusammen {needed} l haben und {hold} {volume} l.</translation>
 </message>
 <message>
 <source>{vessels}, charged to {charge} bar, can take up nothing below {final} bar: no size would do.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{vessels}, auf {charge} bar Vordruck, kann unter {final} bar nichts aufnehmen: Keine Größe würde genügen.</translation>
 </message>
 <message>
 <source>Filled to {fill} bar too little room is left for it.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Auf {fill} bar gefüllt, bleibt dafür zu wenig Raum.</translation>
 </message>
 <message>
 <source>It must take up the swell and {reserve} l in reserve between {charge} and {final} bar.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Aufzunehmen sind die Ausdehnung und {reserve} l Wasservorlage zwischen {charge} und {final} bar.</translation>
 </message>
 <message>
 <source>With {valves} shut, {thing} is left without {lost}:</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ist {valves} zu, so bleibt {thing} ohne {lost}:</translation>
 </message>
 <message>
 <source>Only secured valves do it: make sure that they stay secured open.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Nur gesicherte Ventile tun es: Stellen Sie sicher, dass sie gesichert offen bleiben.</translation>
 </message>
 <message>
 <source>Is {vessels} large enough for {thing}?</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ist {vessels} groß genug für {thing}?</translation>
 </message>
 <message>
 <source>It rests on what is not known: {missing}.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Das hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>Water with glycol swells more than water; by how much is not reckoned here.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Wasser mit Glykol dehnt sich stärker aus als Wasser; um wie viel, wird hier nicht gerechnet.</translation>
 </message>
 <message>
 <source>The temperatures are beyond those reckoned here.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Die Temperaturen liegen außerhalb dessen, was hier gerechnet wird.</translation>
 </message>
 <message>
 <source>Fit {vessel} in the next size that is large enough, {size} l.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{vessel} in der nächsten ausreichenden Größe einbauen, {size} l.</translation>
 </message>
 <message>
 <source>Whether {cisterns} holds what {baths} draws, {draws} l, is not known: {missing}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ob {cisterns} enthält, was {baths} zapft, nämlich {draws} l, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>{cisterns} holds {content} l; {baths} draws about {draws} l, so it can run dry.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{cisterns} enthält {content} l; {baths} zapft etwa {draws} l, also kann der Behälter leerlaufen.</translation>
 </message>
 <message>
 <source>Fit a cistern that holds {size} l at least in place of {cistern}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Statt {cistern} einen Behälter mit mindestens {size} l einbauen.</translation>
 </message>
 <message>
 <source>The water in {cisterns} stands at {level} m. {parts} {verb} up to {by} m higher, and never {fill}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Das Wasser in {cisterns} steht auf {level} m. {parts} {verb} bis zu {by} m höher und {fill} sich nie.</translation>
 </message>
 <message>
 <source>stand</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>stehen</translation>
 </message>
 <message>
 <source>fill</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>füllen</translation>
 </message>
 <message>
 <source>fills</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>füllt</translation>
 </message>
 <message>
 <source>Whether the water in {cisterns} stands above all that it feeds is not known: {missing}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ob das Wasser in {cisterns} über allem steht, was davon gespeist wird, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Raise {cistern} until its water stands at {level} m.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{cistern} anheben, bis der Wasserspiegel auf {level} m liegt.</translation>
 </message>
 <message>
 <source>{cisterns} {verb} {holds} l, and the {litres} l of water that {they} swell by {swell} l.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{cisterns} {verb} {holds} l, und die {litres} l Wasser, die {they}, dehnen sich um {swell} l aus.</translation>
 </message>
 <message>
 <source>{cisterns} {verb} {holds} l; no feed cistern should hold less than {smallest} l.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{cisterns} {verb} {holds} l; kein Vorlagebehälter sollte weniger als {smallest} l fassen.</translation>
 </message>
 <message>
 <source>it feeds</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>er speist</translation>
 </message>
 <message>
 <source>they feed</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>sie speisen</translation>
 </message>
 <message>
 <source>Whether {cisterns} takes up what the heating water gains is not known: {missing}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ob {cisterns} aufnimmt, was das Heizwasser an Volumen gewinnt, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Fit a cistern that holds {litres} l in place of {cistern}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Statt {cistern} einen Behälter mit {litres} l einbauen.</translation>
 </message>
 <message>
 <source>{cistern} feeds both heating water and hot water: the two can mix.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{cistern} speist Heizwasser und Warmwasser: Beide können sich mischen.</translation>
 </message>
 <message>
 <source>{cistern} is said to serve {serves}, but feeds {feeds} water: the two would share it.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{cistern} soll für {serves} da sein, speist aber {feeds}: Beide würden ihn sich teilen.</translation>
 </message>
 <message>
 <source>{thing} has an open vent but no cold feed: water that is lost is not made up.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat eine offene Entlüftung, aber keine Speiseleitung: Verlorenes Wasser wird nicht ersetzt.</translation>
 </message>
 <message>
 <source>{thing} has an open vent but no cold feed it can always use: {device} lies beyond {blocker}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat eine offene Entlüftung, aber keine Speiseleitung, die immer nutzbar ist: {device} liegt hinter {blocker}.</translation>
 </message>
 <message>
 <source>{thing} can be cut off from its cold feed, {devices}, by shutting {valves}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{thing} kann von der Speiseleitung ({devices}) abgesperrt werden, indem man {valves} schließt.</translation>
 </message>
 <message>
 <source>{thing} is fed from a cistern but has no open vent: steam and swelling water have no way out.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{thing} wird aus einem Behälter gespeist, hat aber keine offene Entlüftung: Dampf und Ausdehnungswasser können nicht entweichen.</translation>
 </message>
 <message>
 <source>{thing} is fed from a cistern but has no open vent it can always use: {device} lies beyond {blocker}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{thing} wird aus einem Behälter gespeist, hat aber keine offene Entlüftung, die immer nutzbar ist: {device} liegt hinter {blocker}.</translation>
 </message>
 <message>
 <source>{thing} is fed from a cistern and has no open vent; whether its feed may be its vent too is not known: {missing}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{thing} wird aus einem Behälter gespeist und hat keine offene Entlüftung; ob die Speiseleitung zugleich Entlüftung sein darf, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>{vent} is too small for {things}: {pipes} has a bore below {least} mm (copper of 22 mm).</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{vent} ist zu klein für {things}: {pipes} hat weniger als {least} mm Innendurchmesser (Kupfer 22 mm).</translation>
 </message>
 <message>
 <source>Whether {vent} has a bore of {least} mm all the way from {things} is not known: {missing}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ob {vent} auf dem ganzen Weg von {things} {least} mm Innendurchmesser hat, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Run {pipes} in {size} mm.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{pipes} in {size} mm ausführen.</translation>
 </message>
 <message>
 <source>{pumps} stands between {vent} and the feed of {feed}: it pumps water over, or draws air in.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{pumps} sitzt zwischen {vent} und der Speiseleitung von {feed}: Die Pumpe fördert Wasser über oder saugt Luft an.</translation>
 </message>
 <message>
 <source>Join the feed of {feed} to the circuit right beside {vent}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Die Speiseleitung von {feed} unmittelbar neben {vent} an den Kreis anschließen.</translation>
 </message>
 <message>
 <source>{pumps} can lift the water in {vent} by {head} m; the vent ends {height} m above the water, so it pumps over.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{pumps} kann das Wasser in {vent} um {head} m heben; die Entlüftung endet {height} m über dem Wasserspiegel, also läuft sie über.</translation>
 </message>
 <message>
 <source>{pumps} sucks on {vent} with {head} m; {above} m of water stands above the vent's tee, so air is drawn in.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{pumps} saugt an {vent} mit {head} m; {above} m Wasser stehen über dem T-Stück der Entlüftung, also wird Luft angesaugt.</translation>
 </message>
 <message>
 <source>{pumps} has {vent} and the feed of {feed} on its delivery side, and sucks on the circuit with up to {head} m; {above} m of water stands above it, so air can be drawn in.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{pumps} hat {vent} und die Speiseleitung von {feed} auf der Druckseite und saugt am Kreis mit bis zu {head} m; {above} m Wasser stehen darüber, also kann Luft angesaugt werden.</translation>
 </message>
 <message>
 <source>{vent} ends {height} m above the water; {least} m is the least.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{vent} endet {height} m über dem Wasserspiegel; {least} m sind das Mindeste.</translation>
 </message>
 <message>
 <source>Whether {vent} can be pumped over or draw air is not known: {missing}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ob {vent} überlaufen oder Luft ansaugen kann, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>End {vent} {height} mm above the water.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{vent} {height} mm über dem Wasserspiegel enden lassen.</translation>
 </message>
 <message>
 <source>{thing} has no open vent on its hot side: when it boils, steam has no way out.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat auf der Warmseite keine offene Entlüftung: Siedet das Wasser, kann Dampf nicht entweichen.</translation>
 </message>
 <message>
 <source>{thing} has no open vent that its hot side can always use: {device} lies beyond {blocker}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat keine offene Entlüftung, die der Warmseite immer offen steht: {device} liegt hinter {blocker}.</translation>
 </message>
 <message>
 <source>Run an open vent in 22 mm from the top of {store} up over {cistern}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Eine offene Entlüftung in 22 mm oben von {store} bis über {cistern} führen.</translation>
 </message>
 <message>
 <source>The pumps' pressure between {vent} and the feed of {feed} lifts the water in the vent by up to {up} m and lowers it by up to {down} m: it runs over, or air is drawn in.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Der Pumpendruck zwischen {vent} und der Speiseleitung von {feed} hebt das Wasser in der Entlüftung um bis zu {up} m und senkt es um bis zu {down} m: Es läuft über, oder Luft wird angesaugt.</translation>
 </message>
 <message>
 <source>the flows cannot be solved</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>die Volumenströme lassen sich nicht lösen</translation>
 </message>
 <message>
 <source>The pumps' pressure between {vent} and the feed of {feed}, beside gravity hot water, is not known: {missing}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Der Pumpendruck zwischen {vent} und der Speiseleitung von {feed}, neben Warmwasser durch Schwerkraft, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>{vent} and the feed of {feed} join the circuit at places that no pipe joins within {most} mm: the pump's pressure comes between them.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{vent} und die Speiseleitung von {feed} treffen an Stellen auf den Kreis, die kein Rohr innerhalb von {most} mm verbindet: Der Pumpendruck liegt dazwischen.</translation>
 </message>
 <message>
 <source>{vent} and the feed of {feed} join the circuit {length} mm apart along the pipe; {most} mm is the most.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{vent} und die Speiseleitung von {feed} treffen, am Rohr entlang gemessen, {length} mm auseinander auf den Kreis; {most} mm sind das Höchste.</translation>
 </message>
 <message>
 <source>Whether {vent} and the feed of {feed} join the circuit within {most} mm of one another is not known: {missing}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ob {vent} und die Speiseleitung von {feed} innerhalb von {most} mm voneinander auf den Kreis treffen, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Join {vent} to the circuit right beside the feed of {feed}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{vent} unmittelbar neben der Speiseleitung von {feed} an den Kreis anschließen.</translation>
 </message>
 <message>
 <source>{vent} ends over {over}, but {feeding} feeds the water it vents.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{vent} endet über {over}, aber {feeding} speist das Wasser, das darüber entlüftet wird.</translation>
 </message>
 <message>
 <source>Whether {vent} ends over {feeding}, which feeds its water, is not known: {missing}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ob {vent} über {feeding} endet, wovon dieses Wasser gespeist wird, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Bring {vent} over {cistern}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{vent} über {cistern} führen.</translation>
 </message>
 <message>
 <source>{vent} does not rise all the way from {things}: {pipes} falls on the way up, by {by} m. Steam and air cannot pass a dip.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{vent} steigt nicht durchweg von {things} an: {pipes} fällt auf dem Weg nach oben um {by} m. An einer solchen Senke kommen Dampf und Luft nicht vorbei.</translation>
 </message>
 <message>
 <source>Whether {vent} rises all the way from {things} is not known: {missing}.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ob {vent} durchweg von {things} ansteigt, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>{store} is joined to {mains} with no cistern between: it is not made for mains pressure.</source>
 <extracomment>checks/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>{store} ist ohne Behälter dazwischen mit {mains} verbunden: Dieser Speicher ist nicht für den Druck des Hausanschlusses gebaut.</translation>
 </message>
 <message>
 <source>Run the {ways} to {takers} and back in larger pipe: {sizes}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{ways} zu {takers} und zurück in größerem Rohr ausführen: {sizes}.</translation>
 </message>
 <message>
 <source>ways</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Die Wege</translation>
 </message>
 <message>
 <source>way</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Den Weg</translation>
 </message>
 <message>
 <source>{new} mm in place of {old} mm</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{new} mm statt {old} mm</translation>
 </message>
 <message>
 <source>Whether that is excused rests on what is not known: {missing}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Ob das entschuldigt ist, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>Join {device} to a tee right at the {port} of {thing}</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{device} an ein T-Stück unmittelbar am Anschluss {port} von {thing} anschließen</translation>
 </message>
 <message>
 <source>, with nothing between: take out {between}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>, ohne etwas dazwischen: {between} ausbauen.</translation>
 </message>
 <message>
 <source>an expansion vessel</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>ein Ausdehnungsgefäß</translation>
 </message>
 <message>
 <source>{vessel} of {size} l</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{vessel} mit {size} l</translation>
 </message>
 <message>
 <source>{vessel}, charged to {charge} bar,</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{vessel}, Vordruck {charge} bar,</translation>
 </message>
 <message>
 <source>Fit {vessel} on a tee right at the {port} of {thing}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{vessel} mit T-Stück unmittelbar am Anschluss {port} von {thing} einbauen.</translation>
 </message>
 <message>
 <source>Fit a safety valve on the flow, right at {thing}, and lead its outlet to a safe place.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Ein Sicherheitsventil am Vorlauf unmittelbar bei {thing} einbauen und seine Abblaseleitung an einen sicheren Ort führen.</translation>
 </message>
 <message>
 <source>{thing}: {question}</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{thing}: {question}</translation>
 </message>
 <message>
 <source>It can't be computed: {why}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Es lässt sich nicht berechnen: {why}.</translation>
 </message>
 <message>
 <source>the whole circuit</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>der ganze Kreis</translation>
 </message>
 <message>
 <source>{name}, at {where}, {why}</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{name}, bei {where}, {why}</translation>
 </message>
 <message>
-<source> (Between {low} and {high} l/min if the resistances that the drawing does not give are twice or half the usual.)</source>
+<source>(Between {low} and {high} l/min if the resistances that the drawing does not give are twice or half the usual.)</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>(Zwischen {low} und {high} l/min, wenn die Widerstände, die die Zeichnung nicht nennt, doppelt oder halb so groß sind wie üblich.)</translation>
 </message>
 <message>
 <source>heating and hot water together</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Heizung und Warmwasser zusammen</translation>
 </message>
 <message>
 <source>{thing}: whether its coil bears the sealed circuit rests on what is not known: {missing}.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing}: Ob die Heizschlange den geschlossenen Kreis aushält, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>The coil of {store} bears {bears} bar at most; {valve} opens at {set} bar, so it must bear {needed} bar.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Die Heizschlange von {store} hält höchstens {bears} bar aus; {valve} öffnet bei {set} bar, also muss sie {needed} bar aushalten.</translation>
 </message>
 <message>
 <source>Heated water can push back from {thing} into {main}: no check valve stands in the way.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Erwärmtes Wasser kann von {thing} nach {main} zurückdrücken: Auf dem Weg sitzt kein Rückflussverhinderer.</translation>
 </message>
 <message>
 <source>{reducers} does not stop it: a reducing valve is no check valve.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{reducers} hält es nicht auf: Ein Druckminderer ist kein Rückflussverhinderer.</translation>
 </message>
 <message>
 <source>{thing} names no motorised valve that its energy cut-out shuts: if its thermostat fails, nothing stops the heat.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} nennt kein Motorventil, das der Sicherheitstemperaturbegrenzer schließt: Versagt der Thermostat, hält nichts die Wärme auf.</translation>
 </message>
 <message>
 <source>The energy cut-out of {store} acts on {valve}, which is no motorised valve.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Der Sicherheitstemperaturbegrenzer von {store} wirkt auf {valve}, und das ist kein Motorventil.</translation>
 </message>
 <message>
 <source>The energy cut-out of {store} acts on {valve}, a three-port valve: it is never shut both ways, so it does not serve.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Der Sicherheitstemperaturbegrenzer von {store} wirkt auf {valve}, ein Dreiwegeventil: Es ist nie in beide Richtungen zu und taugt dafür nicht.</translation>
 </message>
 <message>
 <source>The energy cut-out of {store} shuts {valve}, and heat still reaches its coil by another way.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Der Sicherheitstemperaturbegrenzer von {store} schließt {valve}, und die Wärme erreicht die Heizschlange doch auf einem anderen Weg.</translation>
 </message>
 <message>
 <source>The energy cut-out of {store} acts on {valve}, which does not rest shut when its supply fails: the cut-out cannot shut it.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Der Sicherheitstemperaturbegrenzer von {store} wirkt auf {valve}, das bei Stromausfall nicht schließt: Der Begrenzer kann es nicht schließen.</translation>
 </message>
 <message>
 <source>{thing}: whether its energy cut-out can shut {valve} rests on what is not known: {missing}.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing}: Ob der Sicherheitstemperaturbegrenzer {valve} schließen kann, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>Whether that matters rests on what is not known: {missing}.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Ob das eine Rolle spielt, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>{thing} has no expansion relief valve: nothing limits the pressure when its water swells.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat kein Ausdehnungs-Sicherheitsventil: Nichts begrenzt den Druck, wenn das Wasser sich ausdehnt.</translation>
 </message>
 <message>
 <source>{thing} has no expansion relief valve that its pressure always reaches: {device} lies beyond {blocker}, which does not let pressure through both ways.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat kein Ausdehnungs-Sicherheitsventil, das sein Druck immer erreicht: {device} liegt hinter {blocker}, und dort geht der Druck nicht in beide Richtungen durch.</translation>
 </message>
 <message>
 <source>{thing}: whether an immersion heater is cut off rests on what is not known: {missing}.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing}: Ob ein Elektro-Heizstab abgeschaltet wird, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>{thing} has an immersion heater of {power} kW without a cut-out.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat einen Elektro-Heizstab von {power} kW ohne Begrenzer.</translation>
 </message>
 <message>
 <source>Fit an immersion heater with a hand-reset cut-out in {store}.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>In {store} einen Elektro-Heizstab mit von Hand zu entriegelndem Begrenzer einbauen.</translation>
 </message>
 <message>
-<source> Whether that matters rests on what is not known: {missing}.</source>
+<source>It can be cut off from {others} too.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
-</message>
-<message>
-<source> It can be cut off from {others} too.</source>
-<extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Auch von {others} kann abgesperrt werden.</translation>
 </message>
 <message>
 <source>{thing} does not stand on the relief port of {store}, where it would feel the heat.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} sitzt nicht am Abblaseanschluss von {store}, wo die Wärme zu spüren wäre.</translation>
 </message>
 <message>
 <source>Whether it must rests on what is not known: {missing}.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Ob das sein muss, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>{thing}: whether it is set right rests on what is not known: {missing}.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing}: Ob das Ventil richtig eingestellt ist, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>{thing} is set at {set} °C, above {limit} °C: the store may boil before it opens.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} ist auf {set} °C eingestellt, mehr als {limit} °C: Der Speicher kann sieden, bevor es öffnet.</translation>
 </message>
 <message>
 <source>{thing} is set at {set} bar, above the highest pressure of {store}, {limit} bar.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} ist auf {set} bar eingestellt, mehr als der Höchstdruck von {store}, {limit} bar.</translation>
 </message>
 <message>
 <source>{reducers} is set at {set} bar, above {limit} bar, which is {share} of what {thing} opens at: it will weep at every heating.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{reducers} ist auf {set} bar eingestellt, mehr als {limit} bar, das sind {share} dessen, wobei {thing} öffnet: Es wird bei jedem Aufheizen tropfen.</translation>
 </message>
 <message>
 <source>Whether the pressure that comes to {thing} is low enough rests on what is not known: {missing}.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Ob der Druck, der bei {thing} ankommt, niedrig genug ist, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>{thing} is fed by {mains} with no reducing valve between.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} wird von {mains} ohne Druckminderer dazwischen gespeist.</translation>
 </message>
 <message>
 <source>The main stands at {standing} bar, above the store's highest pressure, {limit} bar.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Der Hausanschluss steht unter {standing} bar, mehr als der Höchstdruck des Speichers, {limit} bar.</translation>
 </message>
 <message>
 <source>Whether the main stands above what the store is made for is not known: {missing}.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Ob der Hausanschluss unter mehr Druck steht, als der Speicher aushält, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>The main stands at {standing} bar, below the store's highest pressure, {limit} bar, but it rises at night.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Der Hausanschluss steht unter {standing} bar, weniger als der Höchstdruck des Speichers, {limit} bar, aber nachts steigt er.</translation>
 </message>
 <message>
 <source>{thing} is made for {limit} bar at most, and {reducers} is set at {set} bar.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} ist für höchstens {limit} bar gebaut, und {reducers} ist auf {set} bar eingestellt.</translation>
 </message>
 <message>
 <source>{thing}: whether a thermostat can stop its heat rests on what is not known: {missing}.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing}: Ob ein Thermostat die Wärme abstellen kann, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>{thing} has no store thermostat that stops its heat.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat keinen Speicherthermostat, der die Wärme abstellt.</translation>
 </message>
 <message>
 <source>{thing} has no store thermostat that stops its heat: shutting what {others} acts on does not.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat keinen Speicherthermostat, der die Wärme abstellt: Schließt, worauf {others} wirkt, so genügt das nicht.</translation>
 </message>
 <message>
 <source>{thing}: whether it is charged as the reducing valve asks rests on what is not known: {missing}.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing}: Ob der Vordruck zum Druckminderer passt, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
-<source>{thing} is charged to {charge} bar, and {reducer} before it is set at {set} bar: </source>
+<source>{thing} is charged to {charge} bar, and {reducer} before it is set at {set} bar:</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat einen Vordruck von {charge} bar, und {reducer} davor ist auf {set} bar eingestellt:</translation>
 </message>
 <message>
 <source>it takes up nothing until the pressure has climbed to its charge.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Das Gefäß nimmt nichts auf, bevor der Druck auf den Vordruck gestiegen ist.</translation>
 </message>
 <message>
 <source>it is partly full of water before anything is heated.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Das Gefäß ist zum Teil voll Wasser, bevor etwas erwärmt wird.</translation>
 </message>
 <message>
 <source>Charge {vessel} to {right} bar, as the reducing valve is set.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{vessel} auf einen Vordruck von {right} bar bringen, wie der Druckminderer eingestellt ist.</translation>
 </message>
 <message>
 <source>{thing}: whether its vessel is large enough rests on what is not known: {missing}.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing}: Ob das Ausdehnungsgefäß groß genug ist, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>{thing} takes up {taken} l between {fill} bar and {final} bar, and the water of {stores} swells by {swell} l from {cold} °C to {hot} °C.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} nimmt zwischen {fill} bar und {final} bar {taken} l auf, und das Wasser von {stores} dehnt sich von {cold} °C bis {hot} °C um {swell} l aus.</translation>
 </message>
 <message>
 <source>It is charged at {charge} bar.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Der Vordruck beträgt {charge} bar.</translation>
 </message>
 <message>
 <source>A vessel charged at {fill} bar must hold {needed} l</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein Gefäß mit {fill} bar Vordruck muss {needed} l fassen</translation>
 </message>
 <message>
 <source>, so {size} l is the next size made.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>, also ist {size} l die nächste hergestellte Größe.</translation>
 </message>
 <message>
 <source>{thing} has no temperature relief valve: nothing lets its water out before it can boil.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat kein Temperatur-Sicherheitsventil: Nichts lässt das Wasser ab, bevor es sieden kann.</translation>
 </message>
 <message>
 <source>{thing} has no temperature relief valve that its pressure always reaches: {device} lies beyond {blocker}, which does not let pressure through both ways.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} hat kein Temperatur-Sicherheitsventil, das sein Druck immer erreicht: {device} liegt hinter {blocker}, und dort geht der Druck nicht in beide Richtungen durch.</translation>
 </message>
 <message>
 <source>{thing} is heated by {sources}, whose heat nothing can stop.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing} wird von {sources} erwärmt, und diese Wärme kann nichts abstellen.</translation>
 </message>
 <message>
 <source>{thing}: whether its heat can be stopped rests on what is not known: {missing}.</source>
 <extracomment>checks/store</extracomment>
-<translation type="unfinished" />
+<translation>{thing}: Ob die Wärme abgestellt werden kann, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>Fit a temperature relief valve on the relief port of {store}, through a tundish.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Am Abblaseanschluss von {store} ein Temperatur-Sicherheitsventil einbauen, das durch einen Ablauftrichter abbläst.</translation>
 </message>
 <message>
 <source>Fit an expansion relief valve on the cold feed right at {store}, through a tundish.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>In den Kaltwasserzulauf unmittelbar bei {store} ein Ausdehnungs-Sicherheitsventil einbauen, das durch einen Ablauftrichter abbläst.</translation>
 </message>
 <message>
 <source>Move {valve} to the relief port of {store}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{valve} an den Abblaseanschluss von {store} versetzen.</translation>
 </message>
 <message>
 <source>Fit a check valve in the cold feed of {store}, on the main's side of all that it needs.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>In den Kaltwasserzulauf von {store} einen Rückflussverhinderer einbauen, auf der Seite des Hausanschlusses vor allem, was der Speicher braucht.</translation>
 </message>
 <message>
 <source>Move {vessel} to the cold feed right at {store}</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{vessel} an den Kaltwasserzulauf unmittelbar bei {store} versetzen</translation>
 </message>
 <message>
 <source>Fit an expansion vessel for drinking water on the cold feed right at {store}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>In den Kaltwasserzulauf unmittelbar bei {store} ein Ausdehnungsgefäß für Trinkwasser einbauen.</translation>
 </message>
 <message>
 <source>Fit an expansion vessel for drinking water of {size} l on the cold feed right at {store}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>In den Kaltwasserzulauf unmittelbar bei {store} ein Ausdehnungsgefäß für Trinkwasser mit {size} l einbauen.</translation>
 </message>
 <message>
 <source>Charge {vessel} at {bar} bar, as the reducing valve is set.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{vessel} auf einen Vordruck von {bar} bar bringen, wie der Druckminderer eingestellt ist.</translation>
 </message>
 <message>
 <source>Fit a vessel of {size} l, charged at {bar} bar, in place of {vessel}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Statt {vessel} ein Ausdehnungsgefäß mit {size} l und {bar} bar Vordruck einbauen.</translation>
 </message>
 <message>
 <source>Fit a reducing valve set at {bar} bar where the main comes in.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Wo der Hausanschluss hereinkommt, einen auf {bar} bar eingestellten Druckminderer einbauen.</translation>
 </message>
 <message>
 <source>Set {valves} at {bar} bar.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{valves} auf {bar} bar einstellen.</translation>
 </message>
 <message>
 <source>Fit a valve set at 90 °C in place of {valve}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Statt {valve} ein auf 90 °C eingestelltes Ventil einbauen.</translation>
 </message>
 <message>
 <source>Set {reducers} at {bar} bar.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{reducers} auf {bar} bar einstellen.</translation>
 </message>
 <message>
 <source>Fit a valve set at {bar} bar in place of {valve}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Statt {valve} ein auf {bar} bar eingestelltes Ventil einbauen.</translation>
 </message>
 <message>
-<source>{template} Whether it needs one rests on what is not known: {{missing}}.</source>
+<source>Whether it needs one rests on what is not known: {missing}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>Ob eines nötig ist, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>A competent person must confirm the structure.</source>
 <extracomment>checks/structure</extracomment>
-<translation type="unfinished" />
+<translation>Ein Fachkundiger muss das Tragwerk bestätigen.</translation>
 </message>
 <message>
 <source>Whether the floor carries {store} filled rests on what is not known: {missing}.</source>
 <extracomment>checks/structure</extracomment>
-<translation type="unfinished" />
+<translation>Ob der Boden {store} gefüllt trägt, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
-<source>{{store}} weighs {{least}}{{weight}} kg filled and loads the floor under it with {{load}} kN/m², more than the {{capacity}} kN/m² it is stated to carry. {confirm}</source>
+<source>{store} weighs {least}{weight} kg filled and loads the floor under it with {load} kN/m², more than the {capacity} kN/m² it is stated to carry.</source>
 <extracomment>checks/structure</extracomment>
-<translation type="unfinished" />
+<translation>{store} wiegt gefüllt {least}{weight} kg und belastet den Boden darunter mit {load} kN/m², mehr als die angegebene Tragfähigkeit von {capacity} kN/m².</translation>
 </message>
 <message>
 <source>{thing} mixes hot from {store}, which is reduced, with cold straight from {main}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{thing} mischt Warmes aus {store} unter gemindertem Druck mit Kaltem geradewegs aus {main}.</translation>
 </message>
 <message>
 <source>At rest the main stands at {standing} bar and can lift the expansion relief, set at {relief} bar.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>In Ruhe steht der Hausanschluss unter {standing} bar und kann das Ausdehnungs-Sicherheitsventil öffnen, das auf {relief} bar eingestellt ist.</translation>
 </message>
 <message>
 <source>Whether the main can lift the store's expansion relief is not known: {missing}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Ob der Hausanschluss das Ausdehnungs-Sicherheitsventil des Speichers öffnen kann, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Take the cold of {thing} from behind {reducer}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Das Kaltwasser von {thing} hinter {reducer} abnehmen.</translation>
 </message>
 <message>
 <source>{thing} can be given water above {limit} °C by {giver}:</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{thing} kann von {giver} Wasser über {limit} °C bekommen:</translation>
 </message>
 <message>
 <source>{valves} is set too high, to {setting} °C.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{valves} ist zu hoch eingestellt, auf {setting} °C.</translation>
 </message>
 <message>
 <source>no blending valve stands between.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Kein Mischventil sitzt dazwischen.</translation>
 </message>
 <message>
 <source>How heavy that is rests on what is not known: {missing}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Wie schwer das wiegt, hängt an Unbekanntem: {missing}.</translation>
 </message>
 <message>
 <source>Whether {thing} needs a blending valve, or has one that is set low enough, is not known: {missing}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Ob {thing} ein Mischventil braucht oder eines hat, das niedrig genug eingestellt ist, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Set {valves} to {setting} °C.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{valves} auf {setting} °C einstellen.</translation>
 </message>
 <message>
 <source>Fit a blending valve set to {setting} °C before {thing}, with cold from {supply}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Vor {thing} ein auf {setting} °C eingestelltes Mischventil einbauen, mit Kaltwasser von {supply}.</translation>
 </message>
 <message>
 <source>The cold of {taps} is drawn between {thing} and its check valve.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Das Kaltwasser von {taps} wird zwischen {thing} und dem Rückflussverhinderer entnommen.</translation>
 </message>
 <message>
 <source>Take the cold of {taps} from before {check}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Das Kaltwasser von {taps} vor {check} abnehmen.</translation>
 </message>
 <message>
 <source>Heating water of {thing} can come into drinking water at {goal}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Heizwasser von {thing} kann bei {goal} ins Trinkwasser gelangen.</translation>
 </message>
 <message>
 <source>Water of {thing} can be drawn back into {goal}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Wasser von {thing} kann nach {goal} zurückgesaugt werden.</translation>
 </message>
 <message>
 <source>Foul water can be drawn back from {thing} into {goal}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Schmutzwasser kann von {thing} nach {goal} zurückgesaugt werden.</translation>
 </message>
 <message>
 <source>On the way there is only {by}: that is not enough.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Auf dem Weg ist nur {by}: Das genügt nicht.</translation>
 </message>
 <message>
 <source>{link} is left connected, and without a double check valve.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{link} bleibt verbunden und hat keinen doppelten Rückflussverhinderer.</translation>
 </message>
 <message>
 <source>Heating water of {thing} is joined for good to drinking water at {goal}, only check valves between.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Heizwasser von {thing} ist bei {goal} dauernd mit Trinkwasser verbunden, nur Rückflussverhinderer sitzen dazwischen.</translation>
 </message>
 <message>
 <source>Whether water of {thing} can come into drinking water is not known: {missing}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Ob Wasser von {thing} ins Trinkwasser gelangen kann, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Take {link} off after filling, and give it a double check valve.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{link} nach dem Füllen abnehmen und mit einem doppelten Rückflussverhinderer ausrüsten.</translation>
 </message>
 <message>
 <source>Take out {pipe}, which joins the two waters.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{pipe} ausbauen, das die beiden Wasser verbindet.</translation>
 </message>
 <message>
 <source>{thing} is at the end of {metres} m of uninsulated hot pipe from {start}; the guidance allows {limit} m of that diameter.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{thing} sitzt am Ende von {metres} m ungedämmter Warmwasserleitung ab {start}; die Richtlinie erlaubt {limit} m bei diesem Durchmesser.</translation>
 </message>
 <message>
 <source>Whether the hot pipe to {thing} is short enough is not known: {missing}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Ob die Warmwasserleitung zu {thing} kurz genug ist, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Insulate the hot pipe to {thing}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Die Warmwasserleitung zu {thing} dämmen.</translation>
 </message>
 <message>
 <source>{thing} can pass {over} °C, and no blending valve set to {limit} °C or less stands before {outlets}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{thing} kann {over} °C abgeben, und vor {outlets} sitzt kein auf {limit} °C oder weniger eingestelltes Mischventil.</translation>
 </message>
 <message>
 <source>Whether {thing} can send water to an outlet that is far too hot is not known: {missing}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Ob {thing} viel zu heißes Wasser an eine Zapfstelle schicken kann, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Set the thermostat of {thing} to {set} °C.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Den Thermostat von {thing} auf {set} °C einstellen.</translation>
 </message>
 <message>
 <source>Fit a blending valve set to {set} °C in the hot outlet of {thing}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>In den Warmwasseraustritt von {thing} ein auf {set} °C eingestelltes Mischventil einbauen.</translation>
 </message>
 <message>
 <source>Whether hot water comes to {thing} within {limit} s is not known: {missing}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Ob warmes Wasser binnen {limit} s bei {thing} ankommt, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>{thing} waits {wait} s for hot water: {litres} l stand in the pipe from {giver} and run out at {flow} l/min; {limit} s are allowed.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{thing} wartet {wait} s auf warmes Wasser: {litres} l stehen in der Leitung von {giver} und laufen mit {flow} l/min ab; {limit} s sind erlaubt.</translation>
 </message>
 <message>
 <source>{thing} never gets hot water: {giver} gives none.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{thing} bekommt nie warmes Wasser: {giver} gibt keines.</translation>
 </message>
 <message>
 <source>It gives {flow} l/min where {need} l/min are needed.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Er gibt {flow} l/min, gebraucht werden {need} l/min.</translation>
 </message>
 <message>
 <source>It runs at {running} bar where a mains-fed store needs {for_store} bar.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Sein Fließdruck beträgt {running} bar, ein geschlossener Speicher braucht {for_store} bar.</translation>
 </message>
 <message>
 <source>{outlet}, {rise} m above it, is left with {left} bar where {least} bar are needed.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Für {outlet}, {rise} m darüber, bleiben {left} bar, gebraucht werden {least} bar.</translation>
 </message>
 <message>
 <source>{thing} is too weak.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{thing} ist zu schwach.</translation>
 </message>
 <message>
 <source>Whether {thing} is strong enough for what it feeds is not known: {missing}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Ob {thing} für alles stark genug ist, was daran hängt, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Water can leave {thing} backwards by its secondary return to {goal}: no check valve stops it.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Wasser kann {thing} rückwärts durch die Zirkulationsleitung nach {goal} verlassen: Kein Rückflussverhinderer hält es auf.</translation>
 </message>
 <message>
 <source>Water can leave {thing} backwards by its secondary return: no check valve stops it.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Wasser kann {thing} rückwärts durch die Zirkulationsleitung verlassen: Kein Rückflussverhinderer hält es auf.</translation>
 </message>
 <message>
 <source>Cut a check valve into the secondary return of {thing}, pointing to the store.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>In die Zirkulationsleitung von {thing} einen Rückflussverhinderer einsetzen, der zum Speicher zeigt.</translation>
 </message>
 <message>
 <source>{main} comes to {things} with no valve on the way that can be shut by hand.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{main} führt zu {things}, ohne dass auf dem Weg ein Ventil von Hand geschlossen werden kann.</translation>
 </message>
 <message>
 <source>{more} more</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{more} weitere</translation>
 </message>
 <message>
 <source>Fit a stop valve right at {main}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Unmittelbar bei {main} ein Absperrventil einbauen.</translation>
 </message>
 <message>
 <source>{thing} is kept at {setting} °C: below {least} °C legionella can live in it.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>{thing} wird auf {setting} °C gehalten: Unter {least} °C können Legionellen darin leben.</translation>
 </message>
 <message>
 <source>Whether {thing} is kept hot enough against legionella is not known: {missing}.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Ob {thing} gegen Legionellen heiß genug gehalten wird, ist nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Set the thermostat of {thing} to {least} °C.</source>
 <extracomment>checks/supply</extracomment>
-<translation type="unfinished" />
+<translation>Den Thermostat von {thing} auf {least} °C einstellen.</translation>
 </message>
 <message>
 <source>Take {valves} out of the pipe.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{valves} aus dem Rohr ausbauen.</translation>
 </message>
 <message>
 <source>Join {device} to the {port} right at {part}.</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{device} an den Anschluss {port} unmittelbar bei {part} anschließen.</translation>
 </message>
 <message>
 <source>{valve} (leg {leg})</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{valve} (Weg {leg})</translation>
 </message>
 <message>
 <source>{these} and {more} more</source>
 <extracomment>checks</extracomment>
-<translation type="unfinished" />
+<translation>{these} und {more} weitere</translation>
 </message>
 <message>
 <source>the ways of the circuit are too many to follow</source>
@@ -8747,7 +8762,7 @@
 <translation type="unfinished" />
 </message>
 <message>
-<source> to {leg}</source>
+<source>to {leg}</source>
 <extracomment>figures</extracomment>
 <translation type="unfinished" />
 </message>
@@ -8767,6 +8782,21 @@
 <translation type="unfinished" />
 </message>
 <message>
+<source>its design flow</source>
+<extracomment>figures</extracomment>
+<translation>der Auslegungsvolumenstrom</translation>
+</message>
+<message>
+<source>{part} is set to give its design flow</source>
+<extracomment>figures</extracomment>
+<translation>{part} ist auf den eigenen Auslegungsvolumenstrom eingestellt</translation>
+</message>
+<message>
+<source>{part} is set to give {other} its design flow</source>
+<extracomment>figures</extracomment>
+<translation>{part} ist auf den Auslegungsvolumenstrom von {other} eingestellt</translation>
+</message>
+<message>
 <source>as set</source>
 <extracomment>figures</extracomment>
 <translation type="unfinished" />
@@ -8777,14 +8807,14 @@
 <translation type="unfinished" />
 </message>
 <message>
-<source>{name}: kv as {}</source>
+<source>{part}: {how}</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>{part}: {how}</translation>
 </message>
 <message>
-<source>{{name}}: {how}</source>
+<source>{part}: kv as {what}</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>{part}: Kv-Wert wie {what}</translation>
 </message>
 <message>
 <source>{name}: its bends, not counted, as so much more pipe</source>
@@ -8872,11 +8902,6 @@
 <translation type="unfinished" />
 </message>
 <message>
-<source>{part} its</source>
-<extracomment>figures</extracomment>
-<translation type="unfinished" />
-</message>
-<message>
 <source>is set to give</source>
 <extracomment>figures</extracomment>
 <translation type="unfinished" />
@@ -8890,6 +8915,16 @@
 <source>common practice, no source</source>
 <extracomment>figures</extracomment>
 <translation type="unfinished" />
+</message>
+<message>
+<source>pressure across it at its output's flow</source>
+<extracomment>figures</extracomment>
+<translation>Druckverlust beim Volumenstrom seiner Leistung</translation>
+</message>
+<message>
+<source>kv once open</source>
+<extracomment>figures</extracomment>
+<translation>Kv-Wert in geöffnetem Zustand</translation>
 </message>
 <message>
 <source>motor valve</source>
@@ -8953,16 +8988,6 @@
 </message>
 <message>
 <source>tee, through the branch</source>
-<extracomment>figures</extracomment>
-<translation type="unfinished" />
-</message>
-<message>
-<source>{part}: pressure across it at its output's flow</source>
-<extracomment>figures</extracomment>
-<translation type="unfinished" />
-</message>
-<message>
-<source>{part}: kv once open</source>
 <extracomment>figures</extracomment>
 <translation type="unfinished" />
 </message>

@@ -97,7 +97,7 @@ def _one(plant: Plant, body: SolvedBody) -> Figure:
 
 def _spares(flows: DesignFlows) -> Iterator[Spare]:
     """For each taker, in the situation that valves are set in: the one that asks most of the pump first."""
-    order = {name: place for place, name in enumerate(SETTING_ORDER)}
+    order: dict[str, int] = {name: place for place, name in enumerate(SETTING_ORDER)}
     done: set[str] = set()
     for run in sorted(flows.runs, key=lambda each: order.get(each.situation.name, len(order))):
         needs = [need for pump in flows.body.pumps if (need := flows.needed(run, pump)) is not None]

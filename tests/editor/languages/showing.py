@@ -35,7 +35,9 @@ INTERNAL = {"keep", "kept", "removeprefix", "startswith", "partition", "import_m
 def all_texts() -> dict[str, str]:
     """Each text with its section, in the order of sections and of the code. A text stands in its first section."""
     found: dict[str, str] = {}
-    for section, text in _each():
+    for section, told in _each():
+        # The window looks texts up without the space at their edges.
+        text = told.strip()
         if re.search(r"[^\W\d_]{2}|^[^\W\d_]+$", text):
             found.setdefault(text, section)
     return found
@@ -47,7 +49,9 @@ def _each() -> Iterator[tuple[str, str]]:
     yield from _parts()
     for grade in Grade:
         yield "checks/words", grade.value
-    for row in sorted(path.name for path in ROOT.iterdir() if path.name not in ("editor", "checks", "figures")):
+    for row in sorted(
+        path.name for path in ROOT.iterdir() if path.name not in ("editor", "checks", "figures")
+    ):
         yield from _row(ROOT / row, row.removesuffix(".py"))
     yield from _row(ROOT / "checks", "checks")
     yield from _row(ROOT / "figures", "figures")
@@ -62,7 +66,9 @@ def _each() -> Iterator[tuple[str, str]]:
         yield "checks/titles", check.lesson.title
     for check in checks().values():
         lesson = check.lesson
-        yield from ((f"checks/lessons/{check.topic}", text) for text in (lesson.flags, lesson.why, lesson.remedy))
+        yield from (
+            (f"checks/lessons/{check.topic}", text) for text in (lesson.flags, lesson.why, lesson.remedy)
+        )
     for check in checks().values():
         yield "checks/sources", check.lesson.source
     for fault in faults().values():
@@ -136,18 +142,18 @@ def prose(tree: ast.AST) -> Iterator[str]:
             skipped.add(node.value)
     is_marked = set(marked(tree))
     for node, text in _literals(tree):
-        stripped = text.strip()
-        if node in skipped:
-            continue
-        if text in is_marked:
+        if node not in skipped and (
+            text in is_marked or (" " in text.strip() and not NO_PROSE.match(text.strip()))
+        ):
             yield text
-        elif " " in stripped and not NO_PROSE.match(stripped):
-            yield stripped
 
 
 def _literals(tree: ast.AST) -> list[tuple[ast.Constant, str]]:
     inside = {
-        part for node in ast.walk(tree) if isinstance(node, ast.FormattedValue | ast.Compare) for part in ast.walk(node)
+        part
+        for node in ast.walk(tree)
+        if isinstance(node, ast.FormattedValue | ast.Compare)
+        for part in ast.walk(node)
     }
     found = [
         (node, node.value)

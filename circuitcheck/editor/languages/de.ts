@@ -5889,7 +5889,7 @@
 <message>
 <source>{part} has no way left to its {lacks}{where}; after the remedy it has.</source>
 <extracomment>lessons</extracomment>
-<translation>{part} hat {where} keinen Weg mehr zu: {lacks}; nach der Abhilfe hat es einen.</translation>
+<translation>{part} hat{where} keinen Weg mehr zu: {lacks}; nach der Abhilfe hat es einen.</translation>
 </message>
 <message>
 <source>the safety valve in {part}</source>
@@ -5899,7 +5899,7 @@
 <message>
 <source>Within {minutes} minutes the pressure at {part} comes to {before} bar{where}; after the remedy to {after} bar.</source>
 <extracomment>lessons</extracomment>
-<translation>Binnen {minutes} Minuten steigt der Druck an {part} {where} auf {before} bar; nach der Abhilfe auf {after} bar.</translation>
+<translation>Binnen {minutes} Minuten steigt der Druck an {part}{where} auf {before} bar; nach der Abhilfe auf {after} bar.</translation>
 </message>
 <message>
 <source>{minutes} min {rest} s</source>
@@ -7679,7 +7679,7 @@
 <message>
 <source>{vessel} joins on the outlet side of {pumps}: running, the pump takes its pressure off the rest of the circuit.</source>
 <extracomment>checks/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>{vessel} sitzt auf der Druckseite von {pumps}: Läuft die Pumpe, nimmt sie dem übrigen Kreis ihren Druck weg.</translation>
 </message>
 <message>
 <source>In the situation {situation} it falls to {lowest} bar at {place},</source>
@@ -8699,87 +8699,87 @@
 <message>
 <source>the ways of the circuit are too many to follow</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>die Wege des Kreises sind zu viele, um ihnen zu folgen</translation>
 </message>
 <message>
 <source>it failed inside the program (</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>sie ist im Programm gescheitert (</translation>
 </message>
 <message>
 <source>Volume of {name}</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Volumen von {name}</translation>
 </message>
 <message>
 <source>Charge of {name}</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Vordruck von {name}</translation>
 </message>
 <message>
 <source>no way that can carry its design flow leads there</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>kein Weg führt dorthin, der den Auslegungsvolumenstrom tragen kann</translation>
 </message>
 <message>
 <source>another pump drives the same water in series, and how they share its head is not settled</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>eine andere Pumpe fördert dasselbe Wasser in Reihe, und wie sie sich die Förderhöhe teilen, steht nicht fest</translation>
 </message>
 <message>
 <source>water goes another way round that has no design flow of its own</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Wasser läuft auf einem anderen Weg um, der keinen eigenen Auslegungsvolumenstrom hat</translation>
 </message>
 <message>
 <source>nothing that it serves has a design flow</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>nichts, was daran hängt, hat einen Auslegungsvolumenstrom</translation>
 </message>
 <message>
 <source>resistances that the drawing does not give</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Widerstände, die die Zeichnung nicht nennt</translation>
 </message>
 <message>
 <source>Network: Todini and Pilati, 1988; friction: Darcy-Weisbach and Colebrook-White; fittings: loss factors of Perry's Chemical Engineers' Handbook. Resistances not given: common practice, no source.</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Netz: Todini und Pilati, 1988; Reibung: Darcy-Weisbach und Colebrook-White; Formstücke: Verlustbeiwerte aus Perry’s Chemical Engineers’ Handbook. Nicht angegebene Widerstände: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Forced flow only; all thermostatic heads open; water without glycol at the design's mean temperature. An emitter's stated output is the nominal one, at 50 K (EN 442); its design flow carries what that comes to at the design's temperatures.</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Nur Pumpenumlauf; alle Thermostatköpfe offen; Wasser ohne Glykol bei der mittleren Auslegungstemperatur. Die angegebene Leistung einer Heizfläche ist die Normleistung bei 50 K (EN 442); ihr Auslegungsvolumenstrom trägt, was sie bei den Auslegungstemperaturen abgibt.</translation>
 </message>
 <message>
 <source>{name}, at {where}: {why}</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>{name}, bei {where}: {why}</translation>
 </message>
 <message>
 <source>{name}, {valves} shut</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>{name}, {valves} zu</translation>
 </message>
 <message>
 <source>to {leg}</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>zu {leg}</translation>
 </message>
 <message>
 <source>Shut-off head of {name}</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Nullförderhöhe von {name}</translation>
 </message>
 <message>
 <source>Most flow of {name}</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Größter Volumenstrom von {name}</translation>
 </message>
 <message>
 <source>Resistances taken as usual, each named there</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Als üblich angenommene Widerstände, jeder dort genannt</translation>
 </message>
 <message>
 <source>its design flow</source>
@@ -8799,12 +8799,12 @@
 <message>
 <source>as set</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>wie eingestellt</translation>
 </message>
 <message>
 <source>usual value,</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>üblicher Wert,</translation>
 </message>
 <message>
 <source>{part}: {how}</source>
@@ -8819,102 +8819,102 @@
 <message>
 <source>{name}: its bends, not counted, as so much more pipe</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>{name}: seine Bögen, nicht gezählt, als so viel mehr Rohr</translation>
 </message>
 <message>
 <source>of its length</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>seiner Länge</translation>
 </message>
 <message>
 <source>% of its length</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>% seiner Länge</translation>
 </message>
 <message>
 <source>half as much</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>halb so viel</translation>
 </message>
 <message>
 <source>twice as much</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>doppelt so viel</translation>
 </message>
 <message>
 <source>Output of {part} at 50 K</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Leistung von {part} bei 50 K</translation>
 </message>
 <message>
 <source>EN 442-2: usual for radiators</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>EN 442-2: üblich für Heizkörper</translation>
 </message>
 <message>
 <source>the room that EN 442 tells outputs for</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>die Raumtemperatur, für die EN 442 Leistungen angibt</translation>
 </message>
 <message>
 <source>the room thermostat beside {name}</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>der Raumthermostat bei {name}</translation>
 </message>
 <message>
 <source>usual value</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>üblicher Wert</translation>
 </message>
 <message>
 <source>the pipes are a loop that does not come back to where it began</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>die Rohre bilden einen Ring, der nicht dort ankommt, wo er begonnen hat</translation>
 </message>
 <message>
 <source>the pipes lead between two parts whose heights say otherwise</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>die Rohre führen zwischen zwei Bauteilen hindurch, deren Höhen etwas anderes sagen</translation>
 </message>
 <message>
 <source>the pipe rises or falls by more than its length</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>das Rohr steigt oder fällt um mehr als seine Länge</translation>
 </message>
 <message>
 <source>Content of {pipe}, {value:.4g} m</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Inhalt von {pipe}, {value:.4g} m</translation>
 </message>
 <message>
 <source>Cold water, as the circuit is filled with</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Kaltes Wasser, wie der Kreis gefüllt wird</translation>
 </message>
 <message>
 <source>EN 806-3:2006, Table 2 (draw-off flows)</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>EN 806-3:2006, Tabelle 2 (Entnahmearmaturendurchflüsse)</translation>
 </message>
 <message>
 <source>Loading units of {name}</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Belastungswerte von {name}</translation>
 </message>
 <message>
 <source>is set to give</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>ist eingestellt auf</translation>
 </message>
 <message>
 <source>design flow (</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Auslegungsvolumenstrom (</translation>
 </message>
 <message>
 <source>common practice, no source</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>übliche Praxis, ohne Quelle</translation>
 </message>
 <message>
 <source>pressure across it at its output's flow</source>
@@ -8929,777 +8929,787 @@
 <message>
 <source>motor valve</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Motorventil</translation>
 </message>
 <message>
 <source>filter or strainer</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Filter oder Schmutzfänger</translation>
 </message>
 <message>
 <source>blending valve</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Mischventil</translation>
 </message>
 <message>
 <source>coil or exchanger</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Heizschlange oder Wärmeübertrager</translation>
 </message>
 <message>
 <source>radiator with its valves open</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Heizkörper mit geöffneten Ventilen</translation>
 </message>
 <message>
 <source>radiator without valves</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Heizkörper ohne Ventile</translation>
 </message>
 <message>
 <source>the program's formulas hold for water without glycol</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>die Formeln des Programms gelten für Wasser ohne Glykol</translation>
 </message>
 <message>
 <source>the design's flow must be hotter than its return, and both liquid water</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>der Auslegungsvorlauf muss heißer sein als der Rücklauf, und beide müssen flüssiges Wasser sein</translation>
 </message>
 <message>
 <source>{part} has a head or a most flow of 0</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>{part} hat eine Förderhöhe oder einen größten Volumenstrom von 0</translation>
 </message>
 <message>
 <source>25 % of its length</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>25 % seiner Länge</translation>
 </message>
 <message>
 <source>Building Services Engineering, example 4.2</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Building Services Engineering, Beispiel 4.2</translation>
 </message>
 <message>
 <source>tee, straight on</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>T-Stück, geradeaus</translation>
 </message>
 <message>
 <source>tee, through the branch</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>T-Stück, durch den Abzweig</translation>
 </message>
 <message>
 <source>isolating valve</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Absperrventil</translation>
 </message>
 <message>
 <source>Water in the heat source</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Wasser im Wärmeerzeuger</translation>
 </message>
 <message>
 <source>Safety valve set at, the lowest</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Niedrigster Ansprechdruck der Sicherheitsventile</translation>
 </message>
 <message>
 <source>it gives no heat</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>es gibt keine Wärme ab</translation>
 </message>
 <message>
 <source>there is no water in the circuit</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>im Kreis ist kein Wasser</translation>
 </message>
 <message>
 <source>the water does not become hotter than it is filled</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>das Wasser wird nicht heißer, als es eingefüllt wird</translation>
 </message>
 <message>
 <source>Main's standing pressure, not reduced</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Ruhedruck des Hausanschlusses, nicht gemindert</translation>
 </message>
 <message>
 <source>Reducing valve set at</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Druckminderer eingestellt auf</translation>
 </message>
 <message>
 <source>Expansion relief valve set at</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Ausdehnungs-Sicherheitsventil eingestellt auf</translation>
 </message>
 <message>
 <source>Store's volume</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Volumen des Speichers</translation>
 </message>
 <message>
 <source>Secondary circuit that counts, above</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Zirkulation, die zählt, ab</translation>
 </message>
 <message>
 <source>Secondary circuit's pipes</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Rohre der Zirkulation</translation>
 </message>
 <message>
 <source>figure: bores and lengths of its pipes</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Berechnung: Durchmesser und Längen der Rohre</translation>
 </message>
 <message>
 <source>Numbers are missing.</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Es fehlen Angaben.</translation>
 </message>
 <message>
 <source>Balancing of emitters and coils</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Abgleich von Heizflächen und Heizschlangen</translation>
 </message>
 <message>
 <source>left over = pump's head at design flow − losses of its circuit at design flow
 kv = Q [m³/h] / √(Δp [bar])</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>übrig = Förderhöhe der Pumpe beim Auslegungsvolumenstrom − Verluste des Kreises beim Auslegungsvolumenstrom
+Kv = Q [m³/h] / √(Δp [bar])</translation>
 </message>
 <message>
 <source>The pump as drawn, not turned down; a pump that is too weak leaves the valve that decides open. kv of a radiator: of its two valves and itself together. Across heads from 10 to 20 kPa on they may be heard: common practice, no source.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die Pumpe wie gezeichnet, nicht zurückgestellt; eine zu schwache Pumpe lässt das maßgebende Ventil offen. Kv-Wert eines Heizkörpers: beide Ventile und er selbst zusammen. An Thermostatköpfen kann man ab 10 bis 20 kPa etwas hören: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>what the pumps leave over can't be told for any of them</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>was die Pumpen übrig lassen, lässt sich für keinen davon angeben</translation>
 </message>
 <message>
 <source>Quiet across a thermostatic head up to</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>An einem Thermostatkopf leise bis</translation>
 </message>
 <message>
 <source>{name}: design flow, {run}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name}: Auslegungsvolumenstrom, {run}</translation>
 </message>
 <message>
 <source>{name}: its valve has to take up</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name}: Das Ventil muss aufnehmen</translation>
 </message>
 <message>
 <source>{name}: kv, valves and all</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name}: Kv-Wert samt Ventilen</translation>
 </message>
 <message>
 <source>{name}: kv of a valve in series with it</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name}: Kv-Wert eines Ventils in Reihe</translation>
 </message>
 <message>
 <source>as open as it goes</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>so weit offen, wie es geht</translation>
 </message>
 <message>
 <source>{name}: across its head, all heads shut</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name}: am Thermostatkopf, wenn alle zu sind</translation>
 </message>
 <message>
 <source>{name}: above {quiet_kpa:g} kPa</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name}: über {quiet_kpa:g} kPa</translation>
 </message>
 <message>
 <source>a shut head may be heard</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>ein geschlossener Kopf kann zu hören sein</translation>
 </message>
 <message>
 <source>Setting of the bypass</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Einstellung des Überströmventils</translation>
 </message>
 <message>
 <source>no lower than Δp across it, shut, while heat or hot water is called
 no higher than Δp across it at run-on with Qmin through the heat source, less Δp of the open valve, (Q/kv)² × 100 kPa</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>nicht niedriger als Δp am geschlossenen Ventil, während Heizung oder Warmwasser gefordert ist
+nicht höher als Δp am Ventil beim Nachlauf mit Qmin durch den Wärmeerzeuger, abzüglich Δp des offenen Ventils, (Q/Kv)² × 100 kPa</translation>
 </message>
 <message>
 <source>The spring is taken to hold its set difference at any flow; a real one rises some kPa as it opens. Heads that have shut leave more across the bypass than is told here: it should open then.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die Feder soll ihre Druckdifferenz bei jedem Volumenstrom halten; eine wirkliche steigt beim Öffnen um einige kPa. Haben Thermostatköpfe geschlossen, liegt mehr an, als hier angegeben: Dann soll das Ventil öffnen.</translation>
 </message>
 <message>
 <source>Least flow of {part}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindestvolumenstrom von {part}</translation>
 </message>
 <message>
 <source>Set difference as drawn</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Eingestellte Druckdifferenz wie gezeichnet</translation>
 </message>
 <message>
 <source>it is on no loop that a pump drives water round</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>es liegt in keinem Umlauf, durch den eine Pumpe Wasser fördert</translation>
 </message>
 <message>
 <source>Across it, shut, in {called}: at least</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Am geschlossenen Ventil, {called}: mindestens</translation>
 </message>
 <message>
 <source>At run-on</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Beim Nachlauf</translation>
 </message>
 <message>
 <source>no pump runs on, or no heat source needs it: any setting above serves</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>keine Pumpe läuft nach, oder kein Wärmeerzeuger braucht es: Jede Einstellung darüber genügt</translation>
 </message>
 <message>
 <source>even with no spring at all it lets too little through</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>selbst ganz ohne Feder lässt es zu wenig durch</translation>
 </message>
 <message>
 <source>For the least flow in {run_on}: at most</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Für den Mindestvolumenstrom, {run_on}: höchstens</translation>
 </message>
 <message>
 <source>the heat source has its least flow without it</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>der Wärmeerzeuger hat seinen Mindestvolumenstrom auch ohne</translation>
 </message>
 <message>
 <source>Set difference that serves both</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Druckdifferenz, die beidem genügt</translation>
 </message>
 <message>
 <source>none does</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>keine genügt</translation>
 </message>
 <message>
 <source>{called_kpa:.3g} to {run_on_kpa:.3g}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{called_kpa:.3g} bis {run_on_kpa:.3g}</translation>
 </message>
 <message>
 <source>In the middle</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>In der Mitte</translation>
 </message>
 <message>
 <source>at most</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>höchstens</translation>
 </message>
 <message>
 <source>What the feed cistern must take up</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Was der Vorlagebehälter aufnehmen muss</translation>
 </message>
 <message>
 <source>Ve = 0.04 V (others: 0.05 V)
 by the densities: Ve = V (ρ(t1) / ρ(t2) − 1)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Ve = 0,04 V (andere: 0,05 V)
+nach den Dichten: Ve = V (ρ(t1) / ρ(t2) − 1)</translation>
 </message>
 <message>
 <source>4 %: BS 5449 and WFR guidance to Schedule 2, as taught in trade textbooks. 5 %: from memory; sources disagree. 18 l as the smallest: BS 5449, as taught in the trade.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>4 %: BS 5449 und WFR-Richtlinie zu Schedule 2, wie in Fachbüchern gelehrt. 5 %: aus dem Gedächtnis; die Quellen sind uneins. 18 l als das Kleinste: BS 5449, wie im Handwerk gelehrt.</translation>
 </message>
 <message>
 <source>Room above the cold water level and below the warning pipe, which the cistern's content does not tell. Water without glycol: with it, it swells by about a fifth more.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Raum über dem kalten Wasserspiegel und unter dem Überlauf, den der Behälterinhalt nicht verrät. Wasser ohne Glykol: Mit Glykol dehnt es sich etwa ein Fünftel stärker aus.</translation>
 </message>
 <message>
 <source>Water of the circuit</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wasser des Kreises</translation>
 </message>
 <message>
 <source>Room for 4 %</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Raum für 4 %</translation>
 </message>
 <message>
 <source>Room for 5 %, by other sources</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Raum für 5 %, nach anderen Quellen</translation>
 </message>
 <message>
 <source>By the densities of water</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Nach den Dichten von Wasser</translation>
 </message>
 <message>
 <source>Smallest cistern</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Kleinster Behälter</translation>
 </message>
 <message>
 <source>Content stated</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Angegebener Inhalt</translation>
 </message>
 <message>
 <source>Discharge pipe of a mains-fed store</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Abblaseleitung eines geschlossenen Speichers</translation>
 </message>
 <message>
 <source>R = L + n × allowance of the size, at most the size's limit
 longest straight length with the bends drawn = limit − n × allowance
 fall = 1 in 200 of the length after the straight drop</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>R = L + n × Zuschlag der Größe, höchstens der Grenzwert der Größe
+längste gerade Länge mit den gezeichneten Bögen = Grenzwert − n × Zuschlag
+Gefälle = 1 zu 200 der Länge nach dem geraden Fallstück</translation>
 </message>
 <message>
 <source>Approved Document G (England), Table 3.1 and 3.50 to 3.58, 2010 edition and the 2015 edition with 2016 amendments; beyond the printed rows one size more for each further 9 m (3.58), worked anew with each size's own allowance for a bend. D1 within 600 mm: 3.54; older editions and leaflets print 500 mm. A tee entered or left by its branch counts as one bend: common practice, no source.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England), Tabelle 3.1 und 3.50 bis 3.58, Ausgabe 2010 und Ausgabe 2015 mit den Änderungen von 2016; über die gedruckten Zeilen hinaus eine Größe mehr je weitere 9 m (3.58), neu gerechnet mit dem Bogenzuschlag jeder Größe. D1 innerhalb von 600 mm: 3.54; ältere Ausgaben und Merkblätter nennen 500 mm. Ein durch den Abzweig durchströmtes T-Stück zählt als ein Bogen: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Copper; valve outlets G 1/2, G 3/4 and G 1; the limit itself passes.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Kupfer; Ventilaustritte G 1/2, G 3/4 und G 1; der Grenzwert selbst ist zulässig.</translation>
 </message>
 <message>
 <source>Discharge pipe that several stores share</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Gemeinsame Abblaseleitung mehrerer Speicher</translation>
 </message>
 <message>
 <source>common size = so many sizes above the largest D2 that one of the stores needs alone</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>gemeinsame Größe = so viele Größen über dem größten D2, das einer der Speicher allein braucht</translation>
 </message>
 <message>
 <source>Approved Document G (England) 3.59, with Table 3.1 and 3.58 for each store's own size.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England) 3.59, mit Tabelle 3.1 und 3.58 für die eigene Größe jedes Speichers.</translation>
 </message>
 <message>
 <source>the discharge comes to no end in the drawing</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>die Abblaseleitung kommt in der Zeichnung zu keinem Ende</translation>
 </message>
 <message>
 <source>no tundish stands on the way, so the pipe before it and after it cannot be told apart</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>auf dem Weg steht kein Ablauftrichter, sodass das Rohr davor und das danach nicht zu unterscheiden sind</translation>
 </message>
 <message>
 <source>Valve's outlet, by the tube that fits it</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Austritt des Ventils, nach dem passenden Rohr</translation>
 </message>
 <message>
 <source>Material after the tundish</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Werkstoff nach dem Ablauftrichter</translation>
 </message>
 <message>
 <source>{larger:g} mm instead of {own:g} mm</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{larger:g} mm statt {own:g} mm</translation>
 </message>
 <message>
 <source>plastic instead of copper</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Kunststoff statt Kupfer</translation>
 </message>
 <message>
 <source>the table has no valve outlet of that size</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>die Tabelle kennt keinen Ventilaustritt dieser Größe</translation>
 </message>
 <message>
 <source>{pipe} is {materials}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{pipe} ist aus {materials}</translation>
 </message>
 <message>
 <source>the table holds for copper, and {names}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>die Tabelle gilt für Kupfer, und {names}</translation>
 </message>
 <message>
 <source>Length after the tundish</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Länge nach dem Ablauftrichter</translation>
 </message>
 <message>
 <source>Bends after the tundish</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Bögen nach dem Ablauftrichter</translation>
 </message>
 <message>
 <source>n tees</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>n T-Stücke</translation>
 </message>
 <message>
 <source>Tees entered or left by their branch</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>T-Stücke, durch den Abzweig durchströmt</translation>
 </message>
 <message>
 <source>counted in the drawing</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>in der Zeichnung gezählt</translation>
 </message>
 <message>
 <source>Smallest size after the tundish (D2)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Kleinste Größe nach dem Ablauftrichter (D2)</translation>
 </message>
 <message>
 <source>none: shorten it</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>keine: Leitung kürzen</translation>
 </message>
 <message>
 <source>Allowed in {d2_mm:g} mm</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Erlaubt in {d2_mm:g} mm</translation>
 </message>
 <message>
 <source>That size is</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Diese Größe ist</translation>
 </message>
 <message>
 <source>beyond the printed table, by its rule</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>jenseits der gedruckten Tabelle, nach ihrer Regel</translation>
 </message>
 <message>
 <source>{d2_mm:g} mm</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{d2_mm:g} mm</translation>
 </message>
 <message>
 <source>In {size} it counts as</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>In {size} zählt sie als</translation>
 </message>
 <message>
 <source>Limit of {size}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Grenzwert von {size}</translation>
 </message>
 <message>
 <source>Longest straight length in {size} with these bends</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Längste gerade Länge in {size} mit diesen Bögen</translation>
 </message>
 <message>
 <source>It may still grow in {size} by</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>In {size} darf sie noch wachsen um</translation>
 </message>
 <message>
 <source>Too long for {size} by</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Zu lang für {size} um</translation>
 </message>
 <message>
 <source>Size as drawn</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Größe wie gezeichnet</translation>
 </message>
 <message>
 <source>Size as drawn, the smallest on the way</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Größe wie gezeichnet, die kleinste auf dem Weg</translation>
 </message>
 <message>
 <source>smaller than any for this valve</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>kleiner als jede für dieses Ventil</translation>
 </message>
 <message>
 <source>not in the table</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>nicht in der Tabelle</translation>
 </message>
 <message>
 <source>The size as drawn is</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die gezeichnete Größe ist</translation>
 </message>
 <message>
 <source>Smallest size before the tundish (D1)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Kleinste Größe vor dem Ablauftrichter (D1)</translation>
 </message>
 <message>
 <source>D1 most</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>D1 höchstens</translation>
 </message>
 <message>
 <source>Longest pipe before the tundish</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Längstes Rohr vor dem Ablauftrichter</translation>
 </message>
 <message>
 <source>Length before the tundish</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Länge vor dem Ablauftrichter</translation>
 </message>
 <message>
 <source>not known; at most {most:g} m</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>nicht bekannt; höchstens {most:g} m</translation>
 </message>
 <message>
 <source>Length before the tundish, at most {most:g} m</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Länge vor dem Ablauftrichter, höchstens {most:g} m</translation>
 </message>
 <message>
 <source>Least fall</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindestgefälle</translation>
 </message>
 <message>
 <source>Straight down below the tundish</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Gerade hinab unter dem Ablauftrichter</translation>
 </message>
 <message>
 <source>Straight drop below the tundish, at least</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Gerades Fallstück unter dem Ablauftrichter, mindestens</translation>
 </message>
 <message>
 <source>Fall over the rest, at least</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Gefälle auf dem Rest, mindestens</translation>
 </message>
 <message>
 <source>Sizes above the largest single one</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Größen über der größten einzelnen</translation>
 </message>
 <message>
 <source>Size that {part} needs alone</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Größe, die {part} allein braucht</translation>
 </message>
 <message>
 <source>the size that one of the stores needs alone cannot be told</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>die Größe, die einer der Speicher allein braucht, lässt sich nicht angeben</translation>
 </message>
 <message>
 <source>Smallest size of the common pipe</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Kleinste Größe der gemeinsamen Leitung</translation>
 </message>
 <message>
 <source>none is large enough: lead each to its own end</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>keine reicht aus: jede zu einem eigenen Ende führen</translation>
 </message>
 <message>
 <source>As drawn, the smallest of it</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wie gezeichnet, das Kleinste davon</translation>
 </message>
 <message>
 <source>How long the store lasts</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wie lange der Speicher reicht</translation>
 </message>
 <message>
 <source>V40 = V (Ts − Tc) / (40 − Tc)
 t = V40 / q, q = 0.1 l/s for each loading unit
 q without end = P / (ρ c (40 − Tc))</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>V40 = V (Ts − Tc) / (40 − Tc)
+t = V40 / q, q = 0,1 l/s je Belastungswert
+q auf Dauer = P / (ρ c (40 − Tc))</translation>
 </message>
 <message>
 <source>; a heat balance.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>; eine Wärmebilanz.</translation>
 </message>
 <message>
 <source>One outlet at a time, wide open; a flow that is throttled, or a water-saving head, lasts longer. The ideal mix of a store that keeps its layers: a real one gives less.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Immer nur eine Zapfstelle, ganz geöffnet; gedrosselt oder mit Sparbrause reicht es länger. Die ideale Mischung eines Speichers, der seine Schichtung behält: Ein wirklicher gibt weniger.</translation>
 </message>
 <message>
 <source>Water of {hot:g} °C and of {cold:g} °C give no mix of {mixed_c:g} °C.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wasser von {hot:g} °C und von {cold:g} °C ergeben keine Mischung von {mixed_c:g} °C.</translation>
 </message>
 <message>
 <source>Mixed water at 40 °C</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mischwasser von 40 °C</translation>
 </message>
 <message>
 <source>At {name}, {flow:.3g} l/min</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>An {name}, {flow:.3g} l/min</translation>
 </message>
 <message>
 <source>Not told for want of {missing}.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Nicht angegeben, weil fehlt: {missing}.</translation>
 </message>
 <message>
 <source>, at the most</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>, höchstens</translation>
 </message>
 <message>
 <source>Sustained without end at 40 °C{most}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Auf Dauer bei 40 °C{most}</translation>
 </message>
 <message>
 <source>Output of the emitter at the design's temperatures</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Leistung der Heizfläche bei den Auslegungstemperaturen</translation>
 </message>
 <message>
 <source>ΔT = (Tf + Tr) / 2 − Ti
 Φ = Φn × (ΔT / 50 K)^n</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>ΔT = (Tf + Tr) / 2 − Ti
+Φ = Φn × (ΔT / 50 K)^n</translation>
 </message>
 <message>
 <source>EN 442-1 (nominal at 75/65/20 °C: 50 K) and EN 442-2 (characteristic equation). Exponent 1.3: usual for radiators; the maker's own goes before.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>EN 442-1 (Normleistung bei 75/65/20 °C: 50 K) und EN 442-2 (Kennliniengleichung). Exponent 1,3: üblich für Heizkörper; der Wert des Herstellers geht vor.</translation>
 </message>
 <message>
 <source>The stated output is the nominal one, at 50 K. Radiators and convectors; for floors and fan units other laws hold. A casing, a shelf or paint with metal in it takes some away.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die angegebene Leistung ist die Normleistung bei 50 K. Heizkörper und Konvektoren; für Fußböden und Gebläsegeräte gelten andere Gesetze. Eine Verkleidung, ein Brett darüber oder metallhaltige Farbe mindert sie etwas.</translation>
 </message>
 <message>
 <source>Its water is limited to {limited_c:g} °C, cooler than the design's flow: what it gives there is its stated output, and no law for radiators tells it.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Das Wasser ist auf {limited_c:g} °C begrenzt, kühler als der Auslegungsvorlauf: Was dann abgegeben wird, ist die angegebene Leistung, und kein Gesetz für Heizkörper sagt es.</translation>
 </message>
 <message>
 <source>Water of {flow:g} °C on the mean does not warm a room of {room_c:g} °C.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wasser von im Mittel {flow:g} °C erwärmt keinen Raum von {room_c:g} °C.</translation>
 </message>
 <message>
 <source>Mean water above the room</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mittleres Wasser über dem Raum</translation>
 </message>
 <message>
 <source>Share of the nominal output</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Anteil an der Normleistung</translation>
 </message>
 <message>
 <source>By the logarithmic mean, since the water cools far</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Nach dem logarithmischen Mittel, da das Wasser stark abkühlt</translation>
 </message>
 <message>
 <source>room temperature</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Raumtemperatur</translation>
 </message>
 <message>
 <source>+{room_by_k:g} °C on {room_c:g} °C</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>+{room_by_k:g} °C auf {room_c:g} °C</translation>
 </message>
 <message>
 <source>{other_exponent:g} instead of {exponent:g}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{other_exponent:g} statt {exponent:g}</translation>
 </message>
 <message>
 <source>Load of the filled store on the floor</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Last des gefüllten Speichers auf dem Boden</translation>
 </message>
 <message>
 <source>m = m0 + 1 kg/l × (V + Vc)
 A = π d² / 4
 q = m g / A</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>m = m0 + 1 kg/l × (V + Vc)
+A = π d² / 4
+q = m g / A</translation>
 </message>
 <message>
 <source>Weight of water: City &amp; Guilds Textbook: Plumbing, Book 1, 2019. What floors of dwellings are reckoned for, 1.5 kN/m²: national annex to BS EN 1991-1-1, category A1 (from memory).</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Gewicht des Wassers: City &amp; Guilds Textbook: Plumbing, Buch 1, 2019. Wofür Wohnungsböden bemessen werden, 1,5 kN/m²: nationaler Anhang zu BS EN 1991-1-1, Kategorie A1 (aus dem Gedächtnis).</translation>
 </message>
 <message>
 <source>Always advice: a competent person must confirm the structure. The store stands on a round footprint as wide as itself; a base that spreads the load lowers it, feet raise it.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Immer nur Empfehlung: Ein Fachkundiger muss das Tragwerk bestätigen. Der Speicher steht auf einem Kreis von seiner Breite; eine lastverteilende Platte senkt die Last, Füße erhöhen sie.</translation>
 </message>
 <message>
 <source>Filled weight</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Gewicht gefüllt</translation>
 </message>
 <message>
 <source>The load on each square metre is not told for want of {store}.diameter_mm.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die Last je Quadratmeter ist nicht angegeben, weil {store}.diameter_mm fehlt.</translation>
 </message>
 <message>
 <source>Load on the footprint</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Last auf der Standfläche</translation>
 </message>
 <message>
 <source>Height of its water, at the least</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Höhe seines Wassers, mindestens</translation>
 </message>
 <message>
 <source>What the floor is stated to carry</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Angegebene Tragfähigkeit des Bodens</translation>
 </message>
 <message>
 <source>Share of what the floor is stated to carry</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Anteil an der angegebenen Tragfähigkeit</translation>
 </message>
 <message>
 <source>Flows of the pumped water</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Volumenströme im Pumpenumlauf</translation>
 </message>
 <message>
 <source>Σ Q = 0 at each joint, Σ Δp = 0 round each loop
@@ -9708,103 +9718,108 @@ f: 64/Re up to 2,000; 1/√f = −2 log10(k/(3.7 d) + 2.51/(Re √f)) from 4,000
 valve: Δp = 1 bar × (Q/kv)²
 pump: Δp = ρ g H0 (1 − (Q/Q0)²)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Σ Q = 0 an jedem Knoten, Σ Δp = 0 in jedem Umlauf
+Rohr: Δp = (f L/d + Σ ζ) ρ v²/2
+f: 64/Re bis 2.000; 1/√f = −2 log10(k/(3,7 d) + 2,51/(Re √f)) ab 4.000; dazwischen eine Gerade
+Ventil: Δp = 1 bar × (Q/Kv)²
+Pumpe: Δp = ρ g H0 (1 − (Q/Q0)²)</translation>
 </message>
 <message>
 <source>Between Re 2,000 and 4,000 no law of friction holds. A pump's curve is taken for the parabola through its shut-off head and its most flow; one that regulates itself runs lower.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Zwischen Re 2.000 und 4.000 gilt kein Reibungsgesetz. Die Pumpenkennlinie wird als Parabel durch Nullförderhöhe und größten Volumenstrom genommen; eine selbst regelnde läuft darunter.</translation>
 </message>
 <message>
 <source>in no situation does a pump run</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>in keinem Betriebszustand läuft eine Pumpe</translation>
 </message>
 <message>
 <source>{situation}: fastest, in {fastest}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{situation}: am schnellsten, in {fastest}</translation>
 </message>
 <message>
 <source>{situation}: pipes by law of friction</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{situation}: Rohre nach Reibungsgesetz</translation>
 </message>
 <message>
 <source>{count} {law}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{count} {law}</translation>
 </message>
 <message>
 <source>Heat source against emitters and coil</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeerzeuger gegenüber Heizflächen und Heizschlange</translation>
 </message>
 <message>
 <source>Φ = sum of Φn × (ΔT / 50 K)^n over the emitters
 to spare = ΣP − Φ − ΣPc</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Φ = Summe von Φn × (ΔT / 50 K)^n über die Heizflächen
+Reserve = ΣP − Φ − ΣPc</translation>
 </message>
 <message>
 <source>Conservation of energy; emitters by EN 442-2, exponent 1.3 (usual).</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Energieerhaltung; Heizflächen nach EN 442-2, Exponent 1,3 (üblich).</translation>
 </message>
 <message>
 <source>Emitters all open and their rooms at the temperature told; pipe losses not counted. What the rooms lose, and so what they need, is not in the drawing. An emitter that takes cooler water by its own limit counts at its stated output.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Alle Heizflächen offen und ihre Räume bei der angegebenen Temperatur; Rohrverluste nicht gezählt. Was die Räume verlieren und also brauchen, steht nicht in der Zeichnung. Eine Heizfläche, die durch ihre eigene Grenze kühleres Wasser bekommt, zählt mit ihrer angegebenen Leistung.</translation>
 </message>
 <message>
 <source>Heat sources together</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeerzeuger zusammen</translation>
 </message>
 <message>
 <source>Emitters at 50 K</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Heizflächen bei 50 K</translation>
 </message>
 <message>
 <source>Emitters at the design's temperatures</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Heizflächen bei den Auslegungstemperaturen</translation>
 </message>
 <message>
 <source>To spare, heating alone</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Reserve, Heizung allein</translation>
 </message>
 <message>
 <source>Coils together</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Heizschlangen zusammen</translation>
 </message>
 <message>
 <source>To spare, hot water alone</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Reserve, Warmwasser allein</translation>
 </message>
 <message>
 <source>Coils' share of the heat sources</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Anteil der Heizschlangen an den Wärmeerzeugern</translation>
 </message>
 <message>
 <source>To spare, heating and hot water at once</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Reserve, Heizung und Warmwasser zugleich</translation>
 </message>
 <message>
 <source>Not counted, since its kind has no coil power: {names}.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Nicht gezählt, da ihre Art keine Leistung der Heizschlange kennt: {names}.</translation>
 </message>
 <message>
 <source>Expansion vessel of the heating water</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Ausdehnungsgefäß des Heizwassers</translation>
 </message>
 <message>
 <source>Ve = e × V
@@ -9816,693 +9831,706 @@ least fill = Vn × (p0 + 1) / (Vn − Vwr) − 1
 highest fill = Vn × (p0 + 1) / (Vn × (p0 + 1) / (pe + 1) + Ve) − 1
 cross-check: 0.0491 × V / (1 − (p0 + 1) / (psv − 0.35 + 1)), × 0.8 below 88 °C</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Ve = e × V
+Vwr = max(0,005 × V, 3 l); bei einem Gefäß bis 15 l: ein Fünftel davon
+p0 = 0,0981 × h + pv + Zuschlag
+pe = psv − 0,5 bis 5 bar, sonst 0,9 × psv; abzüglich Höhe und Förderhöhe zwischen Ventil und Gefäß
+Vexp = (Ve + Vwr) × (pe + 1) / (pe − p0)
+kleinster Fülldruck = Vn × (p0 + 1) / (Vn − Vwr) − 1
+größter Fülldruck = Vn × (p0 + 1) / (Vn × (p0 + 1) / (pe + 1) + Ve) − 1
+Gegenprobe: 0,0491 × V / (1 − (p0 + 1) / (psv − 0,35 + 1)), × 0,8 unter 88 °C</translation>
 </message>
 <message>
 <source>BS EN 12828:2012, Annex D (method and numbers from memory); Boyle's law for the highest fill; cross-check: the formula that gives the table of BS 5449 and BS 7074-1. The two disagree: final pressure 0.5 or 0.35 bar under the safety valve, swell by density or 4.91 %. Sizes made: common practice, no source.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12828:2012, Anhang D (Verfahren und Zahlen aus dem Gedächtnis); Gesetz von Boyle für den größten Fülldruck; Gegenprobe: die Formel hinter der Tabelle von BS 5449 und BS 7074-1. Beide weichen ab: Enddruck 0,5 oder 0,35 bar unter dem Sicherheitsventil, Ausdehnung nach Dichte oder 4,91 %. Hergestellte Größen: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Gauge pressures in bar, 1 bar of atmosphere; water without glycol, 0 to 110 °C; pressures at the vessel. Several vessels: as one, with the highest least charge and the lowest final pressure of theirs.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Überdrücke in bar, Luftdruck 1 bar; Wasser ohne Glykol, 0 bis 110 °C; Drücke am Gefäß. Mehrere Gefäße: wie eines, mit dem höchsten Mindestvordruck und dem niedrigsten Enddruck.</translation>
 </message>
 <message>
 <source>no safety valve stands on this water, so nothing sets its highest pressure</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>an diesem Wasser sitzt kein Sicherheitsventil, also begrenzt nichts seinen Höchstdruck</translation>
 </message>
 <message>
 <source>Share by which the water swells</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Anteil, um den sich das Wasser ausdehnt</translation>
 </message>
 <message>
 <source>Margin over the static height</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Zuschlag zur statischen Höhe</translation>
 </message>
 <message>
 <source>Vapour pressure over atmospheric</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Dampfdruck über Luftdruck</translation>
 </message>
 <message>
 <source>steam tables (from memory)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Dampftafeln (aus dem Gedächtnis)</translation>
 </message>
 <message>
 <source>Least charge</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindestvordruck</translation>
 </message>
 <message>
 <source>worked: 0.0981 × h + pv + margin</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>berechnet: 0,0981 × h + pv + Zuschlag</translation>
 </message>
 <message>
 <source>given heights and rises of the parts</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>angegebene Höhen und Anstiege der Bauteile</translation>
 </message>
 <message>
 <source>Top of the water above the vessel</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Oberstes Wasser über dem Gefäß</translation>
 </message>
 <message>
 <source>Safety valve set at</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Ansprechdruck des Sicherheitsventils</translation>
 </message>
 <message>
 <source>worked from psv</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>berechnet aus psv</translation>
 </message>
 <message>
 <source>worked from psv, height and pump between valve and vessel</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>berechnet aus psv, Höhe und Pumpe zwischen Ventil und Gefäß</translation>
 </message>
 <message>
 <source>Highest pressure at the vessel</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Höchster Druck am Gefäß</translation>
 </message>
 <message>
 <source>Charge, at least</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Vordruck, mindestens</translation>
 </message>
 <message>
 <source>Smallest vessel by BS EN 12828</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Kleinstes Gefäß nach BS EN 12828</translation>
 </message>
 <message>
 <source>none serves: the charge is no lower than pe</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>keines genügt: Der Vordruck ist nicht niedriger als pe</translation>
 </message>
 <message>
 <source>Its reserve when cold</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Seine Wasservorlage, kalt</translation>
 </message>
 <message>
 <source>By the form of BS 5449 and BS 7074-1</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Nach der Form von BS 5449 und BS 7074-1</translation>
 </message>
 <message>
 <source>none serves</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>keines genügt</translation>
 </message>
 <message>
 <source>Next size made for the larger of the two</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Nächste hergestellte Größe für das Größere von beiden</translation>
 </message>
 <message>
 <source>none is made so large: fit several</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>keines wird so groß hergestellt: mehrere einbauen</translation>
 </message>
 <message>
 <source>That size filled cold, from</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Diese Größe kalt gefüllt, ab</translation>
 </message>
 <message>
 <source>That size filled cold, to</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Diese Größe kalt gefüllt, bis</translation>
 </message>
 <message>
 <source>Vessel as drawn</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Gefäß wie gezeichnet</translation>
 </message>
 <message>
 <source>Charge as drawn</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Vordruck wie gezeichnet</translation>
 </message>
 <message>
 <source>Vessel in {name}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Gefäß in {name}</translation>
 </message>
 <message>
 <source>{name} as drawn</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name} wie gezeichnet</translation>
 </message>
 <message>
 <source>volume not known</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Volumen nicht bekannt</translation>
 </message>
 <message>
 <source>Fill pressure as designed</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Fülldruck wie ausgelegt</translation>
 </message>
 <message>
 <source>with the least charge</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>mit dem Mindestvordruck</translation>
 </message>
 <message>
 <source>charged as drawn</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>mit dem gezeichneten Vordruck</translation>
 </message>
 <message>
 <source>none: too small, or charged too high</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>keiner: zu klein oder Vordruck zu hoch</translation>
 </message>
 <message>
 <source>{name} {how}, cold-fill range</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name} {how}, Bereich des kalten Fülldrucks</translation>
 </message>
 <message>
 <source>{name} {how}, filled cold from</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name} {how}, kalt gefüllt ab</translation>
 </message>
 <message>
 <source>{name} {how}, filled cold to</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name} {how}, kalt gefüllt bis</translation>
 </message>
 <message>
 <source>within that</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>darin</translation>
 </message>
 <message>
 <source>below that</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>darunter</translation>
 </message>
 <message>
 <source>above that</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>darüber</translation>
 </message>
 <message>
 <source>Fill pressure as designed ({where})</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Fülldruck wie ausgelegt ({where})</translation>
 </message>
 <message>
 <source>0.2 bar instead of 0.3 (smallest vessel)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>0,2 bar statt 0,3 (kleinstes Gefäß)</translation>
 </message>
 <message>
 <source>2.5 bar instead of 3 (smallest vessel)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>2,5 bar statt 3 (kleinstes Gefäß)</translation>
 </message>
 <message>
 <source>Index circuit of the pump</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Ungünstigster Kreis der Pumpe</translation>
 </message>
 <message>
 <source>design flow: Q = P / (ρ c ΔT), of a pipe the sum of those it feeds; P of an emitter: what it gives at the design's temperatures, (ΔT / 50 K)^n of its nominal output
 head needed = Σ Δp round the circuit that loses most</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Auslegungsvolumenstrom: Q = P / (ρ c ΔT), bei einem Rohr die Summe dessen, was daran hängt; P einer Heizfläche: was sie bei den Auslegungstemperaturen abgibt, (ΔT / 50 K)^n ihrer Normleistung
+nötige Förderhöhe = Σ Δp auf dem Kreis mit dem größten Verlust</translation>
 </message>
 <message>
 <source>Valves that are set to a flow count as wide open on this circuit. In the situation that asks most head of the pump.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Auf einen Volumenstrom eingestellte Ventile gelten auf diesem Kreis als ganz offen. Im Betriebszustand, der der Pumpe die größte Förderhöhe abverlangt.</translation>
 </message>
 <message>
 <source>the way round could not be followed</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>dem Umlauf ließ sich nicht folgen</translation>
 </message>
 <message>
 <source>Design flow of {part}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Auslegungsvolumenstrom von {part}</translation>
 </message>
 <message>
 <source>worked: P / (ρ c ΔT)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>berechnet: P / (ρ c ΔT)</translation>
 </message>
 <message>
 <source>{decides}, in {run}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{decides}, {run}</translation>
 </message>
 <message>
 <source>Head needed</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Nötige Förderhöhe</translation>
 </message>
 <message>
 <source>All losses together</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Alle Verluste zusammen</translation>
 </message>
 <message>
 <source>, bore {bore:g} mm</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>, Innendurchmesser {bore:g} mm</translation>
 </message>
 <message>
 <source>{id}{wide}, {flow_m3_s:.3g} l/min</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{id}{wide}, {flow_m3_s:.3g} l/min</translation>
 </message>
 <message>
 <source>Next, {part}, loses less by</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Der nächste, {part}, verliert weniger, nämlich um</translation>
 </message>
 <message>
 <source>Hot water heated as it is drawn</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Warmwasser im Durchlauf</translation>
 </message>
 <message>
 <source>q = P / (ρ c (T − Tc))
 what the outlets ask for, from their loading units and the largest (EN 806-3, Annex B)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>q = P / (ρ c (T − Tc))
+was die Zapfstellen verlangen, aus ihren Belastungswerten und der größten (EN 806-3, Anhang B)</translation>
 </message>
 <message>
 <source>A heat balance.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Eine Wärmebilanz.</translation>
 </message>
 <message>
 <source>; its Annex B for the design flow (from memory).</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>; deren Anhang B für den Auslegungsvolumenstrom (aus dem Gedächtnis).</translation>
 </message>
 <message>
 <source>All of the output heats the drinking water, none of it the rooms, and none is lost. Whatever the maker states as the hot flow holds for the rise he states it for.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die ganze Leistung erwärmt das Trinkwasser, nichts davon die Räume, und nichts geht verloren. Was der Hersteller als Warmwasser-Volumenstrom angibt, gilt für die Erwärmung, für die er es angibt.</translation>
 </message>
 <message>
 <source>Water that comes at {cold:g} °C needs no heating to 40 °C.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wasser, das mit {cold:g} °C kommt, braucht keine Erwärmung auf 40 °C.</translation>
 </message>
 <message>
 <source>Its output heats to 40 °C</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die Leistung erwärmt auf 40 °C</translation>
 </message>
 <message>
 <source>Its output heats to 60 °C</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die Leistung erwärmt auf 60 °C</translation>
 </message>
 <message>
 <source>Hot flow stated</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Angegebener Warmwasser-Volumenstrom</translation>
 </message>
 <message>
 <source>, at the least</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>, mindestens</translation>
 </message>
 <message>
 <source>Its outlets ask for, mixed to 40 °C{least}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die Zapfstellen verlangen, gemischt auf 40 °C{least}</translation>
 </message>
 <message>
 <source>Outlets not counted for want of {missing}.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Zapfstellen nicht gezählt, weil fehlt: {missing}.</translation>
 </message>
 <message>
 <source>Content that always circulates</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Immer umlaufender Inhalt</translation>
 </message>
 <message>
 <source>Vround = Σ content of what lies on a way round through the heat source while heating is called; the least of these situations</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Vum = Σ Inhalt dessen, was auf einem Umlauf durch den Wärmeerzeuger liegt, während Heizung gefordert ist; das Kleinste dieser Betriebszustände</translation>
 </message>
 <message>
 <source>The least circulating content: the maker of the heat source. That thermostatic heads count as shut, and motor valves as their controls stand them: common practice, no source.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Der Mindestinhalt im Umlauf: Hersteller des Wärmeerzeugers. Dass Thermostatköpfe als geschlossen gelten und Motorventile so, wie ihre Regler sie stellen: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Situations with heating called: at run-on the heat source is off, and behind a coil or an exchanger the heat is taken up. Hand valves open, thermostatic heads and emitters with a hand wheel shut; arrows fitted the right way. Where a bypass is the only way round, its water counts only while it is open.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Betriebszustände mit geforderter Heizung: Beim Nachlauf ist der Wärmeerzeuger aus, und hinter einer Heizschlange oder einem Wärmeübertrager wird die Wärme aufgenommen. Handventile offen, Thermostatköpfe und Heizflächen mit Handrad geschlossen; Pfeile richtig herum. Wo ein Überströmventil der einzige Umweg ist, zählt sein Wasser nur, solange es offen ist.</translation>
 </message>
 <message>
 <source>Content that must circulate</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Inhalt, der umlaufen muss</translation>
 </message>
 <message>
 <source>no pump drives water round, so nothing says what circulates</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>keine Pumpe fördert Wasser im Umlauf, also sagt nichts, was umläuft</translation>
 </message>
 <message>
 <source>hot water alone takes its heat, and what is behind a coil takes it up</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Warmwasser allein nimmt seine Wärme, und was hinter einer Heizschlange liegt, nimmt sie auf</translation>
 </message>
 <message>
 <source>Goes round, {name}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Läuft um, {name}</translation>
 </message>
 <message>
 <source>worked from the drawing</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>aus der Zeichnung berechnet</translation>
 </message>
 <message>
 <source>Least that goes round</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Das Kleinste, was umläuft</translation>
 </message>
 <message>
 <source>That is in the situation</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Das ist im Betriebszustand</translation>
 </message>
 <message>
 <source>To spare</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Reserve</translation>
 </message>
 <message>
 <source>Short by</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Es fehlen</translation>
 </message>
 <message>
 <source>All of the water content</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Gesamter Wasserinhalt</translation>
 </message>
 <message>
 <source>Short of what must circulate by, at least</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Zu wenig für den nötigen Umlauf, mindestens um</translation>
 </message>
 <message>
 <source>What the main must give</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Was der Hausanschluss leisten muss</translation>
 </message>
 <message>
 <source>LU = sum of the outlets' loading units
 q from LU and the largest single outlet (EN 806-3, Annex B)
 left at the highest outlet = running pressure − 0.0981 bar for each metre of height</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>LU = Summe der Belastungswerte der Zapfstellen
+q aus LU und der größten einzelnen Zapfstelle (EN 806-3, Anhang B)
+bleibt an der höchsten Zapfstelle = Fließdruck − 0,0981 bar je Meter Höhe</translation>
 </message>
 <message>
 <source>EN 806-3:2006, Table 2 (units) and Annex B (curve, from memory); NHBC Standards 8.1.5 (1.5 bar); 20 l/min for a mains-fed store: common practice, no source.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>EN 806-3:2006, Tabelle 2 (Belastungswerte) und Anhang B (Kurve, aus dem Gedächtnis); NHBC Standards 8.1.5 (1,5 bar); 20 l/min für einen geschlossenen Speicher: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Losses in the pipes, valves and the store come on top and are not counted. Units of EN 806-3 only: those of the older BS 6700 are other units and must not be mixed with them.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Verluste in Rohren, Ventilen und Speicher kommen hinzu und sind nicht gezählt. Nur Belastungswerte nach EN 806-3: Die der älteren BS 6700 sind andere und dürfen nicht damit vermischt werden.</translation>
 </message>
 <message>
 <source>Not known: {missing}.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Nicht bekannt: {missing}.</translation>
 </message>
 <message>
 <source>Loading units{least}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Belastungswerte{least}</translation>
 </message>
 <message>
 <source>Flow to design for{least}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Auslegungsvolumenstrom{least}</translation>
 </message>
 <message>
 <source>Least flow for a mains-fed store</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindestvolumenstrom für einen geschlossenen Speicher</translation>
 </message>
 <message>
 <source>Flow the main gives</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Volumenstrom, den der Hausanschluss gibt</translation>
 </message>
 <message>
 <source>The main gives</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Der Hausanschluss gibt</translation>
 </message>
 <message>
 <source>Running pressure at the main</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Fließdruck am Hausanschluss</translation>
 </message>
 <message>
 <source>Least running pressure for a mains-fed store</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindestfließdruck für einen geschlossenen Speicher</translation>
 </message>
 <message>
 <source>Least for a mains-fed store</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindestwert für einen geschlossenen Speicher</translation>
 </message>
 <message>
 <source>Height of {name} above the main</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Höhe von {name} über dem Hausanschluss</translation>
 </message>
 <message>
 <source>worked out from the heights</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>aus den Höhen berechnet</translation>
 </message>
 <message>
 <source>Left at {name}, the highest</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Bleibt an {name}, der höchsten</translation>
 </message>
 <message>
 <source>Least running pressure at an outlet</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindestfließdruck an einer Zapfstelle</translation>
 </message>
 <message>
 <source>Least at an outlet</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindestwert an einer Zapfstelle</translation>
 </message>
 <message>
 <source>V40 = V (Ts − Tc) / (40 − Tc)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>V40 = V (Ts − Tc) / (40 − Tc)</translation>
 </message>
 <message>
 <source>A heat balance; mixed water at 40 °C: Commission Regulation (EU) 814/2013 (from memory). Legionella: WFR guidance G18.2; HSG274 part 2.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Eine Wärmebilanz; Mischwasser von 40 °C: Verordnung (EU) 814/2013 der Kommission (aus dem Gedächtnis). Legionellen: WFR-Richtlinie G18.2; HSG274 Teil 2.</translation>
 </message>
 <message>
 <source>The ideal: every litre leaves as hot as it was stored, and nothing is heated meanwhile. A real store mixes cold into the rest and gives less; its maker's V40 is measured (BS EN 12897).</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Das Ideal: Jeder Liter kommt so heiß heraus, wie er gespeichert war, und nichts wird inzwischen erwärmt. Ein wirklicher Speicher mischt Kaltes in den Rest und gibt weniger; V40 des Herstellers ist gemessen (BS EN 12897).</translation>
 </message>
 <message>
 <source>Share of it that comes hot</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Anteil davon, der warm kommt</translation>
 </message>
 <message>
 <source>What a bath takes</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Was ein Vollbad braucht</translation>
 </message>
 <message>
 <source>Least temperature against legionella</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindesttemperatur gegen Legionellen</translation>
 </message>
 <message>
 <source>stored at {hot:g} °C, not below {least:g} °C</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>gespeichert mit {hot:g} °C, nicht unter {least:g} °C</translation>
 </message>
 <message>
 <source>stored below {least:g} °C: legionella may grow</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>gespeichert unter {least:g} °C: Legionellen können wachsen</translation>
 </message>
 <message>
 <source>Velocity in each pipe</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Geschwindigkeit in jedem Rohr</translation>
 </message>
 <message>
 <source>v = 4 Q / (π d²)
 bore that is quiet = d √(v / limit)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>v = 4 Q / (π d²)
+leiser Innendurchmesser = d √(v / Grenzwert)</translation>
 </message>
 <message>
 <source>Mean velocity over the bore; valves and sharp bends can be heard sooner.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mittlere Geschwindigkeit über den Querschnitt; Ventile und scharfe Bögen hört man früher.</translation>
 </message>
 <message>
 <source>Highest velocity</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Höchste Geschwindigkeit</translation>
 </message>
 <message>
 <source>no pump drives water through any pipe</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>keine Pumpe fördert Wasser durch ein Rohr</translation>
 </message>
 <message>
 <source>Fastest of all</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Am schnellsten von allen</translation>
 </message>
 <message>
 <source>{pipe}, bore {bore_mm:g} mm, {run}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{pipe}, Innendurchmesser {bore_mm:g} mm, {run}</translation>
 </message>
 <message>
 <source>Too fast: {pipe} would want a bore of</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Zu schnell: {pipe} bräuchte einen Innendurchmesser von</translation>
 </message>
 <message>
 <source>Open vent: size and height above the water</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Offene Entlüftung: Größe und Höhe über dem Wasserspiegel</translation>
 </message>
 <message>
 <source>least height by gravity: h = 0.04 H + 0.15 m
 against a pump: h above the head that pushes on the vent</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindesthöhe bei Schwerkraft: h = 0,04 H + 0,15 m
+gegen eine Pumpe: h über der Förderhöhe, die auf die Entlüftung drückt</translation>
 </message>
 <message>
 <source>BS 5449: 22 mm, and 450 mm for a pumped circuit (as taught in trade textbooks; bore of 19 mm from memory). WFR guidance to Schedule 2, G20.3: 0.04 H + 0.15, written for a store's vent. Hydrostatics.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>BS 5449: 22 mm, und 450 mm für einen Pumpenkreis (wie in Fachbüchern gelehrt; 19 mm Innendurchmesser aus dem Gedächtnis). WFR-Richtlinie zu Schedule 2, G20.3: 0,04 H + 0,15, geschrieben für die Entlüftung eines Speichers. Hydrostatik.</translation>
 </message>
 <message>
 <source>The pump at its shut-off head, the most it can put there. H is told down to where the heat source or the store stands. Only the vent's own pipe is measured here, from the circuit to its end.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die Pumpe bei Nullförderhöhe, dem Höchsten, was sie dort aufbringen kann. H zählt bis hinab zum Wärmeerzeuger oder Speicher. Nur das eigene Rohr der Entlüftung wird hier gemessen, vom Kreis bis zu seinem Ende.</translation>
 </message>
 <message>
 <source>Bore of {pipe}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Innendurchmesser von {pipe}</translation>
 </message>
 <message>
 <source>given, or of standard tube of its size</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>angegeben oder vom genormten Rohr seiner Größe</translation>
 </message>
 <message>
 <source>Narrowest bore of its pipe</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Engster Innendurchmesser ihres Rohrs</translation>
 </message>
 <message>
 <source>Smallest bore of an open vent</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Kleinster Innendurchmesser einer offenen Entlüftung</translation>
 </message>
 <message>
 <source>Smallest bore allowed</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Kleinster erlaubter Innendurchmesser</translation>
 </message>
 <message>
 <source>It ends above the water</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Sie endet über dem Wasserspiegel</translation>
 </message>
 <message>
 <source>Water of {part}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wasser von {part}</translation>
 </message>
 <message>
 <source>From the water down to what heats</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Vom Wasserspiegel hinab zu dem, was heizt</translation>
 </message>
 <message>
 <source>Least height, turning by gravity</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindesthöhe bei Umlauf durch Schwerkraft</translation>
 </message>
 <message>
 <source>Least height</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindesthöhe</translation>
 </message>
 <message>
 <source>Least height of a pumped circuit's vent</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindesthöhe der Entlüftung eines Pumpenkreises</translation>
 </message>
 <message>
 <source>Least height, fully pumped</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindesthöhe bei vollem Pumpenumlauf</translation>
 </message>
 <message>
 <source>Pump head that pushes on it</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Förderhöhe, die darauf drückt</translation>
 </message>
 <message>
 <source>Height to spare above that</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Reserve an Höhe darüber</translation>
 </message>
 <message>
 <source>Height above the water</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Höhe über dem Wasserspiegel</translation>
 </message>
 <message>
 <source>Pressure in time</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Druck im zeitlichen Verlauf</translation>
 </message>
 <message>
 <source>P dt = m c dT
@@ -10511,984 +10539,1005 @@ k = compressibility of water + d/(E s) of the tube; g = growth of the tube by wa
 G = gas in the vessel, none where it is full of water
 safety valve: p stays at psv, what swells further goes out</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>P dt = m c dT
+V (e − 3 g ΔT) = V k (p − pstart) + G (1 − (pstart + 1)/(p + 1))
+k = Kompressibilität des Wassers + d/(E s) des Rohrs; g = Wärmedehnung des Rohrs
+G = Gas im Gefäß, keines, wo es voll Wasser ist
+Sicherheitsventil: p bleibt bei psv, was sich weiter ausdehnt, tritt aus</translation>
 </message>
 <message>
 <source>A heat balance; Boyle's law; density and compressibility of water: Kell, 1975 (from memory; within 0.1 % of IAPWS-95); stretch of the tube as in the theory of water hammer, copper of 22 mm (from memory).</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Eine Wärmebilanz; Gesetz von Boyle; Dichte und Kompressibilität von Wasser: Kell, 1975 (aus dem Gedächtnis; auf 0,1 % genau zu IAPWS-95); Dehnung des Rohrs wie in der Theorie des Druckstoßes, Kupfer 22 mm (aus dem Gedächtnis).</translation>
 </message>
 <message>
 <source>Full output from the fill temperature on, no heat taken away, all the water alike; 0 to 110 °C, 100 bar. Pressed steel gives more than tube and slows the rise; air in the water slows it much. The valve is taken to hold its setting, level with the vessel; its full lift needs up to a tenth more.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Volle Leistung ab der Fülltemperatur, keine Wärme abgeführt, alles Wasser gleich warm; 0 bis 110 °C, 100 bar. Gepresstes Blech gibt mehr nach als Rohr und verlangsamt den Anstieg; Luft im Wasser verlangsamt ihn sehr. Das Ventil soll seine Einstellung auf Höhe des Gefäßes halten; sein voller Hub braucht bis zu ein Zehntel mehr.</translation>
 </message>
 <message>
 <source>with the vessel</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>mit dem Ausdehnungsgefäß</translation>
 </message>
 <message>
 <source>with the vessel full of water</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>mit dem Ausdehnungsgefäß voll Wasser</translation>
 </message>
 <message>
 <source>{how}: safety valve lifts after</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{how}: Sicherheitsventil öffnet nach</translation>
 </message>
 <message>
 <source>{how}: it lifts at</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{how}: es öffnet bei</translation>
 </message>
 <message>
 <source>{how}: it has let out by {temperature_c:.4g} °C</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{how}: abgelassen bis {temperature_c:.4g} °C</translation>
 </message>
 <message>
 <source>{how}: below the safety valve by</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{how}: unter dem Sicherheitsventil um</translation>
 </message>
 <message>
 <source>{how}: after {seconds}, at {temperature_c:.3g} °C</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{how}: nach {seconds}, bei {temperature_c:.3g} °C</translation>
 </message>
 <message>
 <source>{seconds:.3g} min</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{seconds:.3g} min</translation>
 </message>
 <message>
 <source>none: the top draws in air</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>keiner: Oben wird Luft angesaugt</translation>
 </message>
 <message>
 <source>{cold:.3g} bar</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{cold:.3g} bar</translation>
 </message>
 <message>
 <source>with the vessel full of water: pressure cold again</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>mit dem Ausdehnungsgefäß voll Wasser: Druck wieder kalt</translation>
 </message>
 <message>
 <source>shut in by valves, no safety valve</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>von Ventilen eingeschlossen, ohne Sicherheitsventil</translation>
 </message>
 <message>
 <source>{how}: each degree at {at:.3g} °C</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{how}: jedes Grad bei {at:.3g} °C</translation>
 </message>
 <message>
 <source>stretch of the tube (shut in, at {to_c:.3g} °C)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Dehnung des Rohrs (eingeschlossen, bei {to_c:.3g} °C)</translation>
 </message>
 <message>
 <source>Pressure map</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Druckverteilung</translation>
 </message>
 <message>
 <source>p = p fixed − 0.0981 × (height − the fixed point's) + what the pumps add there
 fixed point: the expansion vessel (fill pressure cold; hot by Boyle's law), or the open water level
 above boiling = lowest p + 1.013 − vapour pressure at the highest temperature</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>p = p fest − 0,0981 × (Höhe − Höhe des Festpunkts) + was die Pumpen dort hinzufügen
+Festpunkt: das Ausdehnungsgefäß (Fülldruck kalt; heiß nach Boyle) oder der offene Wasserspiegel
+über dem Siedepunkt = niedrigstes p + 1,013 − Dampfdruck bei der höchsten Temperatur</translation>
 </message>
 <message>
 <source>Hydrostatics at 1000 kg/m³ and 9.81 m/s²; that a pump leaves the vessel's pressure as it is: Building Services Engineering and common practice; vapour pressure: Antoine's equation (from memory). Pumps by the solved network.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Hydrostatik bei 1000 kg/m³ und 9,81 m/s²; dass eine Pumpe den Druck am Ausdehnungsgefäß nicht ändert: Building Services Engineering und übliche Praxis; Dampfdruck: Gleichung von Antoine (aus dem Gedächtnis). Pumpen nach dem gelösten Netz.</translation>
 </message>
 <message>
 <source>Gauge pressures at the height of each part. The lowest is taken cold, as filled; heating up only adds. The highest is hot, with nothing let out by the safety valve. Parts of unknown height are left out.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Überdrücke auf der Höhe jedes Bauteils. Der niedrigste gilt kalt, wie gefüllt; Aufheizen erhöht nur. Der höchste gilt heiß, ohne dass das Sicherheitsventil etwas ablässt. Bauteile unbekannter Höhe sind weggelassen.</translation>
 </message>
 <message>
 <source>no expansion vessel is joined to this water, so that nothing holds its pressure</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>an diesem Wasser sitzt kein Ausdehnungsgefäß, also hält nichts seinen Druck</translation>
 </message>
 <message>
 <source>Height of {part}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Höhe von {part}</translation>
 </message>
 <message>
 <source>given heights and rises</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>angegebene Höhen und Anstiege</translation>
 </message>
 <message>
 <source>the water is open, and no cistern that feeds it is drawn</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>das Wasser ist offen, und kein Behälter, der es speist, ist gezeichnet</translation>
 </message>
 <message>
 <source>Water level above the datum</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wasserspiegel über der Bezugshöhe</translation>
 </message>
 <message>
 <source>Lowest, cold: at {where}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Niedrigster, kalt: an {where}</translation>
 </message>
 <message>
 <source>Highest, hot: at {where}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Höchster, heiß: an {where}</translation>
 </message>
 <message>
 <source>Above drawing in air, at the lowest</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Abstand zum Luftansaugen, an der niedrigsten Stelle</translation>
 </message>
 <message>
 <source>Draws in air, at the lowest, by</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Saugt Luft an, an der niedrigsten Stelle, um</translation>
 </message>
 <message>
 <source>{ends:.2f} to {ends_2:.2f}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{ends:.2f} bis {ends_2:.2f}</translation>
 </message>
 <message>
 <source>Water boils there at</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wasser siedet dort bei</translation>
 </message>
 <message>
 <source>Above boiling</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Über dem Siedepunkt</translation>
 </message>
 <message>
 <source>Boils: too low</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Siedet: zu niedrig</translation>
 </message>
 <message>
 <source>{said} at {hottest_c:.4g} °C, by</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{said} bei {hottest_c:.4g} °C, um</translation>
 </message>
 <message>
 <source>Gauge of {name}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Manometer von {name}</translation>
 </message>
 <message>
 <source>{name} reads, cold, at rest</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name} zeigt, kalt, in Ruhe</translation>
 </message>
 <message>
 <source>{cold_bar:.2f} to {cold_bar_2:.2f}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{cold_bar:.2f} bis {cold_bar_2:.2f}</translation>
 </message>
 <message>
 <source>{name} reads, cold, pumps running</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name} zeigt, kalt, Pumpen laufen</translation>
 </message>
 <message>
 <source>{hot_bar:.2f} to {hot_bar_2:.2f}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{hot_bar:.2f} bis {hot_bar_2:.2f}</translation>
 </message>
 <message>
 <source>{name} reads, hot, pumps running</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name} zeigt, heiß, Pumpen laufen</translation>
 </message>
 <message>
 <source>{part} would see more than it is made for, by</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{part} wäre mehr ausgesetzt, als es aushält, um</translation>
 </message>
 <message>
 <source>{usual} (lowest)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{usual} (niedrigster)</translation>
 </message>
 <message>
 <source>Duty of the pump</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Betriebspunkt der Pumpe</translation>
 </message>
 <message>
 <source>works where H0 (1 − (Q/Q0)²) = what the circuit loses at Q
 needed: Q = Σ P / (ρ c ΔT) of what it serves, H = losses of the index circuit at design flows
 to spare = pump's head at the needed flow − needed head</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>arbeitet, wo H0 (1 − (Q/Q0)²) = Verlust des Kreises bei Q
+nötig: Q = Σ P / (ρ c ΔT) dessen, was daran hängt, H = Verluste des ungünstigsten Kreises bei Auslegungsvolumenströmen
+Reserve = Förderhöhe der Pumpe beim nötigen Volumenstrom − nötige Förderhöhe</translation>
 </message>
 <message>
 <source>Where all that is called wants more than the heat sources give, its design is cut to that. A coil without a stated power takes what the others leave of the heat source's output.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wo alles Geforderte mehr will, als die Wärmeerzeuger geben, ist seine Auslegung darauf gekürzt. Eine Heizschlange ohne angegebene Leistung nimmt, was die anderen von der Leistung des Wärmeerzeugers übrig lassen.</translation>
 </message>
 <message>
 <source>it runs in no situation</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>sie läuft in keinem Betriebszustand</translation>
 </message>
 <message>
 <source>flow, {run}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Volumenstrom, {run}</translation>
 </message>
 <message>
 <source>{run}: flow</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{run}: Volumenstrom</translation>
 </message>
 <message>
 <source>{run}: head</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{run}: Förderhöhe</translation>
 </message>
 <message>
 <source>{situation}: needed</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{situation}: nötig</translation>
 </message>
 <message>
 <source>not told: {why}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>nicht angegeben: {why}</translation>
 </message>
 <message>
 <source>{situation}: flow needed</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{situation}: nötiger Volumenstrom</translation>
 </message>
 <message>
 <source>{situation}: head needed</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{situation}: nötige Förderhöhe</translation>
 </message>
 <message>
 <source>{situation}: head {what}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{situation}: Förderhöhe, {what}</translation>
 </message>
 <message>
 <source>to spare</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Reserve</translation>
 </message>
 <message>
 <source>short by</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>es fehlen</translation>
 </message>
 <message>
 <source>Capacity of the safety valves</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Abblaseleistung der Sicherheitsventile</translation>
 </message>
 <message>
 <source>to spare = Σ capacity − Σ output</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Reserve = Σ Abblaseleistung − Σ Leistung</translation>
 </message>
 <message>
 <source>BS EN 12828, 4.6.2.2 (from memory): the safety valve passes the whole output of its heat generator; capacities to BS EN ISO 4126-1, by the maker. That a valve built into a heat source serves that one and no other: common practice, no source.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12828, 4.6.2.2 (aus dem Gedächtnis): Das Sicherheitsventil bläst die ganze Leistung seines Wärmeerzeugers ab; Abblaseleistungen nach BS EN ISO 4126-1, vom Hersteller. Dass ein in einen Wärmeerzeuger eingebautes Ventil nur diesen schützt: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Capacities as stated for steam at the valve's setting; every heat source at full output at once.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Abblaseleistungen wie für Dampf beim Ansprechdruck angegeben; alle Wärmeerzeuger zugleich mit voller Leistung.</translation>
 </message>
 <message>
 <source>Output of {each}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Leistung von {each}</translation>
 </message>
 <message>
 <source>Capacity of {each}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Abblaseleistung von {each}</translation>
 </message>
 <message>
 <source>Heat to blow off</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Abzublasende Wärme</translation>
 </message>
 <message>
 <source>Secondary return: water, length and loss</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Zirkulation: Wasser, Länge und Verlust</translation>
 </message>
 <message>
 <source>V = sum of bore area × length
 Φ = sum of loss a metre × length
 q = Φ / (ρ c × 5 K)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>V = Summe von Querschnitt × Länge
+Φ = Summe von Verlust je Meter × Länge
+q = Φ / (ρ c × 5 K)</translation>
 </message>
 <message>
 <source>Insulated pipe: the most that the Domestic Building Services Compliance Guide lets it lose (from memory), in proportion to the difference from the room. Bare pipe: EN ISO 12241 (from memory). A drop of 5 K on the way: common practice, no source. Return at 50 °C or above: trade guidance.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Gedämmtes Rohr: das Höchste, was der Domestic Building Services Compliance Guide es verlieren lässt (aus dem Gedächtnis), im Verhältnis zum Abstand von der Raumtemperatur. Blankes Rohr: EN ISO 12241 (aus dem Gedächtnis). 5 K Abfall unterwegs: übliche Praxis, ohne Quelle. Rücklauf mit 50 °C oder mehr: Richtlinien des Handwerks.</translation>
 </message>
 <message>
 <source>Still air of 15 °C and water as hot as the store all the way; dull tube; fittings and brackets lose more. Plastic tube is told as copper of its outside diameter.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Ruhende Luft von 15 °C und durchweg Wasser so warm wie der Speicher; stumpfes Rohr; Formstücke und Schellen verlieren mehr. Kunststoffrohr ist wie Kupfer seines Außendurchmessers gerechnet.</translation>
 </message>
 <message>
 <source>Pipe that is kept hot</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Warm gehaltenes Rohr</translation>
 </message>
 <message>
 <source>Water in it</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wasser darin</translation>
 </message>
 <message>
 <source>Content beyond which the vessel must be larger</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Inhalt, ab dem das Gefäß größer sein muss</translation>
 </message>
 <message>
 <source>A larger vessel beyond</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Größeres Gefäß ab</translation>
 </message>
 <message>
 <source>Not known: {unknown}.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Nicht bekannt: {unknown}.</translation>
 </message>
 <message>
 <source>Length of {pipe}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Länge von {pipe}</translation>
 </message>
 <message>
 <source>{pipe} insulated</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{pipe} gedämmt</translation>
 </message>
 <message>
 <source>Loss, if what is not known is insulated</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Verlust, wenn das Unbekannte gedämmt ist</translation>
 </message>
 <message>
 <source>Loss, if what is not known is bare</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Verlust, wenn das Unbekannte blank ist</translation>
 </message>
 <message>
 <source>Loss as drawn</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Verlust wie gezeichnet</translation>
 </message>
 <message>
 <source>Loss if all of it were insulated</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Verlust, wenn alles gedämmt wäre</translation>
 </message>
 <message>
 <source>Loss in a day{most}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Verlust am Tag{most}</translation>
 </message>
 <message>
 <source>Flow that keeps the drop to 5 K</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Volumenstrom, der den Abfall bei 5 K hält</translation>
 </message>
 <message>
 <source>Flow through the heat source at pump run-on</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Volumenstrom durch den Wärmeerzeuger beim Pumpennachlauf</translation>
 </message>
 <message>
 <source>where H0 (1 − (Q/Q0)²) = what the ways still open lose
 to spare = Q − Qmin</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>wo H0 (1 − (Q/Q0)²) = Verlust der noch offenen Wege
+Reserve = Q − Qmin</translation>
 </message>
 <message>
 <source>Set difference of {bypass}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Eingestellte Druckdifferenz von {bypass}</translation>
 </message>
 <message>
 <source>the flow through it can't be told</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>der Volumenstrom hindurch lässt sich nicht angeben</translation>
 </message>
 <message>
 <source>A bypass of its own is built in: what it lets through is the maker's, and not counted here.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Ein eigenes Überströmventil ist eingebaut: Was es durchlässt, weiß der Hersteller; hier ist es nicht gezählt.</translation>
 </message>
 <message>
 <source>no run-on</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>kein Nachlauf</translation>
 </message>
 <message>
 <source>{situation}: flow</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{situation}: Volumenstrom</translation>
 </message>
 <message>
 <source>{situation}: of it through {bypass}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{situation}: davon durch {bypass}</translation>
 </message>
 <message>
 <source>Heat the store loses while it stands</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeverlust des stehenden Speichers</translation>
 </message>
 <message>
 <source>Q = L × VF × V × 0.60 a day
 L = 0.005 + 0.55 / (t + 4), with a loose jacket 0.005 + 1.76 / (t + 12.8)
 VF = (120 / V)^(1/3)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Q = L × VF × V × 0,60 am Tag
+L = 0,005 + 0,55 / (t + 4), mit losem Mantel 0,005 + 1,76 / (t + 12,8)
+VF = (120 / V)^(1/3)</translation>
 </message>
 <message>
 <source>SAP 10.2, Tables 2, 2a and 2b (temperature factor 0.60: indirect store with a thermostat).</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>SAP 10.2, Tabellen 2, 2a und 2b (Temperaturfaktor 0,60: mittelbar beheizter Speicher mit Thermostat).</translation>
 </message>
 <message>
 <source>A store at about 60 °C in a heated house. Where the maker declares a loss, that goes before.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Ein Speicher mit etwa 60 °C in einem beheizten Haus. Wo der Hersteller einen Verlust angibt, geht dieser vor.</translation>
 </message>
 <message>
 <source>With {thickness} mm of factory insulation</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mit {thickness} mm Werksdämmung</translation>
 </message>
 <message>
 <source>kWh a day</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>kWh am Tag</translation>
 </message>
 <message>
 <source>With a loose jacket of {jacket_mm} mm</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mit einem losen Mantel von {jacket_mm} mm</translation>
 </message>
 <message>
 <source>Static pressure</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Statischer Druck</translation>
 </message>
 <message>
 <source>p = 0.0981 × h
 at the top, cold = pfill − 0.0981 × h
 a gauge, cold = pfill − 0.0981 × (its height − the vessel's)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>p = 0,0981 × h
+oben, kalt = pfüll − 0,0981 × h
+ein Manometer, kalt = pfüll − 0,0981 × (seine Höhe − die des Gefäßes)</translation>
 </message>
 <message>
 <source>p = 0.0981 × (water level − height)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>p = 0,0981 × (Wasserspiegel − Höhe)</translation>
 </message>
 <message>
 <source>Hydrostatics at 1000 kg/m³ and 9.81 m/s²; that the top keeps a margin of 0.3 bar: BS EN 12828, Annex D (from memory).</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Hydrostatik bei 1000 kg/m³ und 9,81 m/s²; dass oben ein Zuschlag von 0,3 bar bleibt: BS EN 12828, Anhang D (aus dem Gedächtnis).</translation>
 </message>
 <message>
 <source>All cold and at rest; gauge pressures; the fill pressure holds at the vessel, the lowest of several.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Alles kalt und in Ruhe; Überdrücke; der Fülldruck gilt am Ausdehnungsgefäß, bei mehreren am niedrigsten.</translation>
 </message>
 <message>
 <source>Top of the water above {place}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Oberstes Wasser über {place}</translation>
 </message>
 <message>
 <source>Margin at the top</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Zuschlag oben</translation>
 </message>
 <message>
 <source>Left at the top, cold</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Bleibt oben, kalt</translation>
 </message>
 <message>
 <source>Least fill pressure: static and margin</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Mindestfülldruck: statisch und Zuschlag</translation>
 </message>
 <message>
 <source>{of} reads, cold</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{of} zeigt, kalt</translation>
 </message>
 <message>
 <source>{fill:.3g} bar if level with {place}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{fill:.3g} bar, wenn auf gleicher Höhe mit {place}</translation>
 </message>
 <message>
 <source>0.2 bar instead of 0.3 (least fill pressure)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>0,2 bar statt 0,3 (Mindestfülldruck)</translation>
 </message>
 <message>
 <source>Pressure at {part}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Druck an {part}</translation>
 </message>
 <message>
 <source>{part} reads, cold</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{part} zeigt, kalt</translation>
 </message>
 <message>
 <source>Time to heat the store</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Zeit zum Aufheizen des Speichers</translation>
 </message>
 <message>
 <source>Q = V ρ c (Ts − Tc)
 t = Q / min(Ps, Pc)
 after 70 % drawn: t = 0.7 Q / min(Ps, Pc)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Q = V ρ c (Ts − Tc)
+t = Q / min(Ps, Pc)
+nach 70 % Entnahme: t = 0,7 Q / min(Ps, Pc)</translation>
 </message>
 <message>
 <source>Heat capacity of water (IAPWS-IF97); the smaller of two powers: conservation of energy. That reheating is told for 70 % drawn off: makers' practice after BS EN 12897 (from memory).</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wärmekapazität von Wasser (IAPWS-IF97); die kleinere von zwei Leistungen: Energieerhaltung. Dass das Nachheizen für 70 % Entnahme angegeben wird: Praxis der Hersteller nach BS EN 12897 (aus dem Gedächtnis).</translation>
 </message>
 <message>
 <source>All of the output goes to the store, the coil keeps its power to the end, and the heat that the store and its pipes lose on the way is not counted: the real time is longer.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die ganze Leistung geht in den Speicher, die Heizschlange behält ihre Leistung bis zum Ende, und unterwegs verlorene Wärme von Speicher und Rohren ist nicht gezählt: Die wirkliche Zeit ist länger.</translation>
 </message>
 <message>
 <source>The coil's power is no data of this kind of store: with a weak coil it takes longer still.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die Leistung der Heizschlange ist bei dieser Speicherart keine Angabe: Mit einer schwachen Heizschlange dauert es noch länger.</translation>
 </message>
 <message>
 <source>Water that comes at {flow:g} °C never brings the store to {hot:g} °C</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wasser, das mit {flow:g} °C kommt, bringt den Speicher nie auf {hot:g} °C</translation>
 </message>
 <message>
 <source>the heat source</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>der Wärmeerzeuger</translation>
 </message>
 <message>
 <source>the coil</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>die Heizschlange</translation>
 </message>
 <message>
 <source>heat source and coil alike</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeerzeuger und Heizschlange gleichermaßen</translation>
 </message>
 <message>
 <source>{why}; the immersion heater does.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{why}; der Elektro-Heizstab tut es.</translation>
 </message>
 <message>
 <source>The store's thermostat, {hot:g} °C, is no hotter than the cold water, {cold:g} °C.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Der Thermostat des Speichers, {hot:g} °C, steht nicht höher als das kalte Wasser, {cold:g} °C.</translation>
 </message>
 <message>
 <source>The power that heats it is 0.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die Leistung, die ihn erwärmt, ist 0.</translation>
 </message>
 <message>
 <source>Heat from cold</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wärme von kalt an</translation>
 </message>
 <message>
 <source>Power that heats it</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Leistung, die ihn erwärmt</translation>
 </message>
 <message>
 <source>Limited by</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Begrenzt durch</translation>
 </message>
 <message>
 <source>From cold{least}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Von kalt an{least}</translation>
 </message>
 <message>
 <source>After 70 % drawn{least}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Nach 70 % Entnahme{least}</translation>
 </message>
 <message>
 <source>From cold by the immersion heater alone</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Von kalt an, nur mit dem Elektro-Heizstab</translation>
 </message>
 <message>
 <source>Expansion vessel of the mains-fed store</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Ausdehnungsgefäß des geschlossenen Speichers</translation>
 </message>
 <message>
 <source>swell = C × (ρ(t1) / ρ(t2) − 1)
 final = share × prv</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Ausdehnung = C × (ρ(t1) / ρ(t2) − 1)
+Enddruck = Anteil × psv</translation>
 </message>
 <message>
 <source>a vessel as drawn takes V × ((charge + 1) / (fill + 1) − (charge + 1) / (final + 1))</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>ein Gefäß wie gezeichnet nimmt auf: V × ((Vordruck + 1) / (Fülldruck + 1) − (Vordruck + 1) / (Enddruck + 1))</translation>
 </message>
 <message>
 <source>Boyle's law on absolute pressures; the final pressure of 0.8 of the expansion relief valve's setting after BS EN 806-2 (from memory); a charge from 0.2 bar below the reducing valve's setting to equal, and the sizes made: common practice, no source.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Gesetz von Boyle mit absoluten Drücken; der Enddruck von 0,8 des Ansprechdrucks des Ausdehnungs-Sicherheitsventils nach BS EN 806-2 (aus dem Gedächtnis); ein Vordruck von 0,2 bar unter der Einstellung des Druckminderers bis gleich, und die hergestellten Größen: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Gauge pressures in bar, 1 bar of atmosphere; 0 to 110 °C; the store's own stretch is left out.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Überdrücke in bar, Luftdruck 1 bar; 0 bis 110 °C; die Dehnung des Speichers selbst ist weggelassen.</translation>
 </message>
 <message>
 <source>Of the relief valve's setting</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Vom Ansprechdruck des Sicherheitsventils</translation>
 </message>
 <message>
 <source>Highest pressure in service</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Höchster Betriebsdruck</translation>
 </message>
 <message>
 <source>worked: share × prv</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>berechnet: Anteil × psv</translation>
 </message>
 <message>
 <source>nothing that feeds the store is drawn</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>nichts, was den Speicher speist, ist gezeichnet</translation>
 </message>
 <message>
 <source>no expansion relief valve is drawn whose setting is told; one built into a store has none here</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>kein Ausdehnungs-Sicherheitsventil mit bekanntem Ansprechdruck ist gezeichnet; ein in einen Speicher eingebautes hat hier keinen</translation>
 </message>
 <message>
 <source>Cold water</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Kaltes Wasser</translation>
 </message>
 <message>
 <source>Store's thermostat</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Thermostat des Speichers</translation>
 </message>
 <message>
 <source>Smallest vessel</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Kleinstes Gefäß</translation>
 </message>
 <message>
 <source>none serves: the fill pressure is no lower than final</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>keines genügt: Der Fülldruck ist nicht niedriger als der Enddruck</translation>
 </message>
 <message>
 <source>Charge, with no water in it</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Vordruck, ohne Wasser darin</translation>
 </message>
 <message>
 <source>Smallest vessel, so charged</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Kleinstes Gefäß mit diesem Vordruck</translation>
 </message>
 <message>
 <source>Next size made</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Nächste hergestellte Größe</translation>
 </message>
 <message>
 <source>volume or charge not known</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Volumen oder Vordruck nicht bekannt</translation>
 </message>
 <message>
 <source>{name} as drawn takes up</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{name} nimmt wie gezeichnet auf</translation>
 </message>
 <message>
 <source>To spare beyond the swell</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Reserve über die Ausdehnung hinaus</translation>
 </message>
 <message>
 <source>{hot:g} °C instead of {hot_2:g}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{hot:g} °C statt {hot_2:g}</translation>
 </message>
 <message>
 <source>Swell of the heating water</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Ausdehnung des Heizwassers</translation>
 </message>
 <message>
 <source>e = ρ(t1) / ρ(t2) − 1
 Ve = e × V</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>e = ρ(t1) / ρ(t2) − 1
+Ve = e × V</translation>
 </message>
 <message>
 <source>G. S. Kell, J. Chem. Eng. Data 20 (1975) 97 (from memory; within 0.02 % of IAPWS-IF97). Tables differ: BS EN 12828, Annex D, prints 2.81 % to 80 °C (from memory) where the densities give 2.87 %.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>G. S. Kell, J. Chem. Eng. Data 20 (1975) 97 (aus dem Gedächtnis; auf 0,02 % genau zu IAPWS-IF97). Tabellen weichen ab: BS EN 12828, Anhang D, nennt 2,81 % bis 80 °C (aus dem Gedächtnis), wo die Dichten 2,87 % ergeben.</translation>
 </message>
 <message>
 <source>Water without glycol, 0 to 110 °C; the swell of pipes and parts themselves is left out.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wasser ohne Glykol, 0 bis 110 °C; die Dehnung der Rohre und Bauteile selbst ist weggelassen.</translation>
 </message>
 <message>
 <source>Density when filled</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Dichte beim Füllen</translation>
 </message>
 <message>
 <source>Density when hottest</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Dichte am heißesten</translation>
 </message>
 <message>
 <source>Share of the content</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Anteil am Inhalt</translation>
 </message>
 <message>
 <source>Pressure test and treatment</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Druckprobe und Wasserbehandlung</translation>
 </message>
 <message>
 <source>test = 1.5 × pw (the other source: 1.3 × pw)
 inhibitor = 0.01 × V</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Prüfdruck = 1,5 × pw (die andere Quelle: 1,3 × pw)
+Inhibitor = 0,01 × V</translation>
 </message>
 <message>
 <source>; used: the higher. Inhibitor:</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>; angewandt: der höhere. Inhibitor:</translation>
 </message>
 <message>
 <source>. BS 7593:2019: cleaned and flushed, inhibitor, a filter, the water tested every year and dosed anew or fully tested every five.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>. BS 7593:2019: gereinigt und gespült, Inhibitor, ein Filter, das Wasser jedes Jahr geprüft und alle fünf Jahre neu dosiert oder vollständig geprüft.</translation>
 </message>
 <message>
 <source>Pipework alone, cold and full: the heat source, the safety valve, the vessel and whatever is made for less are shut off or left off during the test. As working pressure stands what the safety valves let it come to, or the height of the cistern's water.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Nur das Rohrnetz, kalt und voll: Wärmeerzeuger, Sicherheitsventil, Ausdehnungsgefäß und alles, was weniger aushält, wird während der Probe abgesperrt oder weggelassen. Als Betriebsdruck gilt, worauf die Sicherheitsventile ihn steigen lassen, oder die Höhe des Wassers im Behälter.</translation>
 </message>
 <message>
 <source>neither a safety valve nor a cistern tells the working pressure, and no content is known</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>weder ein Sicherheitsventil noch ein Behälter nennt den Betriebsdruck, und kein Inhalt ist bekannt</translation>
 </message>
 <message>
 <source>+{higher_by_bar:g} bar</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>+{higher_by_bar:g} bar</translation>
 </message>
 <message>
 <source>Static pressure at what heats it</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Statischer Druck an dem, was es erwärmt</translation>
 </message>
 <message>
 <source>Test pressure (1.5 times, used)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Prüfdruck (das 1,5-Fache, angewandt)</translation>
 </message>
 <message>
 <source>By the other source (1.3 times)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Nach der anderen Quelle (das 1,3-Fache)</translation>
 </message>
 <message>
 <source>{part} is made for less and is left out</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{part} hält weniger aus und wird weggelassen</translation>
 </message>
 <message>
 <source>Water to treat</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Zu behandelndes Wasser</translation>
 </message>
 <message>
 <source>Inhibitor at one litre for 100</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Inhibitor, ein Liter auf 100</translation>
 </message>
 <message>
 <source>Wait for hot water</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wartezeit auf warmes Wasser</translation>
 </message>
 <message>
 <source>V = sum of the contents of the pipes from what is hot to the outlet
 t = V / q, q = 0.1 l/s for each loading unit, or the heat source's hot flow if that is less</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>V = Summe der Inhalte der Rohre vom Warmen bis zur Zapfstelle
+t = V / q, q = 0,1 l/s je Belastungswert oder der Warmwasser-Volumenstrom des Wärmeerzeugers, wenn dieser kleiner ist</translation>
 </message>
 <message>
 <source>. Sources disagree on the limit: 30 s by the WFR guidance, G18.4; a minute by HSG274 part 2 and BS 8558.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>. Die Quellen sind über die Grenze uneins: 30 s nach WFR-Richtlinie G18.4; eine Minute nach HSG274 Teil 2 und BS 8558.</translation>
 </message>
 <message>
 <source>The outlet wide open, the pipe cold and full; insulation keeps it warm for a while only. The tube's own metal and the mixing on the way add to it (some 10 to 20 % in copper), and a heat source that heats water on its way needs seconds to start. A blending valve draws from its hot side alone until that is hot.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Die Zapfstelle ganz offen, das Rohr kalt und voll; Dämmung hält es nur eine Weile warm. Das Metall des Rohrs und die Mischung unterwegs kommen hinzu (bei Kupfer etwa 10 bis 20 %), und ein Wärmeerzeuger mit Durchlauf braucht Sekunden zum Anlaufen. Ein Mischventil zieht nur von der Warmseite, bis diese warm ist.</translation>
 </message>
 <message>
 <source>Its hot flow is 0.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Sein Warmwasser-Volumenstrom ist 0.</translation>
 </message>
 <message>
 <source>Pipe that goes cold</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Rohr, das auskühlt</translation>
 </message>
 <message>
 <source>Limit by the WFR guidance, G18.4</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Grenze nach WFR-Richtlinie G18.4</translation>
 </message>
 <message>
 <source>Limit by HSG274 part 2 and BS 8558</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Grenze nach HSG274 Teil 2 und BS 8558</translation>
 </message>
 <message>
 <source>V = Σ Vpart + Σ π/4 × d² × L</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>V = Σ V Bauteile + Σ π/4 × d² × L</translation>
 </message>
 <message>
 <source>Geometry; bores by BS EN 1057 (copper, R250) and BS EN 10255 (steel, medium) where the drawing states none. That valves, pumps, tees, plate exchangers, vessels and cisterns are left out: common practice, no source.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Geometrie; Innendurchmesser nach BS EN 1057 (Kupfer, R250) und BS EN 10255 (Stahl, mittelschwer), wo die Zeichnung keine nennt. Dass Ventile, Pumpen, T-Stücke, Plattenwärmeübertrager, Ausdehnungsgefäße und Behälter wegbleiben: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Pipes full of water; standard tube of the tabled sizes, else with its bore stated.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Rohre voll Wasser; genormtes Rohr der tabellierten Größen, sonst mit angegebenem Innendurchmesser.</translation>
 </message>
 <message>
 <source>System content as the design states it</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Anlageninhalt, wie die Auslegung ihn nennt</translation>
 </message>
 <message>
 <source>Water content, as stated</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wasserinhalt, wie angegeben</translation>
 </message>
 <message>
 <source>Of that, known part by part</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Davon Bauteil für Bauteil bekannt</translation>
 </message>
 <message>
 <source>V = as the design states; it wins over the sum of the parts</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>V = wie die Auslegung angibt; das geht der Summe der Teile vor</translation>
 </message>
 <message>
 <source>What is known so far: at least</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Was bisher bekannt ist: mindestens</translation>
 </message>
 <message>
 <source>Of that, in pipes</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Davon in Rohren</translation>
 </message>
 <message>
 <source>Of that, in parts</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Davon in Bauteilen</translation>
 </message>
 <message>
 <source>{pipe}: {length:.4g} m of {size:g} mm {material}, bore {bore:g} mm</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{pipe}: {length:.4g} m {material} {size:g} mm, Innendurchmesser {bore:g} mm</translation>
 </message>
 <message>
 <source>{pipe}: {length:.4g} m of {material}, bore {bore:g} mm</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{pipe}: {length:.4g} m {material}, Innendurchmesser {bore:g} mm</translation>
 </message>
 <message>
 <source>; given</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>; angegeben</translation>
 </message>
 <message>
 <source>table EN 10255</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Tabelle EN 10255</translation>
 </message>
 <message>
 <source>table EN 1057</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Tabelle EN 1057</translation>
 </message>
 <message>
 <source>Properties of the water</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Stoffwerte des Wassers</translation>
 </message>
 <message>
 <source>ρ: Kell's quotient of polynomials
@@ -11496,962 +11545,965 @@ t = V / q, q = 0.1 l/s for each loading unit, or the heat source's hot flow if t
 c: table ten degrees apart
 e = ρ(fill) / ρ(t) − 1</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>ρ: Polynomquotient von Kell
+μ: IAPWS SR6-08(2011), Gleichung 8
+c: Tabelle in Zehnerschritten
+e = ρ(Füllung) / ρ(t) − 1</translation>
 </message>
 <message>
 <source>Density: G. S. Kell, J. Chem. Eng. Data 20 (1975) 97; viscosity: IAPWS SR6-08(2011); heat capacity: IAPWS-IF97 at 0.1 MPa (coefficients from memory; within 0.02 %, 1 % and 0.2 % of the IAPWS formulations).</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Dichte: G. S. Kell, J. Chem. Eng. Data 20 (1975) 97; Viskosität: IAPWS SR6-08(2011); Wärmekapazität: IAPWS-IF97 bei 0,1 MPa (Beiwerte aus dem Gedächtnis; auf 0,02 %, 1 % und 0,2 % genau zu den IAPWS-Formulierungen).</translation>
 </message>
 <message>
 <source>Water without glycol, liquid, 0 to 110 °C; up to 3 bar of pressure change its density by less than 0.02 %.</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wasser ohne Glykol, flüssig, 0 bis 110 °C; bis zu 3 bar Druck ändern die Dichte um weniger als 0,02 %.</translation>
 </message>
 <message>
 <source>t fill</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>t Füllung</translation>
 </message>
 <message>
 <source>Fill temperature</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Fülltemperatur</translation>
 </message>
 <message>
 <source>t return</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>t Rücklauf</translation>
 </message>
 <message>
 <source>Return temperature</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Rücklauftemperatur</translation>
 </message>
 <message>
 <source>t flow</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>t Vorlauf</translation>
 </message>
 <message>
 <source>Flow temperature</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Vorlauftemperatur</translation>
 </message>
 <message>
 <source>Glycol by volume</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Glykol nach Volumen</translation>
 </message>
 <message>
 <source>{what} is outside the {least_c:g} to {most_c:g} °C it holds for</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{what} liegt außerhalb von {least_c:g} bis {most_c:g} °C, für die es gilt</translation>
 </message>
 <message>
 <source>any glycol</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>beliebiges Glykol</translation>
 </message>
 <message>
 <source>at {at_c:g} °C</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>bei {at_c:g} °C</translation>
 </message>
 <message>
 <source>Density {place}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Dichte {place}</translation>
 </message>
 <message>
 <source>Heat capacity {place}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Wärmekapazität {place}</translation>
 </message>
 <message>
 <source>kJ/(kg K)</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>kJ/(kg K)</translation>
 </message>
 <message>
 <source>Viscosity {place}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Viskosität {place}</translation>
 </message>
 <message>
 <source>mPa s</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>mPa s</translation>
 </message>
 <message>
 <source>Swell from fill {place}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Ausdehnung ab Füllung {place}</translation>
 </message>
 <message>
 <source>{from_c:g} to {to_c:g} °C</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{from_c:g} bis {to_c:g} °C</translation>
 </message>
 <message>
 <source>{percent:g} % {glycol}, swell {between}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{percent:g} % {glycol}, Ausdehnung {between}</translation>
 </message>
 <message>
 <source>That is, times the swell of water</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Das ist, mal der Ausdehnung von Wasser</translation>
 </message>
 <message>
 <source>freezing point</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Gefrierpunkt</translation>
 </message>
 <message>
 <source>{percent:g} %, if propylene glycol, freezes at</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>{percent:g} %, falls Propylenglykol, gefriert bei</translation>
 </message>
 <message>
 <source>Published: {what}</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>Veröffentlicht: {what}</translation>
 </message>
 <message>
 <source>see results</source>
 <extracomment>figures/worked</extracomment>
-<translation type="unfinished" />
+<translation>siehe Ergebnisse</translation>
 </message>
 <message>
 <source>numbers are missing</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Angaben fehlen</translation>
 </message>
 <message>
 <source>half as much again</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>noch einmal halb so viel</translation>
 </message>
 <message>
 <source>Highest temperature</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>Höchste Temperatur</translation>
 </message>
 <message>
 <source>the temperatures are outside the {least_c:g} to {most_c:g} °C for which the formulas hold</source>
 <extracomment>figures</extracomment>
-<translation type="unfinished" />
+<translation>die Temperaturen liegen außerhalb von {least_c:g} bis {most_c:g} °C, für die die Formeln gelten</translation>
 </message>
 <message>
 <source>What each emitter's and coil's valve has to take up so that all get their design flow, as a kv to set, and what pressure stands across thermostatic heads, at design and when all of them have shut. What is not balanced starves the far rooms; a head under too much pressure whistles.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Was das Ventil jeder Heizfläche und Heizschlange aufnehmen muss, damit alle ihren Auslegungsvolumenstrom bekommen, als einzustellender Kv-Wert, und welcher Druck an Thermostatköpfen liegt, bei Auslegung und wenn alle geschlossen haben. Was nicht abgeglichen ist, lässt die entfernten Räume darben; ein Kopf unter zu viel Druck pfeift.</translation>
 </message>
 <message>
 <source>Between which set differences a bypass stays shut while heat or hot water is called, and yet opens far enough at pump run-on that the heat source keeps its least flow; or that no setting does both. Then the pump is too large, or the pipes behind it lose too much.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Zwischen welchen Druckdifferenzen ein Überströmventil zu bleibt, während Heizung oder Warmwasser gefordert ist, und doch beim Pumpennachlauf weit genug öffnet, dass der Wärmeerzeuger seinen Mindestvolumenstrom behält; oder dass keine Einstellung beides leistet. Dann ist die Pumpe zu groß, oder die Rohre dahinter verlieren zu viel.</translation>
 </message>
 <message>
 <source>The water of an open-vented circuit swells into its cistern. A cistern that is filled to the brim when cold runs over every time the circuit is heated, and draws fresh water, with fresh air and lime in it, every time it cools. Sources disagree on how much it is: 4 % of the circuit's water by most, 5 % by others; what water really does from cold to hot stands beside them.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Das Wasser eines offenen Kreises dehnt sich in seinen Vorlagebehälter aus. Ein kalt randvoll gefüllter Behälter läuft bei jedem Aufheizen über und zieht bei jedem Abkühlen frisches Wasser nach, mit frischer Luft und Kalk darin. Über die Menge sind die Quellen uneins: 4 % des Kreiswassers nach den meisten, 5 % nach anderen; was Wasser von kalt bis heiß wirklich tut, steht daneben.</translation>
 </message>
 <message>
 <source>The size that a store's relief valve asks of its discharge pipe after the tundish (D2), how much longer it may be with the bends it has, what the pipe before the tundish (D1) must be, and how far it must fall. A pipe too small or too long backs near-boiling water up out of the tundish, indoors.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Die Größe, die das Sicherheitsventil eines Speichers von seiner Abblaseleitung nach dem Ablauftrichter verlangt (D2), wie viel länger sie mit ihren Bögen sein darf, wie das Rohr vor dem Ablauftrichter (D1) sein muss und wie stark es fallen muss. Ein zu kleines oder zu langes Rohr staut fast siedendes Wasser aus dem Ablauftrichter zurück, und zwar im Haus.</translation>
 </message>
 <message>
 <source>A store is empty of hot water sooner at a bath than at a basin. Told for each outlet alone, at its full flow mixed to 40 °C, from a full store that nothing heats meanwhile; and beside it what the heating sustains without end, for the shower that goes on after the store is spent.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>An der Badewanne ist ein Speicher schneller leer als am Waschtisch. Für jede Zapfstelle einzeln angegeben, bei vollem Volumenstrom, gemischt auf 40 °C, aus einem vollen Speicher, den inzwischen nichts heizt; daneben, was die Heizung auf Dauer leistet, für die Dusche, die weiterläuft, wenn der Speicher leer ist.</translation>
 </message>
 <message>
 <source>A radiator's output is told for water that is 50 K above the room on the mean. Run it cooler, as an efficient heat source likes it, and it gives much less: at 30 K little more than half. An emitter that was just large enough at 75 °C leaves the room cold at 55.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Die Leistung eines Heizkörpers gilt für Wasser, das im Mittel 50 K wärmer ist als der Raum. Kühler betrieben, wie es ein sparsamer Wärmeerzeuger mag, gibt er viel weniger ab: bei 30 K kaum mehr als die Hälfte. Eine Heizfläche, die bei 75 °C gerade reichte, lässt den Raum bei 55 °C kalt.</translation>
 </message>
 <message>
 <source>Water weighs a kilogram a litre: a filled store is as heavy as three or four people standing on one spot. The figure is always advice: it knows nothing of joists, spans and what else stands there, and the structure must be confirmed by a competent person whatever it says.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Ein Liter Wasser wiegt ein Kilogramm: Ein gefüllter Speicher ist so schwer wie drei oder vier Menschen auf einem Fleck. Die Berechnung ist immer nur eine Empfehlung: Sie weiß nichts von Balken, Spannweiten und dem, was sonst dort steht, und das Tragwerk muss in jedem Fall ein Fachkundiger bestätigen.</translation>
 </message>
 <message>
 <source>What flows through each heat source, pump, emitter, coil and bypass in every situation in which a pump runs, and where the water runs fastest. Everything else about a pumped circuit follows from these.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Was in jedem Betriebszustand, in dem eine Pumpe läuft, durch jeden Wärmeerzeuger, jede Pumpe, Heizfläche, Heizschlange und jedes Überströmventil fließt, und wo das Wasser am schnellsten fließt. Alles andere an einem Pumpenkreis folgt daraus.</translation>
 </message>
 <message>
 <source>What the heat source gives must be enough for the emitters and, where hot water does not come first, for the coil beside them. Much more than both is no good either: it starts and stops all day. A coil that takes less than the heat source gives makes it do the same whenever only the store calls.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Was der Wärmeerzeuger gibt, muss für die Heizflächen reichen und, wo Warmwasser keinen Vorrang hat, auch für die Heizschlange daneben. Viel mehr als beides taugt auch nicht: Dann schaltet er den ganzen Tag ein und aus. Eine Heizschlange, die weniger nimmt, als der Wärmeerzeuger gibt, bewirkt dasselbe, wann immer nur der Speicher Wärme fordert.</translation>
 </message>
 <message>
 <source>The smallest vessel that takes up the swell and still holds a reserve when all is cold, the charge it must have, and between what pressures a vessel that is drawn may be filled cold. Too small a vessel makes the safety valve weep at every heating-up; charged too high it leaves the top radiators short of water.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Das kleinste Gefäß, das die Ausdehnung aufnimmt und kalt noch eine Wasservorlage hat, sein nötiger Vordruck und zwischen welchen Drücken ein gezeichnetes Gefäß kalt gefüllt werden darf. Ein zu kleines Gefäß lässt das Sicherheitsventil bei jedem Aufheizen tropfen; mit zu hohem Vordruck fehlt den obersten Heizkörpern Wasser.</translation>
 </message>
 <message>
 <source>Index circuit of each pump</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Ungünstigster Kreis jeder Pumpe</translation>
 </message>
 <message>
 <source>The circuit that decides what head a pump must have: of all ways round through what it serves, the one that loses most at design flows, its losses one by one. Widening anything else gains nothing.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Der Kreis, der bestimmt, welche Förderhöhe eine Pumpe haben muss: von allen Umläufen durch das, was an ihr hängt, der mit dem größten Verlust bei Auslegungsvolumenströmen, Verlust für Verlust. Anderes zu erweitern bringt nichts.</translation>
 </message>
 <message>
 <source>A heat source that heats water on its way stores none: it gives as much as its output heats, and no more, for as long as one likes. One shower may be all of it. Compared here with what the outlets it feeds draw by their loading units.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Ein Wärmeerzeuger mit Durchlauf speichert nichts: Er gibt so viel, wie seine Leistung erwärmt, und nicht mehr, solange man will. Eine Dusche kann schon alles sein. Hier verglichen mit dem, was die angeschlossenen Zapfstellen nach ihren Belastungswerten zapfen.</translation>
 </message>
 <message>
 <source>Content that always circulates, against what the heat source needs</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Immer umlaufender Inhalt gegenüber dem, was der Wärmeerzeuger braucht</translation>
 </message>
 <message>
 <source>A heat source that cannot turn its heat down far enough needs some litres going round through it whenever it runs, or it starts and stops all day. What thermostatic heads and motor valves can shut off does not count: it is just then that the rest is too little.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Ein Wärmeerzeuger, der seine Leistung nicht weit genug senken kann, braucht im Betrieb immer einige Liter im Umlauf, sonst schaltet er den ganzen Tag ein und aus. Was Thermostatköpfe und Motorventile absperren können, zählt nicht: Gerade dann ist der Rest zu wenig.</translation>
 </message>
 <message>
 <source>A mains-fed store gives no more than the main does, and every outlet pulls on it. The outlets' loading units are added and turned into the flow that is to be expected, since not all are open at once; that is set against the flow and the running pressure measured at the main. Have them measured before a store is ordered.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Ein geschlossener Speicher gibt nicht mehr als der Hausanschluss, und jede Zapfstelle zieht daran. Die Belastungswerte der Zapfstellen werden addiert und in den zu erwartenden Volumenstrom umgerechnet, da nie alle zugleich offen sind; dieser wird mit dem am Hausanschluss gemessenen Volumenstrom und Fließdruck verglichen. Lassen Sie beide messen, bevor ein Speicher bestellt wird.</translation>
 </message>
 <message>
 <source>Nobody washes in water of 60 °C: it is mixed down to about 40. How many litres of that a full store gives is what tells whether it is large enough; at the same volume a hotter store gives more. Storing cooler to save heat has an end: legionella grows from 20 to 45 °C and is killed from 60 on.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Niemand wäscht sich mit Wasser von 60 °C: Es wird auf etwa 40 °C gemischt. Wie viele Liter davon ein voller Speicher gibt, sagt, ob er groß genug ist; bei gleichem Volumen gibt ein heißerer mehr. Kühler zu speichern, um Wärme zu sparen, hat eine Grenze: Legionellen wachsen von 20 bis 45 °C und sterben ab 60 °C.</translation>
 </message>
 <message>
 <source>The highest velocity that each pipe sees in any situation, with the limit above which it is heard, and how wide a pipe would have to be that is too narrow.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Die höchste Geschwindigkeit, die jedes Rohr in irgendeinem Betriebszustand erlebt, mit der Grenze, über der man sie hört, und wie weit ein zu enges Rohr sein müsste.</translation>
 </message>
 <message>
 <source>Where everything else fails, steam leaves by the open vent. It must be wide enough, and end high enough above the cistern's water: hot water stands higher in it than cold, and a pump that pushes on it lifts the water by as many metres as its head. A vent that is too low pours hot water into the cistern all day.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Wenn alles andere versagt, entweicht Dampf durch die offene Entlüftung. Sie muss weit genug sein und hoch genug über dem Wasserspiegel des Behälters enden: Heißes Wasser steht in ihr höher als kaltes, und eine Pumpe, die auf sie drückt, hebt das Wasser um so viele Meter wie ihre Förderhöhe. Eine zu niedrige Entlüftung gießt den ganzen Tag heißes Wasser in den Behälter.</translation>
 </message>
 <message>
 <source>How fast the pressure rises while a heat source heats and nothing takes its heat away: with the vessel as drawn, with the vessel full of water, and with the heat source's own water shut in by valves. The first is a matter of minutes, the last of seconds: why no valve may ever part a heat source from its safety valve.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Wie schnell der Druck steigt, während ein Wärmeerzeuger heizt und nichts die Wärme abführt: mit dem Ausdehnungsgefäß wie gezeichnet, mit dem Gefäß voll Wasser und mit dem Wasser des Wärmeerzeugers von Ventilen eingeschlossen. Das Erste dauert Minuten, das Letzte Sekunden: Darum darf kein Ventil je einen Wärmeerzeuger von seinem Sicherheitsventil trennen.</translation>
 </message>
 <message>
 <source>The lowest and the highest pressure at every part of the heating water whose height is known, over all situations, cold and hot: where it may draw in air, where hot water comes nearest to boiling, whether any part sees more than it is made for, and what each gauge should read.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Der niedrigste und der höchste Druck an jedem Bauteil des Heizwassers, dessen Höhe bekannt ist, über alle Betriebszustände, kalt und heiß: wo Luft angesaugt werden kann, wo heißes Wasser dem Sieden am nächsten kommt, ob ein Bauteil mehr ausgesetzt ist, als es aushält, und was jedes Manometer zeigen soll.</translation>
 </message>
 <message>
 <source>Duty of each pump</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Betriebspunkt jeder Pumpe</translation>
 </message>
 <message>
 <source>At which flow and head each pump works in every situation, and what is needed of it there: the flow of all that it serves at its design, and the head that the circuit which decides loses at those flows. A pump that has too little leaves the far rooms cool; one that has far too much hisses, and costs money every hour.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Bei welchem Volumenstrom und welcher Förderhöhe jede Pumpe in jedem Betriebszustand arbeitet und was dort von ihr verlangt ist: der Volumenstrom von allem, was an ihr hängt, bei seiner Auslegung, und die Förderhöhe, die der maßgebende Kreis dabei verliert. Eine Pumpe, der es fehlt, lässt die entfernten Räume kühl; eine mit viel zu viel rauscht und kostet jede Stunde Geld.</translation>
 </message>
 <message>
 <source>Whether the safety valves of a sealed circuit can blow off all the heat that its heat sources give at full output. When every control has failed, all of it leaves as steam through them; what they cannot pass goes on raising the pressure.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Ob die Sicherheitsventile eines geschlossenen Kreises die ganze Wärme abblasen können, die seine Wärmeerzeuger bei voller Leistung geben. Hat jede Regelung versagt, geht alles als Dampf durch sie hinaus; was sie nicht durchlassen, erhöht den Druck immer weiter.</translation>
 </message>
 <message>
 <source>Hot water that goes round all day is at the tap at once, and heats the house in summer all day as well. What the round loses must be made up by the heat source; how much flows must keep it warm to its end; and its water swells with the store's, so that beyond some litres the vessel must be larger.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Warmwasser, das den ganzen Tag zirkuliert, ist sofort am Hahn und heizt auch im Sommer den ganzen Tag das Haus. Was der Umlauf verliert, muss der Wärmeerzeuger ersetzen; so viel muss fließen, damit er bis zum Ende warm bleibt; und sein Wasser dehnt sich mit dem des Speichers aus, sodass ab einigen Litern das Gefäß größer sein muss.</translation>
 </message>
 <message>
 <source>When the zones have shut and the pump runs on, what still flows through each heat source, and whether it is the least flow that it needs to give up its heat. Too little, and the water left in it boils.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Was noch durch jeden Wärmeerzeuger fließt, wenn die Heizkreise geschlossen haben und die Pumpe nachläuft, und ob es der Mindestvolumenstrom ist, den er braucht, um seine Wärme abzugeben. Ist es zu wenig, siedet das Wasser, das darin bleibt.</translation>
 </message>
 <message>
 <source>A hot store loses heat day and night, used or not. Insulation decides how much; the drawing does not tell how thick it is, so the figure is told for the thicknesses there are. Against its own label, the label goes before.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Ein warmer Speicher verliert Tag und Nacht Wärme, benutzt oder nicht. Wie viel, bestimmt die Dämmung; wie dick sie ist, sagt die Zeichnung nicht, also steht der Wert für die Dicken da, die es gibt. Sein eigenes Typenschild geht vor.</translation>
 </message>
 <message>
 <source>What the height of the water alone presses with, what pressure is left at the top when the circuit is cold, and what each gauge should then read. A top without pressure draws in air; a gauge that reads something else than this, cold, has found a fault.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Womit allein die Höhe des Wassers drückt, welcher Druck oben bleibt, wenn der Kreis kalt ist, und was jedes Manometer dann zeigen soll. Oben ohne Druck wird Luft angesaugt; ein Manometer, das kalt etwas anderes zeigt, hat einen Fehler gefunden.</translation>
 </message>
 <message>
 <source>How long a store takes from cold, and to make up for 70 % drawn off: the household waits so long for the next bath. Two limits apply at once: the heat source gives no more than its output, and the coil passes on no more than its power; the smaller counts, and buying more of the other changes nothing.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Wie lange ein Speicher von kalt an braucht und um 70 % Entnahme zu ersetzen: So lange wartet der Haushalt auf das nächste Bad. Zwei Grenzen gelten zugleich: Der Wärmeerzeuger gibt nicht mehr als seine Leistung, und die Heizschlange überträgt nicht mehr als die ihre; die kleinere zählt, und mehr vom anderen zu kaufen ändert nichts.</translation>
 </message>
 <message>
 <source>Expansion vessel of a mains-fed store</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Ausdehnungsgefäß eines geschlossenen Speichers</translation>
 </message>
 <message>
 <source>How large a vessel takes up the swell of a store's water between the reducing valve's pressure and the pressure at which the expansion relief valve would begin to weep. The check valve on the cold feed keeps the swell from going back into the main, so that it must find room here.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Wie groß ein Gefäß sein muss, das die Ausdehnung des Speicherwassers zwischen dem Druck des Druckminderers und dem Druck aufnimmt, bei dem das Ausdehnungs-Sicherheitsventil zu tropfen begänne. Der Rückflussverhinderer im Kaltwasserzulauf hält die Ausdehnung vom Hausanschluss ab, also muss sie hier Raum finden.</translation>
 </message>
 <message>
 <source>By how many litres the water of a circuit grows from being filled cold to its highest temperature. Water cannot be squeezed: the expansion vessel, or the feed cistern of an open circuit, must find room for it.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Um wie viele Liter das Wasser eines Kreises wächst, vom kalten Füllen bis zur höchsten Temperatur. Wasser lässt sich nicht zusammendrücken: Das Ausdehnungsgefäß, oder der Vorlagebehälter eines offenen Kreises, muss Raum dafür haben.</translation>
 </message>
 <message>
 <source>Pressure test and treatment of the heating water</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Druckprobe und Behandlung des Heizwassers</translation>
 </message>
 <message>
 <source>At what pressure the pipework is tested before it is hidden, and how much water there is to treat. The sources disagree on the test; both are shown, and which one is used. Treated water keeps radiators from rusting from inside and the heat source from furring up.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Mit welchem Druck das Rohrnetz geprüft wird, bevor es verdeckt ist, und wie viel Wasser zu behandeln ist. Über die Probe sind die Quellen uneins; beide stehen da, und welche angewandt ist. Behandeltes Wasser bewahrt Heizkörper davor, von innen zu rosten, und den Wärmeerzeuger davor, zu verkalken.</translation>
 </message>
 <message>
 <source>The water in the pipe has gone cold since the tap was last open, and must run out first: down the drain, with the heat that went into it. A long or wide pipe to a small tap waits longest. What is right is told differently by different sources: within 30 seconds by the guidance to the water regulations, within a minute by the health authority and BS 8558.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Das Wasser im Rohr ist kalt geworden, seit der Hahn zuletzt offen war, und muss erst ablaufen: in den Abfluss, samt der Wärme darin. Ein langes oder weites Rohr zu einem kleinen Hahn wartet am längsten. Was richtig ist, sagen die Quellen verschieden: binnen 30 Sekunden die Richtlinie zu den Wasservorschriften, binnen einer Minute die Gesundheitsbehörde und BS 8558.</translation>
 </message>
 <message>
 <source>How much water each body of heating water holds, part by part. The vessel, the inhibitor, the filling and the heat source's least content all begin with it. What is not known is named, never guessed.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Wie viel Wasser jedes Heizwasser enthält, Bauteil für Bauteil. Ausdehnungsgefäß, Inhibitor, Füllen und Mindestinhalt des Wärmeerzeugers beginnen alle damit. Was nicht bekannt ist, wird genannt und nie geschätzt.</translation>
 </message>
 <message>
 <source>Density, heat capacity, viscosity and swell of the water at the temperatures of the design. Flows, pressure drops, vessels and heat-up times all rest on them.</source>
 <extracomment>figures/about</extracomment>
-<translation type="unfinished" />
+<translation>Dichte, Wärmekapazität, Viskosität und Ausdehnung des Wassers bei den Auslegungstemperaturen. Volumenströme, Druckverluste, Ausdehnungsgefäße und Aufheizzeiten beruhen alle darauf.</translation>
 </message>
 <message>
 <source>Two zone valves</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Zwei Zonenventile</translation>
 </message>
 <message>
 <source>Sealed heating with one zone valve for the rooms and one for a mains-fed store, and an automatic bypass.</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Geschlossene Heizung mit einem Zonenventil für die Räume und einem für einen geschlossenen Speicher, dazu ein automatisches Überströmventil.</translation>
 </message>
 <message>
 <source>Mains-fed store</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Speicher am Hausanschluss</translation>
 </message>
 <message>
 <source>Built-in devices</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Eingebaute Einrichtungen</translation>
 </message>
 <message>
 <source>Pump, vessel, safety valve, bypass and gauge are inside the heat source; a mains-fed store with a zone valve.</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Pumpe, Ausdehnungsgefäß, Sicherheitsventil, Überströmventil und Manometer sitzen im Wärmeerzeuger; ein geschlossener Speicher mit Zonenventil.</translation>
 </message>
 <message>
 <source>Secondary return</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Zirkulation</translation>
 </message>
 <message>
 <source>A mains-fed store whose hot water goes round by a pump, so that it is hot at the tap at once.</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Ein geschlossener Speicher, dessen Warmwasser eine Pumpe umwälzt, sodass es sofort warm am Hahn ist.</translation>
 </message>
 <message>
 <source>Separator with several pumps</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Weiche mit mehreren Pumpen</translation>
 </message>
 <message>
 <source>Behind a separator each circuit has its own pump; a mains-fed store with an inlet group.</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Hinter einer hydraulischen Weiche hat jeder Kreis seine eigene Pumpe; ein geschlossener Speicher mit Sicherheitsgruppe.</translation>
 </message>
 <message>
 <source>Two heat sources</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Zwei Wärmeerzeuger</translation>
 </message>
 <message>
 <source>Two heat sources side by side before a separator, several pumped circuits and a secondary return.</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Zwei Wärmeerzeuger nebeneinander vor einer hydraulischen Weiche, mehrere Pumpenkreise und eine Zirkulation.</translation>
 </message>
 <message>
 <source>Store heated directly</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Unmittelbar beheizter Speicher</translation>
 </message>
 <message>
 <source>Heating in two zones, and a mains-fed store that an immersion heater heats alone.</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Heizung in zwei Heizkreisen und ein geschlossener Speicher, den allein ein Elektro-Heizstab heizt.</translation>
 </message>
 <message>
 <source>Three-port valve, sealed</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Dreiwegeventil, geschlossen</translation>
 </message>
 <message>
 <source>Sealed heating with a three-port valve for the rooms and for a store that a cistern feeds.</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Geschlossene Heizung mit einem Dreiwegeventil für die Räume und für einen Speicher, den ein Behälter speist.</translation>
 </message>
 <message>
 <source>Store fed from a cistern</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Speicher aus einem Behälter gespeist</translation>
 </message>
 <message>
 <source>Open-vented with cisterns</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Offen, mit Behältern</translation>
 </message>
 <message>
 <source>Heating under an open vent and a feed cistern, and a store that its own cistern feeds.</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Heizung unter offener Entlüftung und Vorlagebehälter, und ein Speicher, den ein eigener Behälter speist.</translation>
 </message>
 <message>
 <source>One heat source with all devices built in, which also heats the water as it is drawn.</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Ein Wärmeerzeuger mit allen Einrichtungen darin, der auch Trinkwasser im Durchlauf erwärmt.</translation>
 </message>
 <message>
 <source>No store</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Kein Speicher</translation>
 </message>
 <message>
 <source>Radiators drawn one by one</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Heizkörper einzeln gezeichnet</translation>
 </message>
 <message>
 <source>Sealed heating with each radiator drawn, and a rail without valves as the way round.</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Geschlossene Heizung, in der jeder Heizkörper gezeichnet ist, und ein Handtuchheizkörper ohne Ventile als Umweg.</translation>
 </message>
 <message>
 <source>Sealed heating alone, in two zones with an automatic bypass.</source>
 <extracomment>arrangements</extracomment>
-<translation type="unfinished" />
+<translation>Geschlossene Heizung allein, in zwei Heizkreisen mit automatischem Überströmventil.</translation>
 </message>
 <message>
 <source>High point of the heating water has nothing to let air out</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Am Hochpunkt des Heizwassers kann keine Luft heraus</translation>
 </message>
 <message>
 <source>A mixer takes its cold from the main unreduced, its hot from a reduced store</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ein Mischer nimmt Kaltwasser mit ungemindertem, Warmwasser mit gemindertem Druck</translation>
 </message>
 <message>
 <source>A bath's hot water is not blended down</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Das Warmwasser einer Badewanne wird nicht heruntergemischt</translation>
 </message>
 <message>
 <source>Bypass set wrong</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Überströmventil falsch eingestellt</translation>
 </message>
 <message>
 <source>A storage cistern runs dry</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ein Vorratsbehälter läuft leer</translation>
 </message>
 <message>
 <source>Cistern's water stands below what it is to fill</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Wasser im Behälter steht niedriger als das, was es füllen soll</translation>
 </message>
 <message>
 <source>Feed cistern is too small for its circuit</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Vorlagebehälter ist zu klein für seinen Kreis</translation>
 </message>
 <message>
 <source>Heating and hot water share a cistern</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Heizung und Warmwasser teilen sich einen Behälter</translation>
 </message>
 <message>
 <source>Store's coil is not fit for a sealed circuit</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Heizschlange des Speichers taugt nicht für einen geschlossenen Kreis</translation>
 </message>
 <message>
 <source>Nothing keeps heated water from pushing back into the main</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Nichts hindert erwärmtes Wasser, in den Hausanschluss zurückzudrücken</translation>
 </message>
 <message>
 <source>Cold water is drawn between the check valve and the store</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Kaltwasser wird zwischen Rückflussverhinderer und Speicher entnommen</translation>
 </message>
 <message>
 <source>Open-vented heating has no cold feed</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Offene Heizung hat keine Speiseleitung</translation>
 </message>
 <message>
 <source>Heat source can be cut off from its cold feed</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeerzeuger kann von seiner Speiseleitung abgesperrt werden</translation>
 </message>
 <message>
 <source>Too little water always circulates for the heat source</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Für den Wärmeerzeuger läuft immer zu wenig Wasser um</translation>
 </message>
 <message>
 <source>Heating water and drinking water can meet</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Heizwasser und Trinkwasser können zusammenkommen</translation>
 </message>
 <message>
 <source>Store's energy cut-out shuts no valve that stops the coil</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Sicherheitstemperaturbegrenzer des Speichers schließt kein Ventil, das die Heizschlange stoppt</translation>
 </message>
 <message>
 <source>A relief or safety valve discharges nowhere</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ein Sicherheitsventil bläst ins Nichts ab</translation>
 </message>
 <message>
 <source>A discharge pipe is too small</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine Abblaseleitung ist zu klein</translation>
 </message>
 <message>
 <source>A discharge pipe can be shut</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine Abblaseleitung kann geschlossen werden</translation>
 </message>
 <message>
 <source>A discharge ends where it can do harm</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine Abblaseleitung endet, wo sie Schaden anrichten kann</translation>
 </message>
 <message>
 <source>A discharge pipe does not stand the heat</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine Abblaseleitung hält die Hitze nicht aus</translation>
 </message>
 <message>
 <source>A discharge pipe rises, or falls too little</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine Abblaseleitung steigt oder fällt zu wenig</translation>
 </message>
 <message>
 <source>A discharge pipe is too long for its bore</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine Abblaseleitung ist zu lang für ihren Durchmesser</translation>
 </message>
 <message>
 <source>Stretch of heating pipework cannot be drained</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ein Stück Heizrohrnetz kann nicht entleert werden</translation>
 </message>
 <message>
 <source>Emitter or coil that no water can be driven through</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Heizfläche oder Heizschlange, durch die kein Wasser gefördert werden kann</translation>
 </message>
 <message>
 <source>Emitter starved of water</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Heizfläche bekommt zu wenig Wasser</translation>
 </message>
 <message>
 <source>Store has no expansion relief valve</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Speicher hat kein Ausdehnungs-Sicherheitsventil</translation>
 </message>
 <message>
 <source>Circuit is filled too low for its vessel to hold a reserve</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Kreis ist zu niedrig gefüllt für eine Wasservorlage im Ausdehnungsgefäß</translation>
 </message>
 <message>
 <source>Sealed circuit has no filling link</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Geschlossener Kreis hat keine Füllverbindung</translation>
 </message>
 <message>
 <source>Filling link left connected</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Füllverbindung bleibt verbunden</translation>
 </message>
 <message>
 <source>Filling link without a double check valve</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Füllverbindung ohne doppelten Rückflussverhinderer</translation>
 </message>
 <message>
 <source>Heating water has no filter</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Heizwasser hat keinen Filter</translation>
 </message>
 <message>
 <source>Part fitted the wrong way round</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Bauteil verkehrt herum eingebaut</translation>
 </message>
 <message>
 <source>Floor heating that nothing keeps from the full flow temperature</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Fußbodenheizung, die nichts vor der vollen Vorlauftemperatur schützt</translation>
 </message>
 <message>
 <source>Filled store is heavier than the floor is stated to carry</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Gefüllter Speicher ist schwerer, als der Boden laut Angabe trägt</translation>
 </message>
 <message>
 <source>Sealed circuit has no pressure gauge</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Geschlossener Kreis hat kein Manometer</translation>
 </message>
 <message>
 <source>Heat source that can be fired though every thermostat is satisfied</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeerzeuger, der heizen kann, obwohl jeder Thermostat zufrieden ist</translation>
 </message>
 <message>
 <source>Uncontrolled heat has nowhere to go that nothing can shut</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Nicht regelbare Wärme kann nirgends hin, wo nichts sie absperren kann</translation>
 </message>
 <message>
 <source>Heat strays where it is not called</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Wärme verirrt sich dorthin, wo keine gefordert ist</translation>
 </message>
 <message>
 <source>Heights that disagree</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Höhen, die sich widersprechen</translation>
 </message>
 <message>
 <source>A hot pipe to an outlet is too long</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine Warmwasserleitung zu einer Zapfstelle ist zu lang</translation>
 </message>
 <message>
 <source>A store that can pass 80 °C feeds an outlet unblended</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ein Speicher, der 80 °C abgeben kann, speist eine Zapfstelle ungemischt</translation>
 </message>
 <message>
 <source>Hot water is slow to come</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Warmes Wasser kommt spät</translation>
 </message>
 <message>
 <source>Immersion heater has no cut-out</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Elektro-Heizstab hat keinen Begrenzer</translation>
 </message>
 <message>
 <source>One label on two parts</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine Bezeichnung an zwei Bauteilen</translation>
 </message>
 <message>
 <source>The main is too weak for what it feeds</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Der Hausanschluss ist zu schwach für das, was daran hängt</translation>
 </message>
 <message>
 <source>Something looks joined and is not</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Etwas sieht verbunden aus und ist es nicht</translation>
 </message>
 <message>
 <source>The pipe below the tundish bends too soon</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Das Rohr unter dem Ablauftrichter biegt zu früh ab</translation>
 </message>
 <message>
 <source>No way round for the heat source when the zones shut</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Kein Umweg für den Wärmeerzeuger, wenn die Heizkreise schließen</translation>
 </message>
 <message>
 <source>An end that is not joined</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ein Ende, das nicht angeschlossen ist</translation>
 </message>
 <message>
 <source>Open-vented heating has no open vent</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Offene Heizung hat keine offene Entlüftung</translation>
 </message>
 <message>
 <source>Heat source can be cut off from its open vent</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeerzeuger kann von seiner offenen Entlüftung abgesperrt werden</translation>
 </message>
 <message>
 <source>An open vent is too small</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine offene Entlüftung ist zu klein</translation>
 </message>
 <message>
 <source>Sealed heat source has no hand-reset high limit</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Geschlossener Wärmeerzeuger hat keinen von Hand zu entriegelnden Sicherheitstemperaturbegrenzer</translation>
 </message>
 <message>
 <source>Parts lie on one another</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Bauteile liegen aufeinander</translation>
 </message>
 <message>
 <source>Water too fast in a pipe</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Wasser zu schnell in einem Rohr</translation>
 </message>
 <message>
 <source>Plastic pipe too close to a heat source</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Kunststoffrohr zu nahe am Wärmeerzeuger</translation>
 </message>
 <message>
 <source>Pump runs against shut valves</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Pumpe läuft gegen geschlossene Ventile</translation>
 </message>
 <message>
 <source>A pump between open vent and cold feed</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine Pumpe zwischen offener Entlüftung und Speiseleitung</translation>
 </message>
 <message>
 <source>A pump can push water out of the open vent, or draw air in</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine Pumpe kann Wasser aus der offenen Entlüftung drücken oder Luft ansaugen</translation>
 </message>
 <message>
 <source>Pump too weak for what it serves</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Pumpe zu schwach für das, was daran hängt</translation>
 </message>
 <message>
 <source>Store can be cut off from a relief valve</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Speicher kann von einem Sicherheitsventil abgesperrt werden</translation>
 </message>
 <message>
 <source>Temperature relief valve does not stand on the store's relief port</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Temperatur-Sicherheitsventil sitzt nicht am Abblaseanschluss des Speichers</translation>
 </message>
 <message>
 <source>Relief valve's setting does not fit the store or the reducing valve</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Einstellung des Sicherheitsventils passt nicht zum Speicher oder Druckminderer</translation>
 </message>
 <message>
 <source>Heated water has no safety valve</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Erwärmtes Wasser hat kein Sicherheitsventil</translation>
 </message>
 <message>
 <source>Safety valve is not close by the heat source</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Sicherheitsventil sitzt nicht nahe am Wärmeerzeuger</translation>
 </message>
 <message>
 <source>Heat source can be cut off from its safety valve</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeerzeuger kann von seinem Sicherheitsventil abgesperrt werden</translation>
 </message>
 <message>
 <source>Safety valve is set higher than what it protects can bear</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Sicherheitsventil ist höher eingestellt, als das Geschützte aushält</translation>
 </message>
 <message>
 <source>Safety valve is too small for the heat</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Sicherheitsventil ist zu klein für die Wärme</translation>
 </message>
 <message>
 <source>A secondary return without a check valve</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine Zirkulation ohne Rückflussverhinderer</translation>
 </message>
 <message>
 <source>One discharge pipe for several stores is too small</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine gemeinsame Abblaseleitung mehrerer Speicher ist zu klein</translation>
 </message>
 <message>
 <source>Heat source gets less water than it needs</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeerzeuger bekommt weniger Wasser, als er braucht</translation>
 </message>
 <message>
 <source>Nothing shuts the house off from the main</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Nichts sperrt das Haus vom Hausanschluss ab</translation>
 </message>
 <message>
 <source>Nothing holds the main's pressure down to what the store is made for</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Nichts senkt den Druck des Hausanschlusses auf den, für den der Speicher gebaut ist</translation>
 </message>
 <message>
 <source>No store thermostat acts on what stops the coil</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Kein Speicherthermostat wirkt auf das, was die Heizschlange stoppt</translation>
 </message>
 <message>
 <source>A hot water store is kept too cool</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ein Warmwasserspeicher wird zu kühl gehalten</translation>
 </message>
 <message>
 <source>A vented store has no open vent</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ein offener Speicher hat keine offene Entlüftung</translation>
 </message>
 <message>
 <source>A vented store can be cut off from its open vent</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ein offener Speicher kann von seiner offenen Entlüftung abgesperrt werden</translation>
 </message>
 <message>
 <source>Store has no expansion vessel</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Speicher hat kein Ausdehnungsgefäß</translation>
 </message>
 <message>
 <source>Store can be cut off from its vessel</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Speicher kann von seinem Ausdehnungsgefäß abgesperrt werden</translation>
 </message>
 <message>
 <source>Store's vessel is charged wrongly</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ausdehnungsgefäß des Speichers hat einen falschen Vordruck</translation>
 </message>
 <message>
 <source>Store's vessel is too small for its water</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ausdehnungsgefäß des Speichers ist zu klein für sein Wasser</translation>
 </message>
 <message>
 <source>Store has no temperature relief valve</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Speicher hat kein Temperatur-Sicherheitsventil</translation>
 </message>
 <message>
 <source>Thermostatic head in the room of the room thermostat</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Thermostatkopf im Raum des Raumthermostats</translation>
 </message>
 <message>
 <source>A store's relief valve discharges through no tundish</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Das Sicherheitsventil eines Speichers bläst ohne Ablauftrichter ab</translation>
 </message>
 <message>
 <source>The tundish is out of sight</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Der Ablauftrichter ist außer Sicht</translation>
 </message>
 <message>
 <source>The tundish is too far from the relief valve</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Der Ablauftrichter ist zu weit vom Sicherheitsventil entfernt</translation>
 </message>
 <message>
 <source>Pipes meet on the sheet so that they could be taken as joined</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Rohre treffen sich auf dem Blatt so, dass man sie für verbunden halten könnte</translation>
 </message>
 <message>
 <source>Heat that nothing can stop goes into a mains-fed store</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Wärme, die nichts abstellen kann, geht in einen geschlossenen Speicher</translation>
 </message>
 <message>
 <source>Uncontrolled heat on a sealed circuit</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Nicht regelbare Wärme an einem geschlossenen Kreis</translation>
 </message>
 <message>
 <source>Parts that no heat source, store or main reaches</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Bauteile, die kein Wärmeerzeuger, Speicher oder Hausanschluss erreicht</translation>
 </message>
 <message>
 <source>Open vent and cold feed join a pumped circuit too far apart</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Offene Entlüftung und Speiseleitung treffen zu weit auseinander auf einen Pumpenkreis</translation>
 </message>
 <message>
 <source>An open vent ends over the wrong cistern</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine offene Entlüftung endet über dem falschen Behälter</translation>
 </message>
 <message>
 <source>An open vent falls on its way up</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Eine offene Entlüftung fällt auf dem Weg nach oben</translation>
 </message>
 <message>
 <source>A vented store is joined to the main</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ein offener Speicher ist mit dem Hausanschluss verbunden</translation>
 </message>
 <message>
 <source>Heated water has no expansion vessel</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Erwärmtes Wasser hat kein Ausdehnungsgefäß</translation>
 </message>
 <message>
 <source>Heat source can be cut off from its vessel</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Wärmeerzeuger kann von seinem Ausdehnungsgefäß abgesperrt werden</translation>
 </message>
 <message>
 <source>Expansion vessel is on the pump's delivery</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ausdehnungsgefäß sitzt auf der Druckseite der Pumpe</translation>
 </message>
 <message>
 <source>Expansion vessel is charged wrongly</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ausdehnungsgefäß hat einen falschen Vordruck</translation>
 </message>
 <message>
 <source>Expansion vessel is too small</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Ausdehnungsgefäß ist zu klein</translation>
 </message>
 <message>
 <source>Heating zone without a control</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Heizkreis ohne Regler</translation>
 </message>
 <message>
 <source>Zones that share one motor valve</source>
 <extracomment>checks/titles</extracomment>
-<translation type="unfinished" />
+<translation>Heizkreise, die sich ein Motorventil teilen</translation>
 </message>
 <message>
 <source>A part in heating water that stands higher than all that it is joined to, with nothing there that lets air out: no air vent, emitter, open vent or cistern. Parts that stand level count as one high point. What stands at the end of a pipe of its own, as a gauge, a safety valve, a vessel or a cap, is no high point, nor is what stands on its way there: no water has to pass it.</source>

@@ -12018,7 +12018,7 @@ e = ρ(Füllung) / ρ(t) − 1</translation>
 <message>
 <source>A storage cistern runs dry</source>
 <extracomment>checks/titles</extracomment>
-<translation>Ein Vorratsbehälter läuft leer</translation>
+<translation>Ein Vorlagebehälter läuft leer</translation>
 </message>
 <message>
 <source>Cistern's water stands below what it is to fill</source>
@@ -12508,2392 +12508,2392 @@ e = ρ(Füllung) / ρ(t) − 1</translation>
 <message>
 <source>A part in heating water that stands higher than all that it is joined to, with nothing there that lets air out: no air vent, emitter, open vent or cistern. Parts that stand level count as one high point. What stands at the end of a pipe of its own, as a gauge, a safety valve, a vessel or a cap, is no high point, nor is what stands on its way there: no water has to pass it.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein Bauteil im Heizwasser, das höher steht als alles, woran es angeschlossen ist, ohne dass dort etwas Luft herauslässt: weder Entlüfter noch Heizfläche, offene Entlüftung oder Behälter. Bauteile auf gleicher Höhe zählen als ein Hochpunkt. Was am Ende eines eigenen Rohrs sitzt, wie ein Manometer, ein Sicherheitsventil, ein Ausdehnungsgefäß oder eine Kappe, ist kein Hochpunkt, ebenso wenig, was auf dem Weg dorthin sitzt: Dort muss kein Wasser vorbei.</translation>
 </message>
 <message>
 <source>Air comes out of the water as it is heated and gathers where the pipe is highest. There it makes an air lock: the pump cannot push water over it, the coil or the rooms beyond stay cold, the pipes gurgle, and the steel rusts from within.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Aus dem Wasser tritt beim Erwärmen Luft aus und sammelt sich, wo das Rohr am höchsten liegt. Dort bildet sie einen Luftsack: Die Pumpe bekommt kein Wasser darüber, die Heizschlange oder die Räume dahinter bleiben kalt, die Rohre gluckern, und der Stahl rostet von innen.</translation>
 </message>
 <message>
 <source>Fit an air vent on the high point, upright; or lead the pipe so that it rises all the way to an emitter or a vent.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie am Hochpunkt einen senkrecht stehenden Entlüfter ein; oder führen Sie das Rohr so, dass es durchweg zu einer Heizfläche oder einem Entlüfter ansteigt.</translation>
 </message>
 <message>
 <source>An outlet or blending valve with hot from a mains-fed store behind a reducing valve, and cold that comes from the main by some way without one. Advice; a fault where the main can stand higher than the store's expansion relief valve is set and its pressure can pass back through the mixer.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Eine Zapfstelle oder ein Mischventil mit Warmwasser aus einem geschlossenen Speicher hinter einem Druckminderer und mit Kaltwasser, das auf irgendeinem Weg ohne Druckminderer vom Hausanschluss kommt. Empfehlung; ein Mangel, wo der Druck des Hausanschlusses höher stehen kann, als das Ausdehnungs-Sicherheitsventil des Speichers eingestellt ist, und durch den Mischer zurück kann.</translation>
 </message>
 <message>
 <source>The stronger side pushes back the weaker: the mix runs cold, then hot when a tap elsewhere opens, and a shower scalds. Through a mixer left open with its outlet shut the whole pressure of the main stands on the store, until its relief valve weeps and never stops.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Die stärkere Seite drückt die schwächere zurück: Die Mischung wird kalt, dann heiß, wenn anderswo ein Hahn aufgeht, und eine Dusche verbrüht. Durch einen offenen Mischer mit geschlossenem Auslauf steht der ganze Druck des Hausanschlusses am Speicher, bis dessen Sicherheitsventil tropft und nicht mehr aufhört.</translation>
 </message>
 <message>
 <source>Take the cold of every mixer from behind the store's reducing valve, before the check valve: the balanced cold connection.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Nehmen Sie das Kaltwasser jedes Mischers hinter dem Druckminderer des Speichers und vor dem Rückflussverhinderer ab: am Anschluss für druckgleiches Kaltwasser.</translation>
 </message>
 <message>
 <source>A bath whose hot tap water above 48 °C can reach by some way without a blending valve set to 48 °C or less: from a store whose thermostat is set above 48 °C, or that heat reaches which nothing stops, or from what heats water as it is drawn. A blending valve set above 48 °C is none. Danger in a new dwelling, advice in an existing one.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Eine Badewanne, deren Warmwasserhahn auf irgendeinem Weg Wasser über 48 °C erreichen kann, ohne dass ein auf 48 °C oder weniger eingestelltes Mischventil dazwischen sitzt: aus einem Speicher, dessen Thermostat über 48 °C steht oder zu dem Wärme gelangt, die nichts abstellt, oder aus einem Durchlauf. Ein über 48 °C eingestelltes Mischventil zählt nicht. Gefahr in einer neuen Wohnung, Empfehlung im Bestand.</translation>
 </message>
 <message>
 <source>A person who slips into a bath run too hot cannot get out in time. Water at 60 °C burns through the skin in seconds; the very young and the very old are scalded worst, and every year some die.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Wer in ein zu heiß eingelassenes Bad rutscht, kommt nicht rechtzeitig heraus. Wasser von 60 °C verbrennt die Haut in Sekunden; ganz Junge und ganz Alte verbrühen sich am schlimmsten, und jedes Jahr sterben einige daran.</translation>
 </message>
 <message>
 <source>Fit a blending valve with a locked setting of 48 °C or less (44 °C is usual) in the bath's hot pipe, close to the bath, with cold of the same pressure on its other side.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie nahe an der Wanne ein Mischventil mit gesicherter Einstellung von 48 °C oder weniger (üblich sind 44 °C) in ihre Warmwasserleitung ein, mit Kaltwasser von gleichem Druck auf der anderen Seite.</translation>
 </message>
 <message>
 <source>By the solved pressures the bypass stays shut at pump run-on, so that the heat source gets less than its least flow (or none): it is then no way round, and a fault. Or it opens while heating or hot water is called: advice. One that is fitted the wrong way round is another check's business.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Nach den gelösten Drücken bleibt das Überströmventil beim Pumpennachlauf zu, sodass der Wärmeerzeuger weniger als seinen Mindestvolumenstrom bekommt (oder keinen): Dann ist es kein Umweg, und das ist ein Mangel. Oder es öffnet, während Heizung oder Warmwasser gefordert ist: Empfehlung. Eines, das verkehrt herum sitzt, ist Sache einer anderen Prüfung.</translation>
 </message>
 <message>
 <source>Set too high, the bypass never opens and the heat of the run-on stays in the heat source. Set too low, it takes water that the rooms should have, and sends hot water straight back so that the heat source never cools it enough to run well.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Zu hoch eingestellt, öffnet das Überströmventil nie, und die Wärme des Nachlaufs bleibt im Wärmeerzeuger. Zu niedrig eingestellt, nimmt es Wasser weg, das den Räumen gehört, und schickt Heißes geradewegs zurück, sodass der Wärmeerzeuger nie kühl genug für guten Betrieb wird.</translation>
 </message>
 <message>
 <source>Set it between the pressure across it with the zones open and the pressure at which the pump stands with them shut; both are told in the message.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Stellen Sie es zwischen dem Druck ein, der bei offenen Heizkreisen daran liegt, und dem Druck, den die Pumpe bei geschlossenen aufbaut; beide nennt der Befund.</translation>
 </message>
 <message>
 <source>A storage cistern that holds less than a bath draws, where a bath is fed from it. Several cisterns that feed the same water count together.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ein Vorlagebehälter, der weniger enthält, als eine Badewanne zapft, die daraus gespeist wird. Mehrere Behälter, die dasselbe Wasser speisen, zählen zusammen.</translation>
 </message>
 <message>
 <source>The float valve lets water in far more slowly than a bath draws it. An empty cistern lets air into the pipes, the hot tap stops half way through the bath, and the air lock has to be driven out. Worse, a mixing shower on the same cistern may lose its cold water first.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Das Schwimmerventil lässt Wasser viel langsamer nach, als eine Badewanne es zapft. Ein leerer Behälter lässt Luft in die Rohre, der Warmwasserhahn versiegt mitten im Einlassen, und der Luftsack muss herausgetrieben werden. Schlimmer: Eine Mischdusche am selben Behälter kann zuerst ihr Kaltwasser verlieren.</translation>
 </message>
 <message>
 <source>Fit a cistern that holds more than the largest bath takes.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie einen Behälter ein, der mehr enthält, als die größte Wanne braucht.</translation>
 </message>
 <message>
 <source>An emitter, heat source, coil, store or outlet on the water that a cistern feeds, standing higher than that cistern's water. Where several cisterns feed one water, the highest counts. An outlet behind a pump that lifts its water is left out, as are outlets on water that a main feeds too; a pump that only drives a secondary return round lifts nothing.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Eine Heizfläche, ein Wärmeerzeuger, eine Heizschlange, ein Speicher oder eine Zapfstelle an Wasser, das ein Behälter speist, höher gelegen als dessen Wasserspiegel. Wo mehrere Behälter ein Wasser speisen, zählt der höchste. Eine Zapfstelle hinter einer Pumpe, die ihr Wasser hebt, bleibt außer Betracht, ebenso Zapfstellen an Wasser, das auch ein Hausanschluss speist; eine Pumpe, die nur eine Zirkulation umwälzt, hebt nichts.</translation>
 </message>
 <message>
 <source>Water from a cistern rises to the level it stands at there, and no further: what lies above never fills, gives no heat or runs dry, and the air that stays in it can stop the whole circuit. It is the usual end of a new top-floor radiator or a shower in the loft on an old tank-fed system.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Wasser aus einem Behälter steigt so hoch, wie es dort steht, und nicht weiter: Was darüber liegt, füllt sich nie, gibt keine Wärme oder läuft leer, und die Luft, die darin bleibt, kann den ganzen Kreis anhalten. So endet meist ein neuer Heizkörper im obersten Geschoss oder eine Dusche unter dem Dach an einer alten Anlage mit Behälter.</translation>
 </message>
 <message>
 <source>Raise the cistern, with its water above all that it feeds; or bring the part down; or make the circuit a sealed one, filled under pressure.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Heben Sie den Behälter an, mit dem Wasserspiegel über allem, was er speist; oder setzen Sie das Bauteil tiefer; oder machen Sie daraus einen geschlossenen Kreis, der unter Druck gefüllt wird.</translation>
 </message>
 <message>
 <source>The cisterns that feed an open-vented heating circuit hold less than its water gains as it is heated, taken as 4 % of its content. Advice where they take up the swell but hold less than 18 litres, the smallest that is made for the purpose.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Die Behälter, die einen offenen Heizkreis speisen, fassen weniger, als sein Wasser beim Erwärmen gewinnt, angesetzt mit 4 % des Inhalts. Empfehlung, wo sie die Ausdehnung aufnehmen, aber weniger als 18 Liter fassen, das Kleinste, was dafür hergestellt wird.</translation>
 </message>
 <message>
 <source>Heated water swells, and an open-vented circuit pushes what it gains back into its cistern. A cistern that has no room for it runs over through the warning pipe at every heating, and draws the same amount of fresh water at every cooling. Fresh water brings air and lime, and the radiators rust.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Erwärmtes Wasser dehnt sich aus, und ein offener Kreis drückt den Zuwachs in seinen Behälter zurück. Ein Behälter ohne Raum dafür läuft bei jedem Aufheizen durch den Überlauf über und zieht bei jedem Abkühlen ebenso viel frisches Wasser nach. Frisches Wasser bringt Luft und Kalk, und die Heizkörper rosten.</translation>
 </message>
 <message>
 <source>Fit a cistern large enough, and set its float valve so low that the swell finds room below the warning pipe.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie einen ausreichend großen Behälter ein und stellen Sie sein Schwimmerventil so niedrig ein, dass die Ausdehnung unter dem Überlauf Raum findet.</translation>
 </message>
 <message>
 <source>One cistern that feeds heating water and also the hot water of a store or tap, or that is said to serve the one and feeds the other. Old direct hot water, where the heat source heats the store's own water and nothing else, is no such case.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ein Behälter, der Heizwasser und zugleich das Warmwasser eines Speichers oder Hahns speist, oder der für das eine da sein soll und das andere speist. Alte unmittelbare Warmwasserbereitung, bei der der Wärmeerzeuger das Wasser des Speichers selbst erwärmt und sonst nichts, ist kein solcher Fall.</translation>
 </message>
 <message>
 <source>Heating water is black with rust and dosed with inhibitor. Through a shared cistern, or the pipes that meet below it, it gets into water that people wash in and drink, and fresh water that is drawn off brings new air and lime to the radiators every day.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Heizwasser ist schwarz von Rost und mit Inhibitor versetzt. Durch einen gemeinsamen Behälter oder die Rohre, die darunter zusammentreffen, gelangt es in Wasser, mit dem Menschen sich waschen und das sie trinken, und frisches Wasser für das Gezapfte bringt den Heizkörpern jeden Tag neue Luft und neuen Kalk.</translation>
 </message>
 <message>
 <source>Give the heating a small feed cistern of its own, and bring its vent over that one.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Geben Sie der Heizung einen eigenen kleinen Vorlagebehälter und führen Sie ihre Entlüftung über diesen.</translation>
 </message>
 <message>
 <source>A store's coil in a sealed circuit whose highest pressure is below the safety valve's setting plus 0.35 bar. Exactly that passes. The lowest set of several safety valves counts.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Die Heizschlange eines Speichers in einem geschlossenen Kreis, deren Höchstdruck unter dem Ansprechdruck des Sicherheitsventils plus 0,35 bar liegt. Genau dieser Wert genügt. Bei mehreren Sicherheitsventilen zählt das am niedrigsten eingestellte.</translation>
 </message>
 <message>
 <source>In a sealed circuit the coil bears whatever the safety valve lets the pressure climb to, and a little more while it opens. A coil made for the head of a cistern gives way under that, and heating water gets into the hot water.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>In einem geschlossenen Kreis trägt die Heizschlange, was das Sicherheitsventil an Druck zulässt, und beim Öffnen etwas mehr. Eine Heizschlange, die für die Höhe eines Behälters gebaut ist, gibt dabei nach, und Heizwasser gelangt ins Warmwasser.</translation>
 </message>
 <message>
 <source>Use a store whose coil is stated for the safety valve's setting plus 0.35 bar or more.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Verwenden Sie einen Speicher, dessen Heizschlange für den Ansprechdruck des Sicherheitsventils plus 0,35 bar oder mehr angegeben ist.</translation>
 </message>
 <message>
 <source>A mains-fed store from which water can go back into the main with no check valve on the way. A reducing valve is not a check valve. An inlet group has one in it, and a store may have one built in.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein geschlossener Speicher, von dem Wasser in den Hausanschluss zurück kann, ohne dass ein Rückflussverhinderer auf dem Weg sitzt. Ein Druckminderer ist kein Rückflussverhinderer. Eine Sicherheitsgruppe enthält einen, und ein Speicher kann einen eingebaut haben.</translation>
 </message>
 <message>
 <source>Water that swells takes the easiest way: back down the cold feed. Without a check valve, warm water that has stood in a store comes out of cold taps, and in the end reaches the main and other people's drinking water.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Wasser, das sich ausdehnt, nimmt den leichtesten Weg: den Kaltwasserzulauf zurück. Ohne Rückflussverhinderer kommt warmes Wasser, das im Speicher gestanden hat, aus Kaltwasserhähnen und gelangt am Ende in den Hausanschluss und ins Trinkwasser anderer.</translation>
 </message>
 <message>
 <source>Fit a check valve in the cold feed after the reducing valve and its branch for balanced cold, with its arrow towards the store.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie in den Kaltwasserzulauf, nach dem Druckminderer und dem Abzweig für druckgleiches Kaltwasser, einen Rückflussverhinderer ein, dessen Pfeil zum Speicher zeigt.</translation>
 </message>
 <message>
 <source>A cold outlet, or the cold of a blending valve, joined to the pipe between a mains-fed store and the check valve before it. A store with its check valve built in has no such pipe.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Eine Kaltwasser-Zapfstelle oder das Kaltwasser eines Mischventils, angeschlossen an das Rohr zwischen einem geschlossenen Speicher und dem Rückflussverhinderer davor. Ein Speicher mit eingebautem Rückflussverhinderer hat kein solches Rohr.</translation>
 </message>
 <message>
 <source>As the store heats up its water swells back into that pipe. What is drawn there comes warm, at the temperature legionella likes, and the check valve no longer stands between tap and store: when the main fails, an open tap draws the store's own water back through its cold inlet.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Heizt sich der Speicher auf, dehnt sich sein Wasser in dieses Rohr zurück aus. Was dort gezapft wird, kommt warm, mit der Temperatur, die Legionellen mögen, und der Rückflussverhinderer steht nicht mehr zwischen Hahn und Speicher: Fällt der Hausanschluss aus, zieht ein offener Hahn das Wasser des Speichers durch dessen Kaltwassereintritt zurück.</translation>
 </message>
 <message>
 <source>Join the outlet's cold before the check valve: to the balanced cold connection behind the reducing valve.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Schließen Sie das Kaltwasser der Zapfstelle vor dem Rückflussverhinderer an: an das druckgleiche Kaltwasser hinter dem Druckminderer.</translation>
 </message>
 <message>
 <source>A circuit with an open vent whose heated water is fed from no cistern by a way that water can take both ways.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ein Kreis mit offener Entlüftung, dessen erwärmtes Wasser kein Behälter auf einem Weg speist, den Wasser in beide Richtungen nehmen kann.</translation>
 </message>
 <message>
 <source>Water lost through the vent or by evaporation must be made up by itself, and swelling water must be able to push back into the cistern. Without a feed the circuit slowly empties until the heat source heats air or steam; through a check valve it fills, but cannot swell back.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Wasser, das durch die Entlüftung oder durch Verdunsten verloren geht, muss sich von selbst ersetzen, und Ausdehnungswasser muss in den Behälter zurückdrücken können. Ohne Speisung läuft der Kreis langsam leer, bis der Wärmeerzeuger Luft oder Dampf heizt; durch einen Rückflussverhinderer füllt er sich, kann sich aber nicht zurück ausdehnen.</translation>
 </message>
 <message>
 <source>Run a cold feed of at least 15 mm from the feed cistern to the return near the heat source, on the suction side of the pump, with no valve in it.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie eine Speiseleitung von mindestens 15 mm vom Vorlagebehälter zum Rücklauf nahe am Wärmeerzeuger, auf der Saugseite der Pumpe, ohne Ventil darin.</translation>
 </message>
 <message>
 <source>Some positions of the valves leave the heated water of an open-vented circuit without its cold feed. A secured valve is no excuse. A valve in a store's own cold feed is usual and is not meant here.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Manche Stellungen der Ventile lassen das erwärmte Wasser einer offenen Heizung ohne Speiseleitung. Ein gesichertes Ventil entschuldigt das nicht. Ein Ventil im Kaltwasserzulauf eines Speichers ist üblich und hier nicht gemeint.</translation>
 </message>
 <message>
 <source>With the feed shut, water lost through the vent is not made up; the heat source runs short of water, boils, and can crack when cold water meets it again.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ist die Speisung geschlossen, wird Wasser, das durch die Entlüftung verloren geht, nicht ersetzt; dem Wärmeerzeuger fehlt Wasser, er siedet und kann reißen, wenn ihn wieder kaltes Wasser trifft.</translation>
 </message>
 <message>
 <source>Run the cold feed from the cistern to the return without any valve in it, joined where nothing can shut between it and the heat source.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie die Speiseleitung ohne jedes Ventil vom Behälter zum Rücklauf, angeschlossen, wo zwischen ihr und dem Wärmeerzeuger nichts schließen kann.</translation>
 </message>
 <message>
 <source>A heat source that states how much water must go round through it, and a situation in which heating is called and less does: the motor valves stand as their controls put them, and thermostatic heads and what has a hand wheel are shut. Hot water by a coil or an exchanger is passed: what is behind it takes up the heat. So is a heat source that states it needs none, or that no pump serves.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Ein Wärmeerzeuger, der angibt, wie viel Wasser durch ihn umlaufen muss, und ein Betriebszustand, in dem Heizung gefordert ist und weniger umläuft: Motorventile stehen, wie ihre Regler sie stellen, Thermostatköpfe und alles mit Handrad sind zu. Warmwasser durch eine Heizschlange oder einen Wärmeübertrager bleibt außer Betracht: Was dahinter liegt, nimmt die Wärme auf. Ebenso ein Wärmeerzeuger, der laut Angabe nichts braucht oder den keine Pumpe bedient.</translation>
 </message>
 <message>
 <source>Such a heat source cannot turn its heat down as far as one room wants. What it makes too much must go into the water. With only a few litres going round, these are hot within a minute: it stops, starts again, and wears itself out; a heat pump finds no heat in them to melt its ice with.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Ein solcher Wärmeerzeuger kann seine Leistung nicht so weit senken, wie ein einziger Raum es will. Was er zu viel erzeugt, muss ins Wasser. Laufen nur wenige Liter um, sind sie in einer Minute heiß: Er schaltet ab, startet wieder und verschleißt; eine Wärmepumpe findet darin keine Wärme, um ihr Eis abzutauen.</translation>
 </message>
 <message>
 <source>Leave the emitters of a room or two without thermostatic heads, put the bypass at the far end so that more pipe goes round, or fit a buffer that all the water passes through.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Lassen Sie die Heizflächen in einem oder zwei Räumen ohne Thermostatköpfe, setzen Sie das Überströmventil ans ferne Ende, damit mehr Rohr umläuft, oder bauen Sie einen Pufferspeicher ein, durch den alles Wasser geht.</translation>
 </message>
 <message>
 <source>Water that a heat source or a plate heats for heating, or that fills a store's coil, from which some way leads to drinking water with fewer than two check valves against it: a plain pipe, a single check valve, a filling link left connected without its double check valve. A reducing or blending valve is no check valve. Piped for good through two check valves is a fault. A filling link left connected with its double check valve, or taken off, is another check's. Flagged too: a cistern's water, or a waste, that the main can draw back.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Wasser, das ein Wärmeerzeuger oder eine Platte für die Heizung erwärmt oder das die Heizschlange eines Speichers füllt, und von dem irgendein Weg mit weniger als zwei Rückflussverhinderern dagegen zum Trinkwasser führt: ein bloßes Rohr, ein einzelner Rückflussverhinderer, eine verbunden gelassene Füllverbindung ohne doppelten Rückflussverhinderer. Ein Druckminderer oder Mischventil ist kein Rückflussverhinderer. Dauernd durch zwei Rückflussverhinderer verrohrt, ist es ein Mangel. Eine Füllverbindung, die mit doppeltem Rückflussverhinderer verbunden bleibt oder abgenommen wird, ist Sache einer anderen Prüfung. Auch beanstandet: Wasser eines Behälters oder eines Abflusses, das der Hausanschluss zurücksaugen kann.</translation>
 </message>
 <message>
 <source>Heating water holds rust, inhibitor and whatever lives in it. When the main's pressure drops, as when a hydrant is opened, it is drawn back into the pipe that people drink from, in this house and the next. One check valve lets by sooner or later; that is why two are asked for.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Heizwasser enthält Rost, Inhibitor und was immer darin lebt. Fällt der Druck des Hausanschlusses, etwa wenn ein Hydrant geöffnet wird, wird es in das Rohr zurückgesaugt, aus dem Menschen trinken, in diesem Haus und im nächsten. Ein einzelner Rückflussverhinderer lässt früher oder später durch; darum werden zwei verlangt.</translation>
 </message>
 <message>
 <source>Part the two waters. Fill the heating by a filling link with a double check valve that is taken off afterwards; feed a cistern through its float valve, above its water.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Trennen Sie die beiden Wasser. Füllen Sie die Heizung durch eine Füllverbindung mit doppeltem Rückflussverhinderer, die danach abgenommen wird; speisen Sie einen Behälter durch sein Schwimmerventil, oberhalb seines Wasserspiegels.</translation>
 </message>
 <message>
 <source>A mains-fed store of more than 15 litres, heated through its coil by a heat source, whose energy cut-out names no motorised valve, or one that cannot do it: a three-port valve, a valve that does not rest shut when its supply fails, or one with a way round it.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein geschlossener Speicher von mehr als 15 Litern, den ein Wärmeerzeuger durch seine Heizschlange erwärmt und dessen Sicherheitstemperaturbegrenzer kein Motorventil nennt oder eines, das es nicht kann: ein Dreiwegeventil, ein Ventil, das bei Stromausfall nicht schließt, oder eines mit einem Weg daran vorbei.</translation>
 </message>
 <message>
 <source>The thermostat is the first guard, the cut-out the second: when the thermostat sticks, the cut-out breaks the supply of a valve, and the valve must then shut by its own spring and stop all heat to the coil. A three-port valve is never shut both ways, and one that stays where it stands shuts nothing.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Der Thermostat ist der erste Wächter, der Begrenzer der zweite: Klemmt der Thermostat, unterbricht der Begrenzer den Strom eines Ventils, und dieses muss dann durch seine eigene Feder schließen und alle Wärme zur Heizschlange anhalten. Ein Dreiwegeventil ist nie in beide Richtungen zu, und eines, das stehen bleibt, wo es steht, schließt nichts.</translation>
 </message>
 <message>
 <source>Put a two-port motorised valve that rests shut in the flow to the coil, after every branch, and let the cut-out break its supply.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Setzen Sie ein stromlos geschlossenes Zweiwege-Motorventil in den Vorlauf zur Heizschlange, hinter jeden Abzweig, und lassen Sie den Begrenzer dessen Strom unterbrechen.</translation>
 </message>
 <message>
 <source>The outlet of a safety valve or of a store's relief valve, built-in ones too, from which no pipe leads on to a discharge end.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Der Austritt eines Sicherheitsventils der Heizung oder eines Speichers, auch eines eingebauten, von dem kein Rohr zum Ende einer Abblaseleitung führt.</translation>
 </message>
 <message>
 <source>When the valve lifts, scalding water or steam comes out with nothing to carry it away: on whoever stands there, on the electrics, through the ceiling below. People then plug the drip, and a plugged relief valve is a bomb.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Öffnet das Ventil, kommt siedend heißes Wasser oder Dampf heraus, und nichts führt es ab: auf den, der dort steht, auf die Elektrik, durch die Decke darunter. Dann verschließt jemand, was tropft, und ein verschlossenes Sicherheitsventil ist eine Bombe.</translation>
 </message>
 <message>
 <source>Run a discharge pipe from the outlet, falling all the way, through a tundish where it serves a store, to a place where hot water can come out at any time without harm.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie vom Austritt eine Abblaseleitung mit durchgehendem Gefälle, bei einem Speicher durch einen Ablauftrichter, an einen Ort, wo jederzeit heißes Wasser austreten kann, ohne zu schaden.</translation>
 </message>
 <message>
 <source>Before the tundish, a pipe smaller than the valve's outlet. After it, a pipe smaller than one size above the outlet, or one that grows smaller on its way down. For the heating's safety valve, which has no tundish, any pipe smaller than the outlet, or a reduction on the way.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Vor dem Ablauftrichter ein Rohr, das kleiner ist als der Austritt des Ventils. Danach ein Rohr, das nicht mindestens eine Größe über dem Austritt liegt oder auf dem Weg nach unten kleiner wird. Beim Sicherheitsventil der Heizung, das keinen Ablauftrichter hat, jedes Rohr, das kleiner ist als der Austritt, oder eine Verengung auf dem Weg.</translation>
 </message>
 <message>
 <source>Half of what comes out may be steam, which needs far more room than water. A pipe too small holds the valve back just when it must let everything go, and fills the tundish until it spills.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Die Hälfte dessen, was herauskommt, kann Dampf sein, der weit mehr Raum braucht als Wasser. Ein zu kleines Rohr staut das Ventil gerade dann, wenn es alles loslassen muss, und füllt den Ablauftrichter, bis er überläuft.</translation>
 </message>
 <message>
 <source>Make the pipe before the tundish as large as the outlet, and the one after it at least one size larger (22 mm for a 15 mm outlet), never smaller further down.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Machen Sie das Rohr vor dem Ablauftrichter so groß wie den Austritt und das danach mindestens eine Größe größer (22 mm bei 15 mm Austritt), weiter unten nie kleiner.</translation>
 </message>
 <message>
 <source>Any valve in the discharge of a relief or safety valve, before the tundish or after it: one shut by hand, by a motor or by a thermostat, a secured one too, and any check valve, bypass or reducing valve.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Jedes Ventil in der Abblaseleitung eines Sicherheitsventils, vor oder nach dem Ablauftrichter: eines, das von Hand, von einem Motor oder von einem Thermostat geschlossen wird, auch ein gesichertes, und jeder Rückflussverhinderer, jedes Überströmventil und jeder Druckminderer.</translation>
 </message>
 <message>
 <source>A relief valve is the last thing between too much pressure and a burst. A valve behind it that somebody shuts to stop a drip, or a check valve that sticks, takes that away without a sign.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Ein Sicherheitsventil ist das Letzte, was zwischen zu hohem Druck und einem Bersten steht. Ein Ventil dahinter, das jemand schließt, damit es nicht tropft, oder ein Rückflussverhinderer, der festsitzt, nimmt das ohne jedes Zeichen weg.</translation>
 </message>
 <message>
 <source>Take the valve out of the discharge. Nothing but pipe and a tundish belongs there.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Nehmen Sie das Ventil aus der Abblaseleitung. Nichts als Rohr und ein Ablauftrichter gehört hinein.</translation>
 </message>
 <message>
 <source>A discharge end inside the building; at low level outside or on a roof where people can stand in the way; on a roof, at high level or into a soil stack without what the rules ask of such an end. An end below the grating of a gully is safe as it is.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Das Ende einer Abblaseleitung im Gebäude; im Freien auf niedriger Höhe oder auf einem Dach, wo Personen im Weg stehen können; auf einem Dach, in großer Höhe oder in ein Fallrohr ohne das, was die Regeln von einem solchen Ende verlangen. Ein Ende unter dem Rost eines Ablaufs ist so, wie es ist, gefahrlos.</translation>
 </message>
 <message>
 <source>What comes out may be boiling water and steam, at any hour. It scalds whoever stands there, and softens felt, asphalt and plastic gutters; in a soil stack with a water trap it drives foul air into the house.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Was herauskommt, kann zu jeder Stunde siedendes Wasser und Dampf sein. Es verbrüht, wer dort steht, und erweicht Dachpappe, Asphalt und Kunststoffrinnen; in einem Fallrohr mit Geruchverschluss treibt es faule Luft ins Haus.</translation>
 </message>
 <message>
 <source>End the pipe below the grating of a trapped gully and above its water; or at low level, pointing down, up to 100 mm above the ground, with a guard that leaves it visible; or high up into a metal hopper, 3 m from any plastic gutter. Into a soil stack only by a mechanical seal, on a branch of its own that stands the heat and is marked.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Lassen Sie das Rohr unter dem Rost eines Ablaufs mit Geruchverschluss und über dessen Wasser enden; oder auf niedriger Höhe nach unten gerichtet, bis 100 mm über dem Boden, mit einem Schutz, der es sichtbar lässt; oder hoch oben in einem Metalltrichter, 3 m von jeder Kunststoffrinne entfernt. In ein Fallrohr nur durch einen mechanischen Verschluss, an einem eigenen Abzweig, der die Hitze aushält und gekennzeichnet ist.</translation>
 </message>
 <message>
 <source>Plastic between a store's relief valve and its tundish, marked or not. After the tundish, and in a safety valve's discharge, plastic that is not marked as fit for hot discharge.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Kunststoff zwischen dem Sicherheitsventil eines Speichers und dem Ablauftrichter, gekennzeichnet oder nicht. Nach dem Ablauftrichter und in der Abblaseleitung der Heizung Kunststoff, der nicht als geeignet für heißes Abblasen gekennzeichnet ist.</translation>
 </message>
 <message>
 <source>What comes out may be as hot as 95 °C, mixed with steam. Common plastic sags, comes apart at its joints and pours scalding water where the pipe was meant to lead it away from.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Was herauskommt, kann bis 95 °C heiß und mit Dampf gemischt sein. Gewöhnlicher Kunststoff hängt durch, geht an den Verbindungen auf und gießt siedend heißes Wasser dorthin, wovon das Rohr es wegführen sollte.</translation>
 </message>
 <message>
 <source>Run metal pipe before the tundish. After it, run metal, or plastic shown to stand the temperature and permanently marked so along its length.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Verlegen Sie vor dem Ablauftrichter Metallrohr. Danach Metall oder Kunststoff, der die Temperatur nachweislich aushält und auf seiner Länge dauerhaft so gekennzeichnet ist.</translation>
 </message>
 <message>
 <source>After a store's tundish, and anywhere in the discharge of the heating's safety valve or of a valve without a tundish, a pipe that rises on its way to the end, or falls less than 1 in 200. Of a pipe that drops straight down below a tundish, what comes after the drop counts. Before a store's tundish only a pipe that is said to rise is flagged. Exactly 1 in 200 passes.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Nach dem Ablauftrichter eines Speichers und überall in der Abblaseleitung der Heizung oder eines Ventils ohne Ablauftrichter ein Rohr, das auf dem Weg zum Ende steigt oder weniger als 1 zu 200 fällt. Bei einem Rohr, das unter dem Ablauftrichter gerade hinabführt, zählt, was nach dem Fallstück kommt. Vor dem Ablauftrichter eines Speichers wird nur ein Rohr beanstandet, das laut Angabe steigt. Genau 1 zu 200 genügt.</translation>
 </message>
 <message>
 <source>Water stands in a pipe that rises or lies level. It holds back the next discharge, freezes at an outside wall and closes the pipe with ice, and rots the seat of the valve above it.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>In einem steigenden oder waagerechten Rohr steht Wasser. Es hemmt das nächste Abblasen, gefriert an einer Außenwand und verschließt das Rohr mit Eis, und es zerfrisst den Sitz des Ventils darüber.</translation>
 </message>
 <message>
 <source>Let the pipe fall all the way to its end, at least 5 mm in each metre, so that it empties itself.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Lassen Sie das Rohr bis zu seinem Ende durchweg fallen, mindestens 5 mm je Meter, sodass es von selbst leer läuft.</translation>
 </message>
 <message>
 <source>After the tundish of a store's relief valve, a run whose resistance (its length, and an allowance for each bend) is above the table's limit for its bore. A tee entered or left by its branch counts as a bend. Pipes of mixed bore count by the smallest. Exactly the limit passes.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Nach dem Ablauftrichter eines Speicher-Sicherheitsventils eine Strecke, deren Widerstand (ihre Länge und ein Zuschlag je Bogen) über der Grenze der Tabelle für ihren Durchmesser liegt. Ein durch den Abzweig durchströmtes T-Stück zählt als Bogen. Bei gemischten Durchmessern zählt der kleinste. Genau die Grenze genügt.</translation>
 </message>
 <message>
 <source>Every metre and every bend holds back the mix of steam and water that comes out. Past the limit it backs up and spills from the tundish, scalding, inside the house.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Jeder Meter und jeder Bogen hemmt das Gemisch aus Dampf und Wasser, das herauskommt. Jenseits der Grenze staut es sich und läuft siedend heiß aus dem Ablauftrichter, mitten im Haus.</translation>
 </message>
 <message>
 <source>Run the pipe one size larger from the tundish to the end, or shorten it, or take bends out. Each further size carries 9 m more.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie das Rohr vom Ablauftrichter bis zum Ende eine Größe größer aus, kürzen Sie es, oder nehmen Sie Bögen heraus. Jede weitere Größe trägt 9 m mehr.</translation>
 </message>
 <message>
 <source>Heating pipework between valves that can be shut, more than a metre of pipe in all, with no drain on it, or with none at its lowest point: a part of it lies more than 0.1 m below every drain. A check valve or a bypass does not part a stretch: only what can be shut does. The pipe between an open vent or a cistern and a valve in it is not asked for a drain: it is the valve that is wrong.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Heizrohrnetz zwischen Ventilen, die geschlossen werden können, insgesamt mehr als ein Meter Rohr, ohne Entleerung oder ohne eine an seinem Tiefpunkt: Ein Teil liegt mehr als 0,1 m unter jeder Entleerung. Ein Rückflussverhinderer oder ein Überströmventil teilt kein Stück ab: Das tut nur, was geschlossen werden kann. Für das Rohr zwischen einer offenen Entlüftung oder einem Behälter und einem Ventil darin wird keine Entleerung verlangt: Falsch ist dort das Ventil.</translation>
 </message>
 <message>
 <source>Sooner or later a valve, a radiator or the heat source must come out. Water that cannot be let out beforehand comes out over the floor, and water left lying in a low place freezes and splits the tube when the house stands empty in winter.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Früher oder später muss ein Ventil, ein Heizkörper oder der Wärmeerzeuger heraus. Wasser, das sich vorher nicht ablassen lässt, läuft über den Boden, und Wasser, das in einer tiefen Stelle stehen bleibt, gefriert und sprengt das Rohr, wenn das Haus im Winter leer steht.</translation>
 </message>
 <message>
 <source>Fit a drain at the lowest point of each stretch that valves can shut off, and on each drop to radiators that are fed from above.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie am Tiefpunkt jedes Stücks, das Ventile absperren können, eine Entleerung ein, und an jeder Fallleitung zu Heizkörpern, die von oben versorgt werden.</translation>
 </message>
 <message>
 <source>An emitter, a store's coil or an exchanger with no loop from a pump through a heat source (or the exchanger that heats its water), through it and back, that passes nothing twice; all valves open. Gravity does for a pump where the heat is uncontrolled, and for a store's coil on open-vented water. A loop from leg to leg of a diverting three-port valve is none: it opens one leg at a time.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Eine Heizfläche, die Heizschlange eines Speichers oder ein Wärmeübertrager ohne Umlauf von einer Pumpe durch einen Wärmeerzeuger (oder den Wärmeübertrager, der ihr Wasser erwärmt), hindurch und zurück, der nichts zweimal durchläuft; alle Ventile offen. Statt einer Pumpe genügt die Schwerkraft, wo die Wärme nicht regelbar ist, und für die Heizschlange eines Speichers an offenem Wasser. Ein Umlauf von Weg zu Weg eines umschaltenden Dreiwegeventils ist keiner: Es öffnet immer nur einen Weg.</translation>
 </message>
 <message>
 <source>Water goes round or it does not go at all. A radiator that hangs on a branch by both its pipes, or behind a check valve that faces the wrong way, fills with water and stays cold.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Wasser läuft um, oder es fließt gar nicht. Ein Heizkörper, der mit beiden Rohren an einem Abzweig hängt oder hinter einem verkehrten Rückflussverhinderer, füllt sich mit Wasser und bleibt kalt.</translation>
 </message>
 <message>
 <source>Lead its flow to the flow pipe and its return to the return pipe, and see that every pump and check valve on the way faces the way the water must go. On a three-port valve the port ab is the one that the water of both legs comes in by, or goes out by.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie seinen Vorlauf an das Vorlaufrohr und seinen Rücklauf an das Rücklaufrohr, und sehen Sie nach, dass jede Pumpe und jeder Rückflussverhinderer auf dem Weg in die Richtung zeigt, in die das Wasser muss. An einem Dreiwegeventil ist AB der Anschluss, durch den das Wasser beider Wege eintritt oder austritt.</translation>
 </message>
 <message>
 <source>In a situation that calls it, an emitter or coil gets less than 90 % of its design flow by the solved network. Where what is called wants more heat than the heat sources give, every design is cut alike; beside a coil whose power has no number it is not judged. Thermostatic heads are taken as open, and valves without a number as set to the design flow where they can give it.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>In einem Betriebszustand, in dem sie gefordert ist, bekommt eine Heizfläche oder Heizschlange nach dem gelösten Netz weniger als 90 % ihres Auslegungsvolumenstroms. Wo alles Geforderte mehr Wärme will, als die Wärmeerzeuger geben, ist jede Auslegung gleich gekürzt; neben einer Heizschlange ohne Leistungsangabe wird nicht beurteilt. Thermostatköpfe gelten als offen, Ventile ohne Zahl als auf den Auslegungsvolumenstrom eingestellt, wo sie ihn geben können.</translation>
 </message>
 <message>
 <source>Water takes the easy way. An emitter far off, or beside one that lets far more through, is left with too little, and its room stays cold while others overheat.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Wasser nimmt den leichten Weg. Eine entfernte Heizfläche, oder eine neben einer, die viel mehr durchlässt, bekommt zu wenig, und ihr Raum bleibt kalt, während andere zu warm werden.</translation>
 </message>
 <message>
 <source>Set or add balancing valves on the ways that take more than their share; if all are short, the pump is too weak or the pipes too narrow.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Stellen Sie Strangregulierventile auf den Wegen ein, die mehr als ihren Anteil nehmen, oder bauen Sie dort welche ein; fehlt es allen, ist die Pumpe zu schwach, oder die Rohre sind zu eng.</translation>
 </message>
 <message>
 <source>A mains-fed store whose water reaches no expansion relief valve by a way pressure can always take with the valves open, and that has none built in. A check valve or a reducing valve on the only way does not count as one. The valve inside an inlet group counts.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein geschlossener Speicher, dessen Wasser auf einem Weg, den der Druck bei offenen Ventilen immer nehmen kann, kein Ausdehnungs-Sicherheitsventil erreicht und der keines eingebaut hat. Ein Rückflussverhinderer oder Druckminderer auf dem einzigen Weg gilt nicht als eines. Das Ventil in einer Sicherheitsgruppe zählt.</translation>
 </message>
 <message>
 <source>The check valve at the inlet shuts the swelling water in with the store. When the vessel has lost its charge, or the reducing valve lets by, pressure climbs at every heating. The expansion relief valve lets that little water go on the cold side, long before the store itself is in danger.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Der Rückflussverhinderer am Eintritt schließt das Ausdehnungswasser mit dem Speicher ein. Hat das Ausdehnungsgefäß seinen Vordruck verloren oder lässt der Druckminderer durch, steigt der Druck bei jedem Aufheizen. Das Ausdehnungs-Sicherheitsventil lässt dieses wenige Wasser auf der Kaltseite ab, lange bevor der Speicher selbst in Gefahr ist.</translation>
 </message>
 <message>
 <source>Fit an expansion relief valve, or an inlet group, on the cold feed between the check valve and the store, with nothing between it and the store.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie in den Kaltwasserzulauf zwischen Rückflussverhinderer und Speicher ein Ausdehnungs-Sicherheitsventil oder eine Sicherheitsgruppe ein, mit nichts zwischen ihm und dem Speicher.</translation>
 </message>
 <message>
 <source>Sealed heating water whose fill pressure pushes less water into the vessels than the reserve they should hold when all is cold: a fifth of a vessel up to 15 litres; of larger ones 0.5 % of the circuit's water, and 3 litres at least. So 12 litres charged to 0.8 bar want a fill of 1.25 bar: the 1 bar that is often taken out of habit leaves half of the reserve. It is advice. A fill pressure that is no higher than the charge is told by the check of the charge, and vessels that are too small by the check of their size.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Geschlossenes Heizwasser, dessen Fülldruck weniger Wasser in die Ausdehnungsgefäße drückt als die Vorlage, die sie kalt enthalten sollen: ein Fünftel eines Gefäßes bis 15 Liter; bei größeren 0,5 % des Kreiswassers und mindestens 3 Liter. So verlangen 12 Liter mit 0,8 bar Vordruck einen Fülldruck von 1,25 bar: Das eine bar, das man oft aus Gewohnheit nimmt, lässt die Hälfte der Vorlage fehlen. Es ist eine Empfehlung. Ein Fülldruck, der nicht höher ist als der Vordruck, ist Sache der Prüfung des Vordrucks, und zu kleine Gefäße sind Sache der Prüfung ihrer Größe.</translation>
 </message>
 <message>
 <source>Every sealed circuit loses a little water: air is let out, a joint weeps, a valve drips. The reserve in the vessel makes up for it. Where there is next to none, the pressure is gone after the first bleeding of a radiator, and the house is cold until somebody fills the circuit again.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Jeder geschlossene Kreis verliert etwas Wasser: Luft wird abgelassen, eine Verbindung schwitzt, ein Ventil tropft. Die Wasservorlage im Ausdehnungsgefäß gleicht das aus. Wo es fast keine gibt, ist der Druck nach dem ersten Entlüften eines Heizkörpers weg, und das Haus ist kalt, bis jemand nachfüllt.</translation>
 </message>
 <message>
 <source>Fill the cold circuit to the pressure named, as long as that leaves room for the swell; where it does not, charge the vessel less or fit a larger one.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Füllen Sie den kalten Kreis auf den genannten Druck, solange das Raum für die Ausdehnung lässt; wo nicht, senken Sie den Vordruck oder bauen Sie ein größeres Gefäß ein.</translation>
 </message>
 <message>
 <source>Sealed heated water with no filling link, none being built into the heat source, and no cistern that tops it up through a check valve. A link whose water can only leave the circuit, because a check valve stands the wrong way round, fills nothing.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Geschlossenes erwärmtes Wasser ohne Füllverbindung, auch ohne eine in den Wärmeerzeuger eingebaute, und ohne Behälter, der es durch einen Rückflussverhinderer nachspeist. Eine Verbindung, deren Wasser den Kreis nur verlassen kann, weil ein Rückflussverhinderer verkehrt herum sitzt, füllt nichts.</translation>
 </message>
 <message>
 <source>A sealed circuit loses a little water through joints, air vents and each time a radiator is bled. Where there is no proper link, somebody in time fills it by a hose from the nearest tap, and heating water can then get into what people drink.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein geschlossener Kreis verliert durch Verbindungen, Entlüfter und bei jedem Entlüften eines Heizkörpers etwas Wasser. Wo keine richtige Füllverbindung ist, füllt ihn irgendwann jemand mit einem Schlauch vom nächsten Hahn, und dann kann Heizwasser in das gelangen, was Menschen trinken.</translation>
 </message>
 <message>
 <source>Fit a filling link with a double check valve from the cold main to the return, with a valve at each end, to be taken off after filling.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie eine Füllverbindung mit doppeltem Rückflussverhinderer vom Kaltwasser zum Rücklauf ein, mit einem Ventil an jedem Ende, die nach dem Füllen abgenommen wird.</translation>
 </message>
 <message>
 <source>A filling link that is stated to stay connected after filling, on water that is not open-vented.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Eine Füllverbindung, die laut Angabe nach dem Füllen verbunden bleibt, an Wasser, das nicht offen ist.</translation>
 </message>
 <message>
 <source>Two valves are then all that parts heating water, with what is dissolved in it, from drinking water, and valves let by. A link that lets by also fills the circuit day and night: the pressure climbs until the safety valve weeps, and leaks stay hidden because the main makes up for them.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Dann trennen nur zwei Ventile das Heizwasser, mit allem, was darin gelöst ist, vom Trinkwasser, und Ventile lassen durch. Eine undichte Verbindung füllt den Kreis auch Tag und Nacht: Der Druck steigt, bis das Sicherheitsventil tropft, und Lecks bleiben verborgen, weil der Hausanschluss sie ausgleicht.</translation>
 </message>
 <message>
 <source>Take the hose off after filling and cap its ends; where the circuit must top itself up, use an arrangement that the water supplier accepts for that fluid category.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Nehmen Sie den Schlauch nach dem Füllen ab und setzen Sie Kappen auf seine Enden; wo der Kreis sich selbst nachspeisen muss, verwenden Sie eine Einrichtung, die der Wasserversorger für diese Flüssigkeitskategorie zulässt.</translation>
 </message>
 <message>
 <source>A filling link that is stated to have no double check valve, on water that is not open-vented.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Eine Füllverbindung, die laut Angabe keinen doppelten Rückflussverhinderer hat, an Wasser, das nicht offen ist.</translation>
 </message>
 <message>
 <source>While the link is on, a drop of pressure in the main (a burst in the street, a fire engine) pulls heating water back into the pipes people drink from. Heating water of a dwelling is fluid category 3; a single check valve is not enough for it, since one bit of grit holds it open.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Solange die Verbindung sitzt, zieht ein Druckabfall im Hausanschluss (ein Rohrbruch in der Straße, ein Löschfahrzeug) Heizwasser in die Rohre zurück, aus denen Menschen trinken. Heizwasser einer Wohnung ist Flüssigkeitskategorie 3; ein einzelner Rückflussverhinderer genügt dafür nicht, da ein Körnchen ihn offen hält.</translation>
 </message>
 <message>
 <source>Fit a double check valve on the supply side of the link, between it and the main.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie auf der Zulaufseite der Verbindung, zwischen ihr und dem Hausanschluss, einen doppelten Rückflussverhinderer ein.</translation>
 </message>
 <message>
 <source>Pumped heating water with no dirt separator (in-line filter) on it. A strainer is no filter: it keeps grit from a valve and lets through the fine black sludge. Water that moves by gravity alone is not asked for one.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Gepumptes Heizwasser ohne Schlammabscheider (Filter im Rohr). Ein Schmutzfänger ist kein Filter: Er hält Körner von einem Ventil ab und lässt den feinen schwarzen Schlamm durch. Von Wasser, das allein durch Schwerkraft umläuft, wird keiner verlangt.</translation>
 </message>
 <message>
 <source>Steel radiators rust a little from within, and the fine magnetic sludge ends where the ways are narrowest: the heat source's exchanger, the pump's bearings, the thermostatic valves. A filter takes it out of the water, where it can be let off once a year.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Heizkörper aus Stahl rosten von innen ein wenig, und der feine magnetische Schlamm sammelt sich an den engsten Stellen: im Wärmeübertrager des Wärmeerzeugers, in den Lagern der Pumpe, in den Thermostatventilen. Ein Filter nimmt ihn aus dem Wasser, und einmal im Jahr wird er abgelassen.</translation>
 </message>
 <message>
 <source>Cut a dirt separator into the return, close by the heat source, after the last emitter's return, with valves by which it can be cleaned.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Setzen Sie einen Schlammabscheider in den Rücklauf, nahe am Wärmeerzeuger, hinter dem Rücklauf der letzten Heizfläche, mit Ventilen, mit denen er gereinigt werden kann.</translation>
 </message>
 <message>
 <source>A pump, check valve, bypass valve, blending valve or pressure reducing valve that no loop takes in the direction of its arrow, though one would if it were turned round. What gives the direction is the heat source, the main on its way to the taps, and the secondary return of a store; behind a separator, that hot water leaves it by the load's flow and comes back by the load's return. A part that could rightly face either way is left alone.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Eine Pumpe, ein Rückflussverhinderer, ein Überströmventil, ein Mischventil oder ein Druckminderer, durch den kein Umlauf in Pfeilrichtung führt, obwohl es umgedreht einer täte. Die Richtung geben der Wärmeerzeuger, der Hausanschluss auf dem Weg zu den Hähnen und die Zirkulation eines Speichers; hinter einer hydraulischen Weiche, dass heißes Wasser sie am Vorlauf der Verbraucher verlässt und an deren Rücklauf zurückkommt. Ein Bauteil, das zu Recht in beide Richtungen zeigen könnte, bleibt unbeanstandet.</translation>
 </message>
 <message>
 <source>The arrow on the body is easy to miss in a dark cupboard. A check valve the wrong way round shuts the pipe for good; a bypass the wrong way round never opens; a pump drives against the stream.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Den Pfeil auf dem Gehäuse übersieht man in einem dunklen Schrank leicht. Ein verkehrter Rückflussverhinderer verschließt das Rohr für immer; ein verkehrtes Überströmventil öffnet nie; eine Pumpe arbeitet gegen den Strom.</translation>
 </message>
 <message>
 <source>Turn the part round, so that its arrow points the way the water goes.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Drehen Sie das Bauteil um, sodass sein Pfeil dorthin zeigt, wohin das Wasser fließt.</translation>
 </message>
 <message>
 <source>A heating zone whose highest flow temperature is below the flow's, with a loop from the heat source to it that passes no blending valve set to that temperature or less. A zone whose limit is not stated is not judged.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Ein Heizkreis, dessen höchste Vorlauftemperatur unter der des Vorlaufs liegt, mit einem Umlauf vom Wärmeerzeuger zu ihm, der durch kein auf diese Temperatur oder weniger eingestelltes Mischventil führt. Ein Heizkreis, dessen Grenze nicht angegeben ist, wird nicht beurteilt.</translation>
 </message>
 <message>
 <source>Floor pipes lie in screed. Water at radiator temperature cracks it, lifts the boards and burns bare feet; some floor pipe is not made for it either.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Fußbodenrohre liegen im Estrich. Wasser mit Heizkörpertemperatur lässt ihn reißen, hebt Dielen und verbrennt bloße Füße; manches Fußbodenrohr ist auch nicht dafür gebaut.</translation>
 </message>
 <message>
 <source>Put a blending valve, set to the zone's limit or less, in the flow to the zone before its pump, with its cold port on the zone's return.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Setzen Sie in den Vorlauf zum Heizkreis, vor dessen Pumpe, ein auf seine Grenze oder weniger eingestelltes Mischventil, mit dem Kaltanschluss am Rücklauf des Heizkreises.</translation>
 </message>
 <message>
 <source>A store whose weight when filled, over the round footprint it stands on, is more than the floor is stated to carry (`design.floor_capacity_kn_m2`). Always advice: the program reckons with one stated number and knows nothing of joists, spans, or what else stands there. A vented store's drawing data hold no diameter and no weight: it is not judged.</source>
 <extracomment>checks/lessons/structure</extracomment>
-<translation type="unfinished" />
+<translation>Ein Speicher, dessen Gewicht im gefüllten Zustand auf dem Kreis, auf dem er steht, größer ist als die angegebene Tragfähigkeit des Bodens (`design.floor_capacity_kn_m2`). Immer nur Empfehlung: Das Programm rechnet mit einer angegebenen Zahl und weiß nichts von Balken, Spannweiten und dem, was sonst dort steht. Die Angaben eines offenen Speichers enthalten weder Durchmesser noch Gewicht: Er wird nicht beurteilt.</translation>
 </message>
 <message>
 <source>A litre of water weighs a kilogram. A store of 210 litres weighs a quarter of a tonne, on a circle of 55 cm: some 10 kN on each square metre of it, while floors of dwellings are usually reckoned for 1.5. A floor that gives way takes the pipes with it.</source>
 <extracomment>checks/lessons/structure</extracomment>
-<translation type="unfinished" />
+<translation>Ein Liter Wasser wiegt ein Kilogramm. Ein Speicher von 210 Litern wiegt eine Vierteltonne, auf einem Kreis von 55 cm: etwa 10 kN auf jedem Quadratmeter davon, während Wohnungsböden gewöhnlich für 1,5 bemessen sind. Ein Boden, der nachgibt, reißt die Rohre mit.</translation>
 </message>
 <message>
 <source>Spread the load with a base that rests on several joists, stand the store over a load-bearing wall, or choose another place; have a competent person confirm the structure in any case.</source>
 <extracomment>checks/lessons/structure</extracomment>
-<translation type="unfinished" />
+<translation>Verteilen Sie die Last mit einer Platte, die auf mehreren Balken ruht, stellen Sie den Speicher über eine tragende Wand oder wählen Sie einen anderen Platz; lassen Sie das Tragwerk in jedem Fall von einem Fachkundigen bestätigen.</translation>
 </message>
 <message>
 <source>Sealed heated water that reaches no pressure gauge, none being built into the heat source. Water behind a heat exchanger is a body of its own and needs its own gauge.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Geschlossenes erwärmtes Wasser, das kein Manometer erreicht, auch keines im Wärmeerzeuger. Wasser hinter einem Wärmeübertrager ist ein eigenes Wasser und braucht ein eigenes Manometer.</translation>
 </message>
 <message>
 <source>The gauge is the only thing that shows whether a sealed circuit is filled, whether it is losing water, and whether the vessel still takes up the swell: a needle that swings from low when cold to the safety valve's setting when hot tells of a dead vessel. Without one nobody can fill it right.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Nur das Manometer zeigt, ob ein geschlossener Kreis gefüllt ist, ob er Wasser verliert und ob das Ausdehnungsgefäß die Ausdehnung noch aufnimmt: Ein Zeiger, der von niedrig im Kalten bis zum Ansprechdruck des Sicherheitsventils im Heißen ausschlägt, verrät ein totes Gefäß. Ohne Manometer kann niemand richtig füllen.</translation>
 </message>
 <message>
 <source>Fit a gauge that covers at least 0 to 4 bar where it can be read from the filling point, best at the vessel's connection.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie ein Manometer ein, das mindestens 0 bis 4 bar anzeigt und von der Füllstelle aus abzulesen ist, am besten am Anschluss des Ausdehnungsgefäßes.</translation>
 </message>
 <message>
 <source>A switched heat source that may be called when no thermostat calls: because a programmer alone calls it, or because something it heats is not held by a thermostat that acts on a motor valve, a pump or the heat source itself. Thermostatic heads alone hold nothing: they cannot tell the heat source to stop. One emitter left open on purpose, as a way round for the pump, is not meant. A drawing without thermostats is judged as a house without them.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Ein abschaltbarer Wärmeerzeuger, der angefordert sein kann, obwohl kein Thermostat Wärme fordert: weil allein eine Zeitschaltuhr ihn anfordert, oder weil etwas, das er heizt, nicht von einem Thermostat gehalten wird, der auf ein Motorventil, eine Pumpe oder den Wärmeerzeuger selbst wirkt. Thermostatköpfe allein halten nichts: Sie können dem Wärmeerzeuger nicht sagen, dass er aufhören soll. Eine einzelne Heizfläche, die mit Absicht als Umweg für die Pumpe offen ist, ist nicht gemeint. Eine Zeichnung ohne Thermostate wird wie ein Haus ohne sie beurteilt.</translation>
 </message>
 <message>
 <source>When all the rooms are warm and nothing tells the heat source so, it goes on heating its own few litres of water over and over, all day, for nothing. That wastes fuel and wears it out.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Sind alle Räume warm und nichts sagt es dem Wärmeerzeuger, erwärmt er seine paar Liter Wasser immer wieder, den ganzen Tag, für nichts. Das verschwendet Brennstoff und verschleißt ihn.</translation>
 </message>
 <message>
 <source>Let a thermostat act on the valve or pump of every zone and every store, and let the heat source and the pump be called by the end switches of those valves and not by the programmer alone.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Lassen Sie einen Thermostat auf das Ventil oder die Pumpe jedes Heizkreises und jedes Speichers wirken, und lassen Sie Wärmeerzeuger und Pumpe von den Endschaltern dieser Ventile anfordern und nicht allein von der Zeitschaltuhr.</translation>
 </message>
 <message>
 <source>A heat source whose heat cannot be switched off, with no loop through an emitter or a store's coil that works without a pump and that nothing can shut. Any valve spoils it: a motor valve, a thermostatic head, a hand valve on the emitter itself, a secured one. So does a pump in the way, and a check valve: it stops water that only its warmth moves. A heating zone is a group of emitters that can each be shut by hand. A plain pipe is no heat leak: it gives no heat away. Two loops through the two legs of one three-port valve cannot both be shut by it.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein Wärmeerzeuger, dessen Wärme sich nicht abschalten lässt, ohne einen Umlauf durch eine Heizfläche oder die Heizschlange eines Speichers, der ohne Pumpe arbeitet und den nichts schließen kann. Jedes Ventil verdirbt ihn: ein Motorventil, ein Thermostatkopf, ein Handventil an der Heizfläche selbst, auch ein gesichertes. Ebenso eine Pumpe im Weg und ein Rückflussverhinderer: Er hält Wasser auf, das nur seine Wärme bewegt. Ein Heizkreis ist eine Gruppe von Heizflächen, die sich alle von Hand schließen lassen. Ein bloßes Rohr führt keine Wärme ab: Es gibt keine weg. Zwei Umläufe durch die beiden Wege eines Dreiwegeventils kann dieses nicht beide schließen.</translation>
 </message>
 <message>
 <source>A fire cannot be turned off. When the power fails or every room is warm, the pumps stop and the valves shut, and the fire burns on. If its heat can rise by itself to a radiator or a coil that is always open, nothing happens; if it cannot, the water boils within minutes.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein Feuer lässt sich nicht abstellen. Fällt der Strom aus oder ist jeder Raum warm, stehen die Pumpen, die Ventile schließen, und das Feuer brennt weiter. Kann seine Wärme von selbst zu einem immer offenen Heizkörper oder einer Heizschlange aufsteigen, geschieht nichts; kann sie es nicht, siedet das Wasser binnen Minuten.</translation>
 </message>
 <message>
 <source>Lead a loop of 28 mm pipe that rises all the way from the heat source to a radiator without valves or to a store's coil above it, and back, with no pump and no valve of any kind in it.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie einen Umlauf aus 28-mm-Rohr, der durchweg ansteigt, vom Wärmeerzeuger zu einem Heizkörper ohne Ventile oder zur Heizschlange eines Speichers darüber und zurück, ohne Pumpe und ohne jedes Ventil.</translation>
 </message>
 <message>
 <source>While heating or hot water is called, an emitter or coil that is not called carries flow by the solved network, forward or backward. Thermostatic heads are taken as open; a zone without any control counts as called. Water that circulates by its warmth alone is not solved.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Während Heizung oder Warmwasser gefordert ist, fließt nach dem gelösten Netz Wasser durch eine Heizfläche oder Heizschlange, die nicht gefordert ist, vorwärts oder rückwärts. Thermostatköpfe gelten als offen; ein Heizkreis ohne jeden Regler gilt als gefordert. Wasser, das allein durch seine Wärme umläuft, wird nicht gerechnet.</translation>
 </message>
 <message>
 <source>Two circuits that share a pipe can push water through one another. Radiators grow warm in summer when the store is heated, heat is wasted, and backward flow blows air and hammers valves.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Zwei Kreise, die sich ein Rohr teilen, können Wasser durcheinander drücken. Heizkörper werden im Sommer warm, wenn der Speicher geladen wird, Wärme wird vergeudet, und rückwärts strömendes Wasser bläst Luft vor sich her und lässt Ventile schlagen.</translation>
 </message>
 <message>
 <source>Part the circuits: a check valve in the one that is pushed, a zone valve that shuts, or its return joined at a place where no other pump raises the pressure.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Trennen Sie die Kreise: durch einen Rückflussverhinderer in dem, der gedrückt wird, durch ein schließendes Zonenventil oder durch einen Rücklauf, der dort angeschlossen ist, wo keine andere Pumpe den Druck hebt.</translation>
 </message>
 <message>
 <source>Pipes in a loop whose rises do not bring you back to the height you began at within 0.1 m; two parts whose heights are given, and pipes between them whose rises say otherwise by more than that; a pipe that rises or falls by more than its length.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Rohre in einem Ring, deren Anstiege nicht auf 0,1 m genau zu der Höhe zurückführen, bei der man begonnen hat; zwei Bauteile mit angegebenen Höhen und Rohre dazwischen, deren Anstiege um mehr als das etwas anderes sagen; ein Rohr, das um mehr als seine Länge steigt oder fällt.</translation>
 </message>
 <message>
 <source>One of the numbers is wrong, and a height or a rise decides whether a vent rises all the way, whether a discharge falls, and what pressure there is at each point. Every part stands at one height above the sheet's datum, and a pipe's rise is told between the parts at its two ends, from its first end to its second: often just the sign is the wrong way round.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Eine der Zahlen ist falsch, und eine Höhe oder ein Anstieg entscheidet, ob eine Entlüftung durchweg steigt, ob eine Abblaseleitung fällt und welcher Druck an jeder Stelle herrscht. Jedes Bauteil liegt auf einer einzigen Höhe über der Bezugshöhe des Blatts, und der Anstieg eines Rohrs gilt zwischen den Bauteilen an seinen Enden, vom ersten Ende zum zweiten: Oft ist nur das Vorzeichen verkehrt.</translation>
 </message>
 <message>
 <source>Go round the pipes named and correct the height, the rise or the length that is wrong.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Gehen Sie die genannten Rohre durch und berichtigen Sie die Höhe, den Anstieg oder die Länge, die falsch ist.</translation>
 </message>
 <message>
 <source>An outlet whose hot water must push out more metres of uninsulated pipe than the guidance gives for its diameter: 20 m up to 12 mm, 12 m up to 22 mm, 8 m up to 28 mm, 3 m above. The pipe counts from what gives the hot water, or from the nearest place that a secondary return keeps hot. Insulated pipe does not count. Where diameters differ, the largest governs; of several ways, the best. Exactly the limit passes.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Eine Zapfstelle, deren warmes Wasser mehr Meter ungedämmtes Rohr ausschieben muss, als die Richtlinie bei diesem Durchmesser zugesteht: 20 m bis 12 mm, 12 m bis 22 mm, 8 m bis 28 mm, darüber 3 m. Das Rohr zählt von dem an, was das warme Wasser gibt, oder von der nächsten Stelle, die eine Zirkulation warm hält. Gedämmtes Rohr zählt nicht. Wo die Durchmesser verschieden sind, gilt der größte; von mehreren Wegen der beste. Genau die Grenze genügt.</translation>
 </message>
 <message>
 <source>All the water in that pipe has gone cold since the tap was last opened. It is run to waste while somebody waits, with the heat that went into it; and it stands lukewarm in between, as legionella likes it.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Das ganze Wasser in diesem Rohr ist kalt geworden, seit der Hahn zuletzt offen war. Es läuft in den Abfluss, während jemand wartet, samt der Wärme darin; und dazwischen steht es lauwarm da, wie Legionellen es mögen.</translation>
 </message>
 <message>
 <source>Insulate the pipe, run it shorter or in a smaller diameter, or bring a secondary return near the outlet.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Dämmen Sie das Rohr, führen Sie es kürzer oder in kleinerem Durchmesser, oder bringen Sie eine Zirkulation nahe an die Zapfstelle.</translation>
 </message>
 <message>
 <source>A store whose water can get hotter than 80 °C (its thermostat is set above it, or heat reaches its coil that no store thermostat stops: uncontrolled heat, or a heat source whose own limit is above it) and that feeds an outlet by some way without a blending valve set to 60 °C or less.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Ein Speicher, dessen Wasser heißer als 80 °C werden kann (sein Thermostat steht darüber, oder zu seiner Heizschlange gelangt Wärme, die kein Speicherthermostat abstellt: nicht regelbare Wärme oder ein Wärmeerzeuger, dessen eigene Grenze darüber liegt) und der auf irgendeinem Weg ohne ein auf 60 °C oder weniger eingestelltes Mischventil eine Zapfstelle speist.</translation>
 </message>
 <message>
 <source>Water above 80 °C scalds at once, and it comes out of every tap, in spurts of steam where the pressure drops. Most taps, hoses and plastic pipes are not made for it either.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Wasser über 80 °C verbrüht sofort, und es kommt aus jedem Hahn, in Dampfstößen, wo der Druck abfällt. Die meisten Hähne, Schläuche und Kunststoffrohre sind auch nicht dafür gebaut.</translation>
 </message>
 <message>
 <source>Fit a blending valve set to 60 °C in the store's hot outlet, before the first branch; set the thermostat lower, and give every heat source a valve that the store's thermostat shuts.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie in den Warmwasseraustritt des Speichers, vor dem ersten Abzweig, ein auf 60 °C eingestelltes Mischventil ein; stellen Sie den Thermostat niedriger, und geben Sie jedem Wärmeerzeuger ein Ventil, das der Speicherthermostat schließt.</translation>
 </message>
 <message>
 <source>An outlet at which, wide open, the water that has gone cold in the pipe takes longer to run out than the rule book allows before hot water comes: 30 seconds. It counts from what gives the hot water, or from where a secondary return keeps it hot, by the way that holds least. An outlet of which the drawing does not say what is drawn there (`other`) is left out.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Eine Zapfstelle, an der, ganz geöffnet, das im Rohr erkaltete Wasser länger zum Ablaufen braucht, als das Regelwerk erlaubt, bevor warmes Wasser kommt: 30 Sekunden. Gezählt wird von dem an, was das warme Wasser gibt, oder von dort, wo eine Zirkulation es warm hält, auf dem Weg mit dem geringsten Inhalt. Eine Zapfstelle, von der die Zeichnung nicht sagt, was dort gezapft wird (`other`), bleibt außer Betracht.</translation>
 </message>
 <message>
 <source>Whoever opens the tap lets that water run down the drain, with the heat it once had, several times a day. And pipe that is neither hot nor cold between times is where legionella grows.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Wer den Hahn öffnet, lässt dieses Wasser in den Abfluss laufen, samt der Wärme, die es einmal hatte, mehrmals am Tag. Und in Rohr, das zwischendurch weder heiß noch kalt ist, wachsen Legionellen.</translation>
 </message>
 <message>
 <source>Run the pipe shorter or in a smaller size, or bring a secondary return near the outlet.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie das Rohr kürzer oder in kleinerer Größe, oder bringen Sie eine Zirkulation nahe an die Zapfstelle.</translation>
 </message>
 <message>
 <source>A store with an immersion heater that has no cut-out besides its thermostat. Stores of 15 litres or less are outside this rule.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein Speicher mit einem Elektro-Heizstab, der außer seinem Thermostat keinen Begrenzer hat. Speicher bis 15 Liter fallen nicht unter diese Regel.</translation>
 </message>
 <message>
 <source>An immersion thermostat that sticks goes on heating until the water boils. In a mains-fed store that builds pressure without end; in a vented one it has sent boiling water into a plastic cistern, which gave way.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Klemmt der Thermostat eines Heizstabs, heizt dieser weiter, bis das Wasser siedet. In einem geschlossenen Speicher baut das ohne Ende Druck auf; aus einem offenen ist dabei schon siedendes Wasser in einen Kunststoffbehälter gelaufen, der nachgab.</translation>
 </message>
 <message>
 <source>Fit an immersion heater with a cut-out that must be reset by hand.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie einen Elektro-Heizstab mit einem Begrenzer ein, der von Hand zu entriegeln ist.</translation>
 </message>
 <message>
 <source>Two or more parts or controls of the drawing that bear the same label. Capitals and blanks tell no two apart; parts without a label are not judged.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Zwei oder mehr Bauteile oder Regler der Zeichnung mit derselben Bezeichnung. Groß- und Kleinschreibung und Leerzeichen unterscheiden nichts; Bauteile ohne Bezeichnung werden nicht beurteilt.</translation>
 </message>
 <message>
 <source>Findings, the parts list and whoever stands before the plant call a part by its label. If two bear the same, the wrong valve is shut.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Befunde, die Stückliste und jeder, der vor der Anlage steht, nennen ein Bauteil bei seiner Bezeichnung. Tragen zwei dieselbe, wird das falsche Ventil geschlossen.</translation>
 </message>
 <message>
 <source>Give each a label of its own: a number, a room or a side is enough.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Geben Sie jedem eine eigene Bezeichnung: Eine Zahl, ein Raum oder eine Seite genügt.</translation>
 </message>
 <message>
 <source>A main whose running flow is below the design flow of the outlets it feeds, by their loading units; or whose running pressure, less the height to an outlet, is below 1 bar there; or that feeds a mains-fed store with less than 1.5 bar or 20 l/min. Losses in the pipes come on top and are not counted. Outlets fed from a cistern need nothing of the main.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Ein Hausanschluss, dessen Volumenstrom beim Fließen unter dem Auslegungsvolumenstrom der angeschlossenen Zapfstellen nach ihren Belastungswerten liegt; oder dessen Fließdruck, abzüglich der Höhe bis zu einer Zapfstelle, dort unter 1 bar liegt; oder der einen geschlossenen Speicher mit weniger als 1,5 bar oder 20 l/min speist. Rohrverluste kommen hinzu und sind nicht gezählt. Zapfstellen, die ein Behälter speist, brauchen nichts vom Hausanschluss.</translation>
 </message>
 <message>
 <source>A mains-fed store gives no more than the main does: on a weak main two taps open at once starve each other, the shower runs hot and cold, and a heater that needs a least flow goes out.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Ein geschlossener Speicher gibt nicht mehr als der Hausanschluss: An einem schwachen nehmen zwei offene Hähne einander das Wasser weg, die Dusche wird heiß und kalt, und ein Gerät, das einen Mindestvolumenstrom braucht, geht aus.</translation>
 </message>
 <message>
 <source>Renew or enlarge the service pipe; or add a break tank with a pump set, or an accumulator; or keep a store fed from a cistern.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Erneuern oder vergrößern Sie die Anschlussleitung; oder ergänzen Sie einen Vorbehälter mit Druckerhöhung oder einen Druckspeicher; oder bleiben Sie bei einem Speicher, den ein Behälter speist.</translation>
 </message>
 <message>
 <source>A free end of a pipe, or a port that must be joined, within half a square of another free end, of a free port or of a pipe's line: on the sheet they look joined, in the circuit they are not.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Ein freies Rohrende oder ein Anschluss, der angeschlossen sein muss, weniger als ein halbes Feld von einem anderen freien Ende, einem freien Anschluss oder der Linie eines Rohrs entfernt: Auf dem Blatt sehen sie verbunden aus, im Kreis sind sie es nicht.</translation>
 </message>
 <message>
 <source>Whoever reads the drawing sees a joint; the circuit that is judged, and the list of what to fit, have none.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Wer die Zeichnung liest, sieht eine Verbindung; der Kreis, der beurteilt wird, und die Liste des Einzubauenden haben keine.</translation>
 </message>
 <message>
 <source>Join the two, or move them clearly apart.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Verbinden Sie beide, oder rücken Sie sie deutlich auseinander.</translation>
 </message>
 <message>
 <source>Less than 300 mm straight down below the tundish of a store's relief valve before the first bend. Exactly 300 mm passes. A pipe without a bend that falls by its whole length is straight down all the way.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Weniger als 300 mm gerade hinab unter dem Ablauftrichter eines Speicher-Sicherheitsventils bis zum ersten Bogen. Genau 300 mm genügen. Ein Rohr ohne Bogen, das um seine ganze Länge fällt, führt durchweg gerade hinab.</translation>
 </message>
 <message>
 <source>Water falls freely through the tundish. It needs a straight drop to gather speed; a bend close below holds it up, and scalding water spills over the rim into the room.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Durch den Ablauftrichter fällt das Wasser frei. Es braucht ein gerades Fallstück, um Fahrt aufzunehmen; ein Bogen dicht darunter staut es, und siedend heißes Wasser läuft über den Rand in den Raum.</translation>
 </message>
 <message>
 <source>Let the pipe run straight down for at least 300 mm below the tundish, and only then turn it.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie das Rohr unter dem Ablauftrichter mindestens 300 mm gerade hinab und biegen Sie es erst dann ab.</translation>
 </message>
 <message>
 <source>Some position of the motor valves and thermostatic heads leaves no pump able to drive water round a loop through the heat source. A bypass counts only if it lets water from flow to return, stands before the zone valves, takes in both the pump and the heat source, and no hand valve can shut it. Excused where the heat source has no run-on and no least flow and the valves' end switches stop heat and pump: they do once every motor valve is shut, and not while one stands open and another bars the way. If only thermostatic heads do it then, it is advice.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Eine Stellung der Motorventile und Thermostatköpfe lässt keine Pumpe mehr Wasser durch einen Umlauf mit dem Wärmeerzeuger fördern. Ein Überströmventil zählt nur, wenn es Wasser vom Vorlauf zum Rücklauf lässt, vor den Zonenventilen sitzt, Pumpe und Wärmeerzeuger umfasst und von keinem Handventil geschlossen werden kann. Entschuldigt, wo der Wärmeerzeuger weder Nachlauf noch Mindestvolumenstrom hat und die Endschalter der Ventile Wärme und Pumpe anhalten: Das tun sie, sobald jedes Motorventil zu ist, und nicht, solange eines offen steht und ein anderes den Weg versperrt. Tun es dann nur Thermostatköpfe, ist es eine Empfehlung.</translation>
 </message>
 <message>
 <source>When the last zone is satisfied the burner stops, but the metal is still hot and the pump runs on to carry that heat away. With every valve shut there is nowhere to carry it: the water in the heat source boils, bangs, and trips the high limit; in time it cracks the exchanger.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Ist der letzte Heizkreis zufrieden, geht der Brenner aus, aber das Metall ist noch heiß, und die Pumpe läuft nach, um diese Wärme fortzutragen. Sind alle Ventile zu, kann sie nirgends hin: Das Wasser im Wärmeerzeuger siedet, schlägt und löst den Begrenzer aus; mit der Zeit reißt der Wärmeübertrager.</translation>
 </message>
 <message>
 <source>Join an automatic bypass valve from flow to return, between the pump and the first zone valve, with no hand valve in it; or leave one emitter, such as a towel rail without valves that anybody can shut, always open.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Schließen Sie zwischen Pumpe und erstem Zonenventil ein automatisches Überströmventil vom Vorlauf zum Rücklauf an, ohne Handventil darin; oder lassen Sie eine Heizfläche immer offen, etwa einen Handtuchheizkörper ohne Ventile, die jemand schließen könnte.</translation>
 </message>
 <message>
 <source>A port that must be joined and has no pipe, and the end of a pipe that is on no part. A cap closes a port or a pipe on purpose. Ports that serve only where they are wanted may stay free. The free outlet of a relief or safety valve is an absent discharge instead.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Ein Anschluss, der angeschlossen sein muss und kein Rohr hat, und das Ende eines Rohrs, das an keinem Bauteil liegt. Eine Kappe verschließt einen Anschluss oder ein Rohr mit Absicht. Anschlüsse, die nur bei Bedarf dienen, dürfen frei bleiben. Der freie Austritt eines Sicherheitsventils ist stattdessen eine fehlende Abblaseleitung.</translation>
 </message>
 <message>
 <source>As drawn, the water would run out here. More often a pipe was forgotten or stops one square short, and every other answer about this circuit then rests on a drawing nobody meant.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>So wie gezeichnet, liefe hier das Wasser aus. Öfter wurde ein Rohr vergessen oder endet ein Feld zu früh, und dann beruht jede andere Antwort zu diesem Kreis auf einer Zeichnung, die niemand so gemeint hat.</translation>
 </message>
 <message>
 <source>Join the end to the part it was meant for, or put a cap on it.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Verbinden Sie das Ende mit dem Bauteil, für das es gedacht war, oder setzen Sie eine Kappe darauf.</translation>
 </message>
 <message>
 <source>A circuit fed from a cistern whose heated water reaches no open vent. Where the heat source's data say that feed and vent may be one pipe, that pipe counts as both.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ein aus einem Behälter gespeister Kreis, dessen erwärmtes Wasser keine offene Entlüftung erreicht. Wo laut Angabe des Wärmeerzeugers Speisung und Entlüftung ein einziges Rohr sein dürfen, zählt dieses als beides.</translation>
 </message>
 <message>
 <source>The vent is the way out for steam, air and swelling water when a thermostat fails. Without it a fed circuit is neither vented nor protected as a sealed one is: boiling water has only the cold feed to push back through.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Die Entlüftung ist der Ausweg für Dampf, Luft und Ausdehnungswasser, wenn ein Thermostat versagt. Ohne sie ist ein gespeister Kreis weder entlüftet noch wie ein geschlossener abgesichert: Siedendes Wasser kann nur durch die Speiseleitung zurückdrücken.</translation>
 </message>
 <message>
 <source>Run an open vent of at least 22 mm from the flow near the heat source, rising all the way and ending over the feed cistern, with no valve in it.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie eine offene Entlüftung von mindestens 22 mm vom Vorlauf nahe am Wärmeerzeuger, durchweg steigend und über dem Vorlagebehälter endend, ohne Ventil darin.</translation>
 </message>
 <message>
 <source>Some positions of the valves leave the heated water of an open-vented circuit without its open vent. A secured valve is no excuse.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Manche Stellungen der Ventile lassen das erwärmte Wasser einer offenen Heizung ohne offene Entlüftung. Ein gesichertes Ventil entschuldigt das nicht.</translation>
 </message>
 <message>
 <source>The open vent is the safety valve of an open-vented circuit. A valve that can shut it off turns the heat source into a closed pot: when its thermostat fails, it bursts.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Die offene Entlüftung ist das Sicherheitsventil einer offenen Heizung. Ein Ventil, das sie absperren kann, macht aus dem Wärmeerzeuger einen geschlossenen Topf: Versagt sein Thermostat, birst er.</translation>
 </message>
 <message>
 <source>Take the vent from the flow right at the heat source, before any valve or pump that can be shut, with nothing in it that can shut.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Nehmen Sie die Entlüftung vom Vorlauf unmittelbar am Wärmeerzeuger ab, vor jedem Ventil und jeder Pumpe, die schließen können, und ohne etwas darin, was schließen kann.</translation>
 </message>
 <message>
 <source>A pipe with a bore below 19 mm (copper below 22 mm) anywhere on the way from a heat source's flow, or a store's hot side, to its open vent. Where feed and vent may be one pipe, that pipe is judged.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ein Rohr mit weniger als 19 mm Innendurchmesser (Kupfer unter 22 mm) irgendwo auf dem Weg vom Vorlauf eines Wärmeerzeugers oder von der Warmseite eines Speichers zur offenen Entlüftung. Wo Speisung und Entlüftung ein einziges Rohr sein dürfen, wird dieses beurteilt.</translation>
 </message>
 <message>
 <source>A boiling heat source makes more steam than a thin pipe lets out. The pressure then rises and water is thrown out of the vent; scale and sludge close a thin pipe the sooner.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ein siedender Wärmeerzeuger erzeugt mehr Dampf, als ein dünnes Rohr hinauslässt. Dann steigt der Druck, und Wasser wird aus der Entlüftung geworfen; Kalk und Schlamm verschließen ein dünnes Rohr umso eher.</translation>
 </message>
 <message>
 <source>Run the vent in 22 mm copper or larger all the way from the heat source or store.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie die Entlüftung vom Wärmeerzeuger oder Speicher an durchweg in 22 mm Kupfer oder größer aus.</translation>
 </message>
 <message>
 <source>A switched heat source on a sealed circuit for which no hand-reset high limit is stated: none at all, or one that resets itself.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein abschaltbarer Wärmeerzeuger an einem geschlossenen Kreis, für den kein von Hand zu entriegelnder Sicherheitstemperaturbegrenzer angegeben ist: gar keiner oder einer, der sich selbst zurückstellt.</translation>
 </message>
 <message>
 <source>A thermostat can stick. On a sealed circuit nothing lets the steam away as an open vent does, and water held under pressure boils well above 100 °C, so what stops the heat must be a second device that the thermostat has nothing to do with. Reset by hand, it makes somebody come and ask why it acted; one that resets itself lets the fault repeat itself unseen.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein Thermostat kann klemmen. An einem geschlossenen Kreis führt nichts den Dampf ab, wie eine offene Entlüftung es tut, und Wasser unter Druck siedet weit über 100 °C; also muss eine zweite Einrichtung die Wärme abstellen, mit der der Thermostat nichts zu tun hat. Von Hand zu entriegeln, lässt sie jemanden kommen und fragen, warum sie ausgelöst hat; eine, die sich selbst zurückstellt, lässt den Fehler ungesehen wiederkehren.</translation>
 </message>
 <message>
 <source>Use a heat source with its own hand-reset high limit (overheat cut-out) and state it in the drawing; or add one as the heat source's maker allows.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Verwenden Sie einen Wärmeerzeuger mit eigenem, von Hand zu entriegelndem Sicherheitstemperaturbegrenzer und geben Sie ihn in der Zeichnung an; oder rüsten Sie einen nach, wie der Hersteller es erlaubt.</translation>
 </message>
 <message>
 <source>Two parts whose symbols overlap on the sheet, or tees on one spot. Symbols that touch at their edges do not overlap; nor does a cap on the port that it closes.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Zwei Bauteile, deren Zeichen sich auf dem Blatt überdecken, oder T-Stücke an derselben Stelle. Zeichen, die sich nur am Rand berühren, überdecken sich nicht; ebenso wenig eine Kappe auf dem Anschluss, den sie verschließt.</translation>
 </message>
 <message>
 <source>One symbol hides the other, so that a valve may go unseen, and nobody can tell which pipe goes to which.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Ein Zeichen verdeckt das andere, sodass ein Ventil übersehen werden kann, und niemand erkennt, welches Rohr wohin führt.</translation>
 </message>
 <message>
 <source>Move one of them clear of the other.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Rücken Sie eines vom anderen weg.</translation>
 </message>
 <message>
 <source>In some situation the solved flow runs faster through a pipe than the rule book's limit for noise. Pipes on no loop, and pipes through which no pump drives water, are not judged.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>In einem Betriebszustand fließt das Wasser nach dem gelösten Netz schneller durch ein Rohr, als die Geräuschgrenze des Regelwerks zulässt. Rohre, die in keinem Umlauf liegen oder durch die keine Pumpe Wasser fördert, werden nicht beurteilt.</translation>
 </message>
 <message>
 <source>Fast water can be heard: it hisses at bends and valves, at night most of all. Faster still it wears the tube away from inside, and it costs the pump most of its head.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Schnelles Wasser hört man: Es zischt an Bögen und Ventilen, nachts am meisten. Noch schneller trägt es das Rohr von innen ab, und es kostet die Pumpe den größten Teil ihrer Förderhöhe.</translation>
 </message>
 <message>
 <source>Take the next larger tube, or less flow: a lower pump setting, a bypass set higher.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Nehmen Sie das nächstgrößere Rohr oder weniger Volumenstrom: die Pumpe niedriger, das Überströmventil höher einstellen.</translation>
 </message>
 <message>
 <source>Plastic pipe on the flow or return within a metre of a heat source, measured along the pipe; exactly a metre passes. Where the heat cannot be switched off, plastic that is joined to the heat source with no metal pipe between is a danger. Beyond an emitter, a coil or an exchanger the water has cooled, and nothing is measured there.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Kunststoffrohr an Vorlauf oder Rücklauf innerhalb eines Meters vom Wärmeerzeuger, am Rohr entlang gemessen; genau ein Meter genügt. Wo die Wärme sich nicht abschalten lässt, ist Kunststoff, der ohne Metallrohr dazwischen mit dem Wärmeerzeuger verbunden ist, eine Gefahr. Hinter einer Heizfläche, einer Heizschlange oder einem Wärmeübertrager ist das Wasser abgekühlt, und dort wird nichts gemessen.</translation>
 </message>
 <message>
 <source>Close by the burner the pipe takes heat from the metal, and water far above the flow's setting when the pump stops or the thermostat fails. Plastic softens under pressure well below the boiling point and gives way; a fire's water boils, and a burst pipe then empties steam into the room.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Nahe am Brenner nimmt das Rohr Wärme vom Metall auf und Wasser weit über der Vorlaufeinstellung, wenn die Pumpe stehen bleibt oder der Thermostat versagt. Kunststoff erweicht unter Druck weit unter dem Siedepunkt und gibt nach; das Wasser eines Feuers siedet, und ein geborstenes Rohr bläst dann Dampf in den Raum.</translation>
 </message>
 <message>
 <source>Run the first metre from the heat source in copper or steel; from an uncontrolled heat source, run the whole of the loop that takes its heat away in metal.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie den ersten Meter vom Wärmeerzeuger in Kupfer oder Stahl aus; bei einem nicht regelbaren Wärmeerzeuger den ganzen Umlauf, der seine Wärme abführt, in Metall.</translation>
 </message>
 <message>
 <source>Some position of the motor valves and thermostatic heads leaves a running pump with no loop at all to drive water round. A pump that a control acts on is judged in the positions in which the valves of that control are open. Excused as the run-on is, where end switches stop the pump. A pump in drinking water that is part of no ring, as a booster is, is not meant here.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Eine Stellung der Motorventile und Thermostatköpfe lässt einer laufenden Pumpe gar keinen Umlauf, durch den sie Wasser fördern könnte. Eine Pumpe, auf die ein Regler wirkt, wird in den Stellungen beurteilt, in denen die Ventile dieses Reglers offen sind. Entschuldigt wie beim Nachlauf, wo Endschalter die Pumpe anhalten. Eine Pumpe im Trinkwasser, die zu keinem Ring gehört, wie eine Druckerhöhung, ist hier nicht gemeint.</translation>
 </message>
 <message>
 <source>A pump with nowhere to drive water churns what is inside it until that is hot; it wears, hums and in the end seizes, and the pressure it makes finds the weakest joint or pushes a valve open.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Eine Pumpe, die nirgends hin fördern kann, quirlt ihren Inhalt, bis er heiß ist; sie verschleißt, brummt und frisst am Ende fest, und ihr Druck findet die schwächste Verbindung oder drückt ein Ventil auf.</translation>
 </message>
 <message>
 <source>Give the pump an automatic bypass valve from its delivery to its suction side that nothing can shut, let the control that shuts the valves stop the pump too, or leave one way always open.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Geben Sie der Pumpe ein automatisches Überströmventil von ihrer Druckseite zur Saugseite, das nichts schließen kann, lassen Sie den Regler, der die Ventile schließt, auch die Pumpe anhalten, oder lassen Sie einen Weg immer offen.</translation>
 </message>
 <message>
 <source>Open-vented heating in which every way from the feed's tee to the vent's that passes no emitter, coil or exchanger leads through a pump, built-in pumps too.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Eine offene Heizung, in der jeder Weg vom T-Stück der Speisung zu dem der Entlüftung, der durch keine Heizfläche, Heizschlange und keinen Wärmeübertrager führt, durch eine Pumpe geht, auch durch eine eingebaute.</translation>
 </message>
 <message>
 <source>The feed's tee is where the pump leaves the pressure as it is. With the pump between, its whole head stands between feed and vent: water is pumped over into the cistern without end, or air is drawn in through the vent. Either way fresh air gets into the water and the circuit rusts away.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Am T-Stück der Speisung lässt die Pumpe den Druck, wie er ist. Sitzt die Pumpe dazwischen, liegt ihre ganze Förderhöhe zwischen Speisung und Entlüftung: Wasser wird ohne Ende in den Behälter übergepumpt, oder Luft wird durch die Entlüftung angesaugt. So oder so gelangt frische Luft ins Wasser, und der Kreis rostet dahin.</translation>
 </message>
 <message>
 <source>Put the pump after both, so that water passes the vent's tee, the feed's tee and then the pump.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Setzen Sie die Pumpe hinter beide, sodass das Wasser am T-Stück der Entlüftung, dann an dem der Speisung und dann an der Pumpe vorbeikommt.</translation>
 </message>
 <message>
 <source>In pumped, open-vented heating: a vent no higher above the cistern's water than the head of the pump between the feed's tee and the vent's; a pump that sucks on the vent's tee, or stands so that it sucks on the emitters (vent and feed on its delivery side), with more head than the water that stands above; and a vent that ends lower above the water than pumped heating (450 mm), or gravity hot water beside it (40 mm a metre and 150 mm), needs.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>In einer offenen Heizung mit Pumpe: eine Entlüftung, die nicht höher über dem Wasserspiegel des Behälters endet als die Förderhöhe der Pumpe zwischen dem T-Stück der Speisung und ihrem eigenen; eine Pumpe, die am T-Stück der Entlüftung saugt oder so sitzt, dass sie an den Heizflächen saugt (Entlüftung und Speisung auf ihrer Druckseite), mit mehr Förderhöhe, als Wasser darüber steht; und eine Entlüftung, die niedriger über dem Wasserspiegel endet, als gepumpte Heizung (450 mm) oder Warmwasser durch Schwerkraft daneben (40 mm je Meter und 150 mm) es braucht.</translation>
 </message>
 <message>
 <source>Pressure is fixed where the feed joins. Whatever a pump adds at the vent lifts the water in it by so much, and what it takes away lowers it. Water that runs over into the cistern is heated and aired for nothing, air that is drawn in stops radiators and rusts the circuit from within.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Der Druck liegt dort fest, wo die Speisung anschließt. Was eine Pumpe an der Entlüftung hinzufügt, hebt das Wasser darin um so viel, und was sie wegnimmt, senkt es. Wasser, das in den Behälter überläuft, wird umsonst erwärmt und belüftet; Luft, die angesaugt wird, legt Heizkörper lahm und lässt den Kreis von innen rosten.</translation>
 </message>
 <message>
 <source>Let the water pass the vent's tee, close by it the feed's, and then the pump; end the vent high enough above the water; or raise the cistern.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Lassen Sie das Wasser am T-Stück der Entlüftung, dicht daneben an dem der Speisung und dann an der Pumpe vorbeikommen; lassen Sie die Entlüftung hoch genug über dem Wasserspiegel enden; oder heben Sie den Behälter an.</translation>
 </message>
 <message>
 <source>In a situation that calls them, the emitters and coils that have no water without this pump get together less than 90 % of their design flow, and the pump itself moves less than that too: what a bypass takes away, or a pump beyond a separator fails to carry on, is not its weakness. Where they want more heat than the heat sources give, their design is cut to that; beside a coil whose power has no number they are not judged.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>In einem Betriebszustand, in dem sie gefordert sind, bekommen die Heizflächen und Heizschlangen, die ohne diese Pumpe kein Wasser haben, zusammen weniger als 90 % ihres Auslegungsvolumenstroms, und auch die Pumpe selbst fördert weniger als das: Was ein Überströmventil wegnimmt oder eine Pumpe hinter einer Weiche nicht weiterträgt, ist nicht ihre Schwäche. Wo sie mehr Wärme wollen, als die Wärmeerzeuger geben, ist ihre Auslegung darauf gekürzt; neben einer Heizschlange ohne Leistungsangabe werden sie nicht beurteilt.</translation>
 </message>
 <message>
 <source>The pump carries the heat. If it can't push enough water round, the far rooms stay cool however hot the heat source runs, and no setting of the valves can give what the pump does not bring.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Die Pumpe trägt die Wärme. Kann sie nicht genug Wasser umwälzen, bleiben die entfernten Räume kühl, wie heiß der Wärmeerzeuger auch läuft, und keine Ventileinstellung kann geben, was die Pumpe nicht bringt.</translation>
 </message>
 <message>
 <source>Take a pump with more head at the design flow, or wider pipes and valves on the way that loses most pressure.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Nehmen Sie eine Pumpe mit mehr Förderhöhe beim Auslegungsvolumenstrom, oder weitere Rohre und Ventile auf dem Weg, der am meisten Druck verliert.</translation>
 </message>
 <message>
 <source>Some positions of the valves leave a mains-fed store without its temperature relief valve, or without any expansion relief valve. Every valve that can shut counts, and a secured one is no excuse: nothing of any kind may stand between. A one-way or reducing part on the only way is told as an absent valve.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Manche Stellungen der Ventile lassen einen geschlossenen Speicher ohne sein Temperatur-Sicherheitsventil oder ohne jedes Ausdehnungs-Sicherheitsventil. Jedes Ventil, das schließen kann, zählt, und ein gesichertes entschuldigt nichts: Nichts gleich welcher Art darf dazwischen sitzen. Ein Bauteil auf dem einzigen Weg, das nur in eine Richtung durchlässt oder den Druck mindert, gilt als fehlendes Ventil und ist Sache einer anderen Prüfung.</translation>
 </message>
 <message>
 <source>A relief valve behind a shut valve is no relief valve. Whoever shuts it, to work on a tap, does not know that he has just taken the last guard off a closed vessel of hot water.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein Sicherheitsventil hinter einem geschlossenen Ventil ist keines. Wer es schließt, um an einem Hahn zu arbeiten, weiß nicht, dass er gerade den letzten Wächter von einem geschlossenen Behälter mit heißem Wasser genommen hat.</translation>
 </message>
 <message>
 <source>Take the valve out of the way, or move the relief valve to the store's side of it.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Nehmen Sie das Ventil aus dem Weg, oder versetzen Sie das Sicherheitsventil auf die Speicherseite davon.</translation>
 </message>
 <message>
 <source>A temperature relief valve on the water of a mains-fed store that is joined to the cold feed, the hot pipe or the secondary return instead of the store's relief port. Stores of 15 litres or less are outside this rule.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein Temperatur-Sicherheitsventil am Wasser eines geschlossenen Speichers, das am Kaltwasserzulauf, an der Warmwasserleitung oder an der Zirkulation sitzt statt am Abblaseanschluss des Speichers. Speicher bis 15 Liter fallen nicht unter diese Regel.</translation>
 </message>
 <message>
 <source>The valve opens when the water it touches is too hot. On cold pipe it never feels the heat; on the hot pipe it feels it only while somebody draws. It must sit in the store's hottest water.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Das Ventil öffnet, wenn das Wasser, das es berührt, zu heiß ist. An einem kalten Rohr spürt es die Hitze nie; an der Warmwasserleitung nur, während jemand zapft. Es muss im heißesten Wasser des Speichers sitzen.</translation>
 </message>
 <message>
 <source>Move the valve to the store's relief port, with nothing between.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Versetzen Sie das Ventil an den Abblaseanschluss des Speichers, ohne etwas dazwischen.</translation>
 </message>
 <message>
 <source>A relief valve of a mains-fed store set above the store's highest pressure, or a temperature relief valve set above 95 °C: danger. A reducing valve set above 0.8 of the expansion relief valve: a fault. Exactly a limit passes. Valves built into a store come set with it.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein Sicherheitsventil eines geschlossenen Speichers, das über dessen Höchstdruck eingestellt ist, oder ein über 95 °C eingestelltes Temperatur-Sicherheitsventil: Gefahr. Ein Druckminderer, der über 0,8 des Ausdehnungs-Sicherheitsventils eingestellt ist: Mangel. Genau der Grenzwert genügt. In einen Speicher eingebaute Ventile kommen mit ihm passend eingestellt.</translation>
 </message>
 <message>
 <source>The settings must stand in a row: reducing valve, then expansion relief, then what the store is made for. A relief valve set above the store opens after the store has given; one set close above the reducing valve weeps at every heating, and a valve that weeps scales up and sticks.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Die Einstellungen müssen in einer Reihe stehen: Druckminderer, dann Ausdehnungs-Sicherheitsventil, dann das, wofür der Speicher gebaut ist. Ein Sicherheitsventil, das darüber eingestellt ist, öffnet, nachdem der Speicher nachgegeben hat; eines dicht über dem Druckminderer tropft bei jedem Aufheizen, und ein tropfendes Ventil verkalkt und sitzt fest.</translation>
 </message>
 <message>
 <source>Fit a relief valve set at or below the store's highest pressure; set the reducing valve at 0.8 of the expansion relief valve or lower. Relief valves are not to be adjusted on site.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie ein Sicherheitsventil ein, das auf den Höchstdruck des Speichers oder darunter eingestellt ist; stellen Sie den Druckminderer auf 0,8 des Ausdehnungs-Sicherheitsventils oder niedriger. Sicherheitsventile dürfen nicht vor Ort verstellt werden.</translation>
 </message>
 <message>
 <source>A sealed circuit in which the water that is heated reaches no safety valve by a way pressure can always take with the valves open, and none is built in. Water behind a heat exchanger is a body of its own and needs its own safety valve.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein geschlossener Kreis, in dem das erwärmte Wasser auf einem Weg, den der Druck bei offenen Ventilen immer nehmen kann, kein Sicherheitsventil erreicht und keines eingebaut ist. Wasser hinter einem Wärmeübertrager ist ein eigenes Wasser und braucht ein eigenes Sicherheitsventil.</translation>
 </message>
 <message>
 <source>The safety valve is the last thing between a fault (a failed vessel, a stuck thermostat, a filling link left open) and a burst. Without one, pressure climbs until the weakest part gives.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Das Sicherheitsventil ist das Letzte, was zwischen einem Fehler (einem defekten Ausdehnungsgefäß, einem klemmenden Thermostat, einer offen gelassenen Füllverbindung) und einem Bersten steht. Ohne es steigt der Druck, bis das schwächste Bauteil nachgibt.</translation>
 </message>
 <message>
 <source>Fit a safety valve on the flow, close by the heat source, set no higher than the lowest pressure that anything on this water is made for, with its discharge led to a safe place.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie am Vorlauf nahe am Wärmeerzeuger ein Sicherheitsventil ein, nicht höher eingestellt als der niedrigste Druck, für den irgendetwas an diesem Wasser gebaut ist, und führen Sie seine Abblaseleitung an einen sicheren Ort.</translation>
 </message>
 <message>
 <source>A heat source of a sealed circuit whose nearest safety valve is more than a metre of pipe from its flow, or is not on its flow at all but beyond an emitter, a coil or on the return; or one that is reached from the flow only through a strainer, a dirt separator or a plate exchanger, which can block. Each heat source needs one of its own.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein Wärmeerzeuger eines geschlossenen Kreises, dessen nächstes Sicherheitsventil mehr als einen Meter Rohr von seinem Vorlauf entfernt ist oder gar nicht am Vorlauf sitzt, sondern hinter einer Heizfläche, einer Heizschlange oder am Rücklauf; oder eines, das vom Vorlauf aus nur durch einen Schmutzfänger, einen Schlammabscheider oder einen Plattenwärmeübertrager erreicht wird, der verstopfen kann. Jeder Wärmeerzeuger braucht ein eigenes.</translation>
 </message>
 <message>
 <source>Steam forms in the heat source and leaves at its flow. A valve far off, or beyond a strainer that has caught the sludge of years, does not see that pressure in time, or at all.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Dampf entsteht im Wärmeerzeuger und verlässt ihn am Vorlauf. Ein Ventil weit weg, oder hinter einem Schmutzfänger mit dem Schlamm von Jahren, spürt diesen Druck nicht rechtzeitig oder gar nicht.</translation>
 </message>
 <message>
 <source>Fit the safety valve on the flow pipe right at the heat source, before any strainer, with a short pipe of full bore up to it.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Setzen Sie das Sicherheitsventil an das Vorlaufrohr unmittelbar am Wärmeerzeuger, vor jeden Schmutzfänger, mit einem kurzen Rohr von vollem Durchmesser dorthin.</translation>
 </message>
 <message>
 <source>Some positions of the valves leave the heated water of a sealed circuit with no safety valve. A secured valve is no excuse here: no valve of any kind may stand between them.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Manche Stellungen der Ventile lassen das erwärmte Wasser eines geschlossenen Kreises ohne Sicherheitsventil. Ein gesichertes Ventil entschuldigt hier nichts: Kein Ventil gleich welcher Art darf dazwischen sitzen.</translation>
 </message>
 <message>
 <source>If anything can be shut between the heat source and its safety valve, then one wrong turn of a valve leaves a fired heat source with no limit to its pressure. That can burst it.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Kann zwischen Wärmeerzeuger und Sicherheitsventil irgendetwas geschlossen werden, so lässt ein einziger falscher Griff einen heizenden Wärmeerzeuger ohne Druckgrenze zurück. Das kann ihn zum Bersten bringen.</translation>
 </message>
 <message>
 <source>Move the safety valve to the flow right at the heat source, before any valve, or take the valve out of the way to it.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Versetzen Sie das Sicherheitsventil an den Vorlauf unmittelbar am Wärmeerzeuger, vor jedes Ventil, oder nehmen Sie das Ventil aus dem Weg dorthin.</translation>
 </message>
 <message>
 <source>A safety valve of a sealed circuit set above the highest pressure that a heat source, a vessel or a coil on its water is made for. One that is built in and states no setting is taken as set at what its heat source is made for.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein Sicherheitsventil eines geschlossenen Kreises, das über dem Höchstdruck eingestellt ist, für den ein Wärmeerzeuger, ein Ausdehnungsgefäß oder eine Heizschlange an seinem Wasser gebaut ist. Ein eingebautes ohne angegebenen Ansprechdruck gilt als auf das eingestellt, wofür sein Wärmeerzeuger gebaut ist.</translation>
 </message>
 <message>
 <source>The valve is there to open before anything breaks. Set above what the weakest part can bear, it watches that part burst: the pressure that should have lifted it is never reached.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Das Ventil ist dazu da, zu öffnen, bevor etwas bricht. Über dem eingestellt, was das schwächste Bauteil aushält, sieht es diesem beim Bersten zu: Der Druck, der es öffnen sollte, wird nie erreicht.</translation>
 </message>
 <message>
 <source>Fit a safety valve set no higher than the weakest part on its water is made for, or replace that part by one made for more.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie ein Sicherheitsventil ein, das nicht höher eingestellt ist, als das schwächste Bauteil an seinem Wasser aushält, oder ersetzen Sie dieses Bauteil durch eines, das mehr aushält.</translation>
 </message>
 <message>
 <source>The heat sources on one sealed water give more heat, at their full output, than its safety valves can blow off together. A valve that is built into a heat source is taken as large enough for that heat source and for no other. Behind a heat exchanger the whole output of the heat sources counts.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Die Wärmeerzeuger an einem geschlossenen Wasser geben bei voller Leistung mehr Wärme, als dessen Sicherheitsventile zusammen abblasen können. Ein in einen Wärmeerzeuger eingebautes Ventil gilt als groß genug für diesen und für keinen anderen. Hinter einem Wärmeübertrager zählt die ganze Leistung der Wärmeerzeuger.</translation>
 </message>
 <message>
 <source>When everything else has failed the heat source boils, and all its heat leaves as steam through the safety valve. A valve that can pass less than is made opens and the pressure climbs all the same.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Hat alles andere versagt, siedet der Wärmeerzeuger, und seine ganze Wärme entweicht als Dampf durch das Sicherheitsventil. Ein Ventil, das weniger durchlässt, als entsteht, öffnet, und der Druck steigt trotzdem.</translation>
 </message>
 <message>
 <source>Fit a safety valve whose stated capacity in kW is at least the output of all heat sources on its water, or one more valve beside each heat source.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie ein Sicherheitsventil ein, dessen angegebene Abblaseleistung in kW mindestens die Leistung aller Wärmeerzeuger an seinem Wasser erreicht, oder neben jedem Wärmeerzeuger ein weiteres.</translation>
 </message>
 <message>
 <source>A store's secondary return by which water can leave the store again and come out at an outlet or at the store's hot side: no check valve, none that points to the store, or one with a way round it. A return that a pump drives into the store's cold pipe is judged the same.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Die Zirkulation eines Speichers, durch die Wasser den Speicher wieder verlassen und an einer Zapfstelle oder an der Warmseite des Speichers herauskommen kann: kein Rückflussverhinderer, keiner, der zum Speicher zeigt, oder einer mit einem Weg daran vorbei. Eine Zirkulation, die eine Pumpe in das Kaltwasserrohr des Speichers fördert, wird ebenso beurteilt.</translation>
 </message>
 <message>
 <source>When a tap is opened, water takes every way to it. Through an unguarded return it comes from low in the store, or straight from the cold pipe: the tap runs lukewarm while the store is hot, and the return fills with water that is warm enough to breed legionella.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Wird ein Hahn geöffnet, nimmt das Wasser jeden Weg dorthin. Durch eine ungeschützte Zirkulation kommt es von unten aus dem Speicher oder geradewegs aus dem Kaltwasserrohr: Der Hahn läuft lauwarm, obwohl der Speicher heiß ist, und die Zirkulation füllt sich mit Wasser, das warm genug für Legionellen ist.</translation>
 </message>
 <message>
 <source>Cut a check valve into the return, next to its pump, pointing to the store.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Setzen Sie neben der Pumpe einen Rückflussverhinderer in die Zirkulation, der zum Speicher zeigt.</translation>
 </message>
 <message>
 <source>A pipe that carries the discharge of two or more mains-fed stores and is not one standard size larger than the largest that one of them needs by itself. Each store's pipe is sized for its whole run, from its tundish to the end. Valves of one store count as one; stores of 15 litres or less are outside this rule.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Ein Rohr, das das Abblasen von zwei oder mehr geschlossenen Speichern führt und nicht eine Normgröße über der größten liegt, die einer davon allein braucht. Das Rohr jedes Speichers ist für seine ganze Strecke vom Ablauftrichter bis zum Ende bemessen. Ventile eines Speichers zählen als eines; Speicher bis 15 Liter fallen nicht unter diese Regel.</translation>
 </message>
 <message>
 <source>When the main surges or the heat source runs away, the stores lift together. A pipe sized for one of them backs up with the other's boiling water, which then comes out at a tundish indoors.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Schlägt der Druck des Hausanschlusses oder geht der Wärmeerzeuger durch, öffnen die Ventile der Speicher gemeinsam. Ein für einen bemessenes Rohr staut sich mit dem siedenden Wasser des anderen, das dann im Haus aus einem Ablauftrichter kommt.</translation>
 </message>
 <message>
 <source>Make the common pipe one size larger than the largest single one, or lead each store's discharge to an end of its own.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Machen Sie das gemeinsame Rohr eine Größe größer als das größte einzelne, oder führen Sie die Abblaseleitung jedes Speichers zu einem eigenen Ende.</translation>
 </message>
 <message>
 <source>In some situation in which the pump runs, pump run-on with the zones shut included, the solved flow through the heat source is below its least flow. Thermostatic heads are taken as open. A heat source with a bypass of its own built in looks after its least flow itself, and is passed.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>In einem Betriebszustand, in dem die Pumpe läuft, auch beim Nachlauf mit geschlossenen Heizkreisen, liegt der gelöste Volumenstrom durch den Wärmeerzeuger unter seinem Mindestvolumenstrom. Thermostatköpfe gelten als offen. Ein Wärmeerzeuger mit eigenem eingebauten Überströmventil sorgt selbst für seinen Mindestvolumenstrom und wird nicht beanstandet.</translation>
 </message>
 <message>
 <source>A heat source makes its heat whether the water takes it away or not. With too little water passing, that water boils against the hot metal, bangs, and trips the limit; the burner cuts in and out and the heat exchanger cracks in the end.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Ein Wärmeerzeuger erzeugt seine Wärme, ob das Wasser sie fortträgt oder nicht. Fließt zu wenig Wasser, siedet es am heißen Metall, schlägt und löst den Begrenzer aus; der Brenner schaltet ein und aus, und am Ende reißt der Wärmeübertrager.</translation>
 </message>
 <message>
 <source>Set the bypass lower so that it opens sooner, give the pump a larger setting, or widen what holds the water back between pump and heat source.</source>
 <extracomment>checks/lessons/flow</extracomment>
-<translation type="unfinished" />
+<translation>Stellen Sie das Überströmventil niedriger ein, damit es früher öffnet, stellen Sie die Pumpe höher ein, oder erweitern Sie, was zwischen Pumpe und Wärmeerzeuger das Wasser hemmt.</translation>
 </message>
 <message>
 <source>A main whose water comes to an outlet, a store, a heat source or a cistern with no valve on the way that can be shut by hand. A valve before each of these serves as well as one for all; a filling link has its own. Motorised valves, check valves and reducing valves shut nothing off.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Ein Hausanschluss, dessen Wasser zu einer Zapfstelle, einem Speicher, einem Wärmeerzeuger oder einem Behälter kommt, ohne dass auf dem Weg ein Ventil von Hand geschlossen werden kann. Ein Ventil vor jedem davon genügt ebenso wie eines für alle; eine Füllverbindung hat ihr eigenes. Motorventile, Rückflussverhinderer und Druckminderer sperren nichts ab.</translation>
 </message>
 <message>
 <source>When a pipe bursts somebody must be able to stop the water at once, and whoever works on a tap or a float valve must be able to do so without the water undertaker. With no valve the water runs until one is found in the street.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Bricht ein Rohr, muss jemand das Wasser sofort abstellen können, und wer an einem Hahn oder Schwimmerventil arbeitet, muss es ohne das Wasserwerk können. Ohne Ventil läuft das Wasser, bis in der Straße eines gefunden ist.</translation>
 </message>
 <message>
 <source>Fit a stop valve where the main comes in, above the floor and within reach.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie dort, wo der Hausanschluss hereinkommt, über dem Boden und in Reichweite ein Absperrventil ein.</translation>
 </message>
 <message>
 <source>A mains-fed store whose feed from the main passes no reducing valve, or one set above the store's highest pressure. Danger where the main stands above the store's highest pressure, or the reducing valve is set above it; without any reducing valve it is a fault even where the main stands lower by day.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein geschlossener Speicher, dessen Zulauf vom Hausanschluss durch keinen Druckminderer führt oder durch einen, der über dem Höchstdruck des Speichers eingestellt ist. Gefahr, wo der Hausanschluss über dem Höchstdruck des Speichers steht oder der Druckminderer darüber eingestellt ist; ganz ohne Druckminderer ist es auch dann ein Mangel, wenn der Hausanschluss tagsüber niedriger steht.</translation>
 </message>
 <message>
 <source>The pressure of a main is not constant: it rises at night, when nobody draws, and after work in the street. A store is made for a stated pressure and no more, and the relief valve is not there to hold back the main.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Der Druck eines Hausanschlusses ist nicht gleichbleibend: Er steigt nachts, wenn niemand zapft, und nach Arbeiten in der Straße. Ein Speicher ist für einen angegebenen Druck gebaut und nicht mehr, und das Sicherheitsventil ist nicht dazu da, den Hausanschluss zurückzuhalten.</translation>
 </message>
 <message>
 <source>Fit a reducing valve in the cold feed, or an inlet group with one in it, set well below the store's highest pressure.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie in den Kaltwasserzulauf einen Druckminderer oder eine Sicherheitsgruppe mit einem solchen ein, eingestellt weit unter dem Höchstdruck des Speichers.</translation>
 </message>
 <message>
 <source>A store that a heat source warms through its coil, where no store thermostat acts on a valve or pump that stops the coil's flow: danger for a mains-fed store, a fault for a vented one.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein Speicher, den ein Wärmeerzeuger durch seine Heizschlange erwärmt und bei dem kein Speicherthermostat auf ein Ventil oder eine Pumpe wirkt, die den Durchfluss der Heizschlange stoppt: Gefahr bei einem geschlossenen, Mangel bei einem offenen Speicher.</translation>
 </message>
 <message>
 <source>The store thermostat is the first guard against water that is too hot. Without one the store is heated to whatever the heat source gives: it scalds at the tap, wastes heat, and a mains-fed store is left to its cut-out and its relief valve, which are there for failures and not for every day.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Der Speicherthermostat ist der erste Wächter gegen zu heißes Wasser. Ohne ihn wird der Speicher so heiß, wie der Wärmeerzeuger es hergibt: Am Hahn verbrüht man sich, Wärme wird vergeudet, und ein geschlossener Speicher bleibt seinem Begrenzer und seinem Sicherheitsventil überlassen, die für Störungen da sind und nicht für jeden Tag.</translation>
 </message>
 <message>
 <source>Fit a store thermostat and let it act on the motorised valve, or the pump, of the coil.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie einen Speicherthermostat ein und lassen Sie ihn auf das Motorventil oder die Pumpe der Heizschlange wirken.</translation>
 </message>
 <message>
 <source>A store whose thermostat is set below 60 °C, by its own data or by the store thermostat that stops its coil; of several settings the lowest counts. Exactly 60 °C passes.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Ein Speicher, dessen Thermostat unter 60 °C eingestellt ist, nach seinen eigenen Angaben oder durch den Speicherthermostat, der seine Heizschlange stoppt; von mehreren Einstellungen zählt die niedrigste. Genau 60 °C genügen.</translation>
 </message>
 <message>
 <source>Legionella, which kills by the lungs, grows in water from 20 to 45 °C, and does not die quickly until nearly 60 °C. A store that is always lukewarm breeds it, and a shower makes a mist of it.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Legionellen, die durch die Lunge töten, wachsen in Wasser von 20 bis 45 °C und sterben erst bei fast 60 °C schnell. Ein stets lauwarmer Speicher züchtet sie, und eine Dusche macht einen Nebel daraus.</translation>
 </message>
 <message>
 <source>Set the store's thermostat to 60 °C, and blend the water down where it is drawn.</source>
 <extracomment>checks/lessons/supply</extracomment>
-<translation type="unfinished" />
+<translation>Stellen Sie den Thermostat des Speichers auf 60 °C, und mischen Sie das Wasser dort herunter, wo es gezapft wird.</translation>
 </message>
 <message>
 <source>A vented store whose hot side reaches no open vent by a way that water can take both ways. A vent on its cold feed is none: steam and air gather at the top.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ein offener Speicher, dessen Warmseite keine offene Entlüftung auf einem Weg erreicht, den Wasser in beide Richtungen nehmen kann. Eine Entlüftung am Kaltwasserzulauf ist keine: Dampf und Luft sammeln sich oben.</translation>
 </message>
 <message>
 <source>When the store's thermostat fails the water boils. Without a vent, steam can only push the hot water back down the cold feed into the cistern, or burst the store.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Versagt der Thermostat des Speichers, siedet das Wasser. Ohne Entlüftung kann Dampf das heiße Wasser nur durch den Kaltwasserzulauf in den Behälter zurückdrücken oder den Speicher sprengen.</translation>
 </message>
 <message>
 <source>Run a vent of at least 22 mm from the top of the store, rising all the way, to end over the cistern that feeds it, with nothing in it that can shut.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie von oben aus dem Speicher eine Entlüftung von mindestens 22 mm, durchweg steigend, bis über den Behälter, der ihn speist, ohne etwas darin, was schließen kann.</translation>
 </message>
 <message>
 <source>Some positions of the valves leave the hot side of a vented store without its open vent. A secured valve is no excuse.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Manche Stellungen der Ventile lassen die Warmseite eines offenen Speichers ohne ihre offene Entlüftung. Ein gesichertes Ventil entschuldigt das nicht.</translation>
 </message>
 <message>
 <source>The open vent is the safety valve of a vented store. With it shut, a store whose thermostat fails becomes a closed pot.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Die offene Entlüftung ist das Sicherheitsventil eines offenen Speichers. Ist sie zu, wird ein Speicher, dessen Thermostat versagt, zum geschlossenen Topf.</translation>
 </message>
 <message>
 <source>Take the vent from the top of the store, before any valve, with nothing in it that can shut.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Nehmen Sie die Entlüftung oben am Speicher ab, vor jedem Ventil und ohne etwas darin, was schließen kann.</translation>
 </message>
 <message>
 <source>A mains-fed store without internal expansion whose water reaches no expansion vessel by a way water can go out and come back. A vessel on the main's side of the check valve does not count.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein geschlossener Speicher ohne inneren Ausdehnungsraum, dessen Wasser kein Ausdehnungsgefäß auf einem Weg erreicht, auf dem Wasser hinaus und zurück kann. Ein Gefäß auf der Anschlussseite des Rückflussverhinderers zählt nicht.</translation>
 </message>
 <message>
 <source>The check valve shuts the water in. As it heats to 60 °C it swells by nearly 2 %, and there is nowhere to go: the expansion relief valve must open at every heating, wastes water, scales up, and one day no longer shuts, or no longer opens.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Der Rückflussverhinderer schließt das Wasser ein. Auf 60 °C erwärmt, dehnt es sich um fast 2 % aus und kann nirgends hin: Das Ausdehnungs-Sicherheitsventil muss bei jedem Aufheizen öffnen, vergeudet Wasser, verkalkt und schließt eines Tages nicht mehr, oder öffnet nicht mehr.</translation>
 </message>
 <message>
 <source>Join an expansion vessel for drinking water to the cold feed between the check valve and the store, charged at the reducing valve's setting; or use a store with internal expansion.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Schließen Sie zwischen Rückflussverhinderer und Speicher ein Ausdehnungsgefäß für Trinkwasser an den Kaltwasserzulauf an, mit der Einstellung des Druckminderers als Vordruck; oder verwenden Sie einen Speicher mit innerem Ausdehnungsraum.</translation>
 </message>
 <message>
 <source>Some positions of the valves leave a mains-fed store without internal expansion with no expansion vessel. Every valve that can shut counts, and a secured one is no excuse.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Manche Stellungen der Ventile lassen einen geschlossenen Speicher ohne inneren Ausdehnungsraum ohne Ausdehnungsgefäß. Jedes Ventil, das schließen kann, zählt, und ein gesichertes entschuldigt nichts.</translation>
 </message>
 <message>
 <source>With the vessel shut off, the swell of every heating goes through the expansion relief valve, which is the last guard of its pressure and is not made to work every day.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ist das Ausdehnungsgefäß abgesperrt, geht die Ausdehnung bei jedem Aufheizen durch das Ausdehnungs-Sicherheitsventil, das der letzte Wächter über den Druck ist und nicht dafür gebaut, jeden Tag zu arbeiten.</translation>
 </message>
 <message>
 <source>Move the vessel's tee to the store's side of the valve, or take the valve out of the way.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Versetzen Sie das T-Stück des Ausdehnungsgefäßes auf die Speicherseite des Ventils, oder nehmen Sie das Ventil aus dem Weg.</translation>
 </message>
 <message>
 <source>The vessel of a mains-fed store charged to more than the reducing valve before it is set at, or to more than 0.2 bar less. Where no reducing valve holds the feed, that is told first, and nothing is said here; nor of a store with internal expansion.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Das Ausdehnungsgefäß eines geschlossenen Speichers mit mehr Vordruck, als der Druckminderer davor eingestellt ist, oder mit mehr als 0,2 bar weniger. Wo kein Druckminderer die Speisung hält, wird das zuerst gesagt und hier nichts; ebenso bei einem Speicher mit innerem Ausdehnungsraum.</translation>
 </message>
 <message>
 <source>The gas in the vessel stands against the cold water that the reducing valve lets in. Charged to less, the vessel is partly full of water before anything is heated, and that much is lost for the swell. Charged to more, it takes up nothing until the pressure has climbed to its charge, which is so much nearer to where the relief valve weeps.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Das Gas im Gefäß steht gegen das kalte Wasser, das der Druckminderer einlässt. Mit weniger Vordruck ist das Gefäß zum Teil voll Wasser, bevor etwas erwärmt wird, und so viel fehlt für die Ausdehnung. Mit mehr nimmt es nichts auf, bevor der Druck auf den Vordruck gestiegen ist, und das ist um so viel näher an dem, wobei das Sicherheitsventil tropft.</translation>
 </message>
 <message>
 <source>With a hot tap open and no pressure at the vessel, charge it to what the reducing valve is set at, or up to 0.2 bar less.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Bringen Sie den Vordruck, bei offenem Warmwasserhahn und drucklosem Gefäß, auf die Einstellung des Druckminderers oder bis zu 0,2 bar darunter.</translation>
 </message>
 <message>
 <source>A mains-fed store whose vessels, charged as they are, cannot take up the swell of its water from cold to its thermostat's setting between the reducing valve's pressure and 0.8 of the expansion relief valve's. A secondary circuit of more than 10 litres is added. Several stores on one water share their vessels. A store with internal expansion is left out.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein geschlossener Speicher, dessen Ausdehnungsgefäße mit ihrem Vordruck die Ausdehnung seines Wassers von kalt bis zur Thermostateinstellung zwischen dem Druck des Druckminderers und 0,8 des Ausdehnungs-Sicherheitsventils nicht aufnehmen können. Eine Zirkulation von mehr als 10 Litern kommt hinzu. Mehrere Speicher an einem Wasser teilen sich ihre Gefäße. Ein Speicher mit innerem Ausdehnungsraum bleibt außer Betracht.</translation>
 </message>
 <message>
 <source>The gas in a vessel is squeezed as water comes in. If the vessel is too small, or charged too high or too low, the pressure reaches the expansion relief valve before the water is hot, and the valve weeps at every heating.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Das Gas in einem Gefäß wird zusammengedrückt, wenn Wasser eintritt. Ist das Gefäß zu klein oder sein Vordruck zu hoch oder zu niedrig, erreicht der Druck das Ausdehnungs-Sicherheitsventil, bevor das Wasser heiß ist, und das Ventil tropft bei jedem Aufheizen.</translation>
 </message>
 <message>
 <source>Fit a larger vessel, or charge it from 0.2 bar below the reducing valve's setting to equal.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie ein größeres Gefäß ein, oder bringen Sie den Vordruck auf einen Wert von 0,2 bar unter der Einstellung des Druckminderers bis gleich.</translation>
 </message>
 <message>
 <source>A mains-fed store of more than 15 litres that reaches no temperature relief valve of its own by a way pressure can always take with the valves open, and has none built in. A check valve or a reducing valve on the only way does not count as one. A valve that stands on another store's relief port feels that store's heat and not this one's.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein geschlossener Speicher von mehr als 15 Litern, der auf einem Weg, den der Druck bei offenen Ventilen immer nehmen kann, kein eigenes Temperatur-Sicherheitsventil erreicht und keines eingebaut hat. Ein Rückflussverhinderer oder Druckminderer auf dem einzigen Weg gilt nicht als eines. Ein Ventil am Abblaseanschluss eines anderen Speichers spürt dessen Hitze und nicht die dieses Speichers.</translation>
 </message>
 <message>
 <source>If thermostat and cut-out both fail, the water goes on heating. At mains pressure it passes 100 °C without boiling, and the moment the store gives, all of it flashes to steam: that is an explosion. The temperature relief valve lets the hot water go before that, and it needs no electricity.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Versagen Thermostat und Begrenzer beide, heizt sich das Wasser weiter auf. Unter Anschlussdruck überschreitet es 100 °C, ohne zu sieden, und in dem Augenblick, in dem der Speicher nachgibt, wird alles auf einmal zu Dampf: Das ist eine Explosion. Das Temperatur-Sicherheitsventil lässt das heiße Wasser vorher ab, und es braucht keinen Strom.</translation>
 </message>
 <message>
 <source>Fit a temperature relief valve on the store's relief port, in its hottest water, with nothing between, and lead its discharge through a tundish to a safe place.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Setzen Sie ein Temperatur-Sicherheitsventil an den Abblaseanschluss des Speichers, in dessen heißestes Wasser, mit nichts dazwischen, und führen Sie seine Abblaseleitung durch einen Ablauftrichter an einen sicheren Ort.</translation>
 </message>
 <message>
 <source>A radiator or zone with thermostatic heads in the room in which a room thermostat hangs.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Ein Heizkörper oder Heizkreis mit Thermostatköpfen in dem Raum, in dem ein Raumthermostat hängt.</translation>
 </message>
 <message>
 <source>Two controls then mind one room. If the head is set lower, it shuts the radiator before the thermostat has enough: the room never gets as warm as the thermostat asks for, so it never stops calling, and the heat source runs on for the rest of the house.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Dann hüten zwei Regler einen Raum. Steht der Kopf niedriger, schließt er den Heizkörper, bevor der Thermostat genug hat: Der Raum wird nie so warm, wie der Thermostat verlangt, also fordert dieser immer weiter, und der Wärmeerzeuger läuft für das übrige Haus weiter.</translation>
 </message>
 <message>
 <source>Fit plain lockshield or wheel-head valves to the radiator in the thermostat's room, left open.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie am Heizkörper im Raum des Thermostats einfache Ventile ohne Thermostatkopf ein und lassen Sie sie offen.</translation>
 </message>
 <message>
 <source>A relief valve of a mains-fed store whose discharge reaches its end without passing a tundish. Stores of 15 litres or less are outside this rule, as is the heating's safety valve.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Ein Sicherheitsventil eines geschlossenen Speichers, dessen Abblaseleitung ihr Ende erreicht, ohne durch einen Ablauftrichter zu führen. Speicher bis 15 Liter fallen nicht unter diese Regel, ebenso wenig das Sicherheitsventil der Heizung.</translation>
 </message>
 <message>
 <source>The tundish shows that the valve is letting by, which otherwise nobody notices until the store fails; its air gap keeps foul water from being drawn back into the drinking water; and it lets the pipe below run free, so that the valve can pass all that it must.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Der Ablauftrichter zeigt, dass das Ventil durchlässt, was sonst niemand merkt, bis der Speicher versagt; sein freier Luftweg verhindert, dass Schmutzwasser ins Trinkwasser zurückgesaugt wird; und er lässt das Rohr darunter frei laufen, sodass das Ventil alles durchlassen kann, was es muss.</translation>
 </message>
 <message>
 <source>Cut a tundish into the discharge, in sight, lower than the valve and within 600 mm of it.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Setzen Sie einen Ablauftrichter in die Abblaseleitung, in Sicht, tiefer als das Ventil und innerhalb von 600 mm davon.</translation>
 </message>
 <message>
 <source>A tundish of a store's relief valve that is said to be out of sight. Stores of 15 litres or less are outside this rule.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Ein Ablauftrichter eines Speicher-Sicherheitsventils, der laut Angabe außer Sicht ist. Speicher bis 15 Liter fallen nicht unter diese Regel.</translation>
 </message>
 <message>
 <source>A relief valve that lets by shows it at the tundish and nowhere else. In a loft or behind a panel nobody sees the drip, and the fault behind it (a burst vessel, a thermostat that sticks) goes on until the store itself is the next thing to give way.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Ein Sicherheitsventil, das durchlässt, zeigt es am Ablauftrichter und sonst nirgends. Auf einem Dachboden oder hinter einer Verkleidung sieht niemand das Tropfen, und der Fehler dahinter (ein geplatztes Ausdehnungsgefäß, ein klemmender Thermostat) besteht weiter, bis als Nächstes der Speicher selbst nachgibt.</translation>
 </message>
 <message>
 <source>Put the tundish where the household passes it, in the same room as the store and away from anything electrical. Where the people who live there could not notice it, consider an electronic warning.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Setzen Sie den Ablauftrichter dorthin, wo die Bewohner vorbeikommen, im selben Raum wie der Speicher und fern von allem Elektrischen. Wo die Bewohner ihn nicht bemerken könnten, erwägen Sie eine elektronische Warnung.</translation>
 </message>
 <message>
 <source>More than 600 mm of pipe between a store's relief valve and its tundish. Exactly 600 mm passes.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Mehr als 600 mm Rohr zwischen dem Sicherheitsventil eines Speichers und seinem Ablauftrichter. Genau 600 mm genügen.</translation>
 </message>
 <message>
 <source>Before the tundish the pipe runs under pressure and out of sight. The longer it is, the more it holds the valve back, and the easier a drip goes unseen.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Vor dem Ablauftrichter steht das Rohr unter Druck und ist nicht einzusehen. Je länger es ist, desto mehr hemmt es das Ventil, und desto leichter bleibt ein Tropfen unbemerkt.</translation>
 </message>
 <message>
 <source>Move the tundish to within 600 mm of the valve, lower than it and in sight.</source>
 <extracomment>checks/lessons/discharge</extracomment>
-<translation type="unfinished" />
+<translation>Versetzen Sie den Ablauftrichter auf höchstens 600 mm an das Ventil heran, tiefer als dieses und in Sicht.</translation>
 </message>
 <message>
 <source>Two pipes that are not joined where they meet, and that cross within half a square of a bend, a port or a tee, or under 30 degrees, or that lie on one another. A square crossing away from those is clear: the sheet draws one pipe hopping over the other.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Zwei Rohre, die dort, wo sie sich treffen, nicht verbunden sind und sich weniger als ein halbes Feld neben einem Bogen, einem Anschluss oder einem T-Stück oder unter weniger als 30 Grad kreuzen, oder die aufeinander liegen. Eine rechtwinklige Kreuzung abseits davon ist klar: Das Blatt zeichnet ein Rohr im Sprung über das andere.</translation>
 </message>
 <message>
 <source>Whoever builds from the drawing, or checks it by eye, takes such a place for a tee. Then flow and return are joined, or a vessel seems to be on water that it is not on.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Wer nach der Zeichnung baut oder sie mit dem Auge prüft, hält eine solche Stelle für ein T-Stück. Dann werden Vorlauf und Rücklauf verbunden, oder ein Ausdehnungsgefäß scheint an einem Wasser zu sitzen, an dem es nicht sitzt.</translation>
 </message>
 <message>
 <source>Move a part or set a pipe's corners, so that the two cross squarely and well clear of bends and joints, or not at all. If they are meant to be joined, end one on the other.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Verschieben Sie ein Bauteil oder setzen Sie die Ecken eines Rohrs so, dass beide sich rechtwinklig und weit weg von Bögen und Verbindungen kreuzen oder gar nicht. Sollen sie verbunden sein, lassen Sie eines auf dem anderen enden.</translation>
 </message>
 <message>
 <source>A heat source whose heat is uncontrolled, such as a solid-fuel fire, on the water of the coil of a mains-fed store, or behind a heat exchanger before it.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Ein Wärmeerzeuger mit nicht regelbarer Wärme, etwa ein Feuer mit festem Brennstoff, am Wasser der Heizschlange eines geschlossenen Speichers oder hinter einem Wärmeübertrager davor.</translation>
 </message>
 <message>
 <source>Every guard of a mains-fed store works by stopping the heat. A fire that goes on burning when it is called off cannot be stopped, so sooner or later the store boils at mains pressure. Water that has nowhere to go needs an open vent, which a mains-fed store does not have.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Jeder Wächter eines geschlossenen Speichers wirkt, indem er die Wärme abstellt. Ein Feuer, das weiterbrennt, wenn nichts mehr gefordert ist, lässt sich nicht abstellen, also siedet der Speicher früher oder später unter Anschlussdruck. Wasser, das nirgends hin kann, braucht eine offene Entlüftung, und die hat ein geschlossener Speicher nicht.</translation>
 </message>
 <message>
 <source>Heat a vented store with it instead, or a thermal store open to the air whose heat reaches the mains-fed water through an exchanger only.</source>
 <extracomment>checks/lessons/store</extracomment>
-<translation type="unfinished" />
+<translation>Heizen Sie damit stattdessen einen offenen Speicher oder einen zur Luft hin offenen Wärmespeicher, dessen Wärme das Trinkwasser nur durch einen Wärmeübertrager erreicht.</translation>
 </message>
 <message>
 <source>A heat source whose heat cannot be switched off, as a solid-fuel fire's, on water that reaches no open vent and no feed cistern. Sealed water behind a heat exchanger is not meant: the uncontrolled source then stands on the other side.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein Wärmeerzeuger, dessen Wärme sich nicht abschalten lässt, wie die eines Feuers mit festem Brennstoff, an Wasser, das keine offene Entlüftung und keinen Vorlagebehälter erreicht. Geschlossenes Wasser hinter einem Wärmeübertrager ist nicht gemeint: Der nicht regelbare Wärmeerzeuger steht dann auf der anderen Seite.</translation>
 </message>
 <message>
 <source>A fire goes on giving heat when the pump stops or the power fails. An open vent lets the steam away and a cistern makes up what is lost; a sealed circuit can do neither: the pressure climbs to the safety valve, which blows until there is no water left over the fire, and a stuck valve then means an explosion.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein Feuer gibt weiter Wärme, wenn die Pumpe steht oder der Strom ausfällt. Eine offene Entlüftung führt den Dampf ab, und ein Behälter ersetzt, was verloren geht; ein geschlossener Kreis kann beides nicht: Der Druck steigt bis zum Sicherheitsventil, das abbläst, bis kein Wasser mehr über dem Feuer ist, und ein festsitzendes Ventil bedeutet dann eine Explosion.</translation>
 </message>
 <message>
 <source>Put the uncontrolled heat source on an open-vented circuit of its own, with a vent and a cold feed that nothing can shut; join a sealed circuit to it only through a heat exchanger.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Setzen Sie den nicht regelbaren Wärmeerzeuger an einen eigenen offenen Kreis mit einer Entlüftung und einer Speiseleitung, die nichts schließen kann; verbinden Sie einen geschlossenen Kreis nur durch einen Wärmeübertrager damit.</translation>
 </message>
 <message>
 <source>Parts joined to one another, or to a pipe that leads nowhere, but by no way to a heat source, a store or a main. A part that stands alone without any pipe is an open end instead.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Bauteile, die miteinander oder mit einem Rohr verbunden sind, das nirgendwohin führt, aber auf keinem Weg mit einem Wärmeerzeuger, einem Speicher oder einem Hausanschluss. Ein Bauteil, das ganz ohne Rohr allein steht, ist stattdessen ein nicht angeschlossenes Ende.</translation>
 </message>
 <message>
 <source>Such a piece does nothing as drawn, and is judged for nothing: nearly always a pipe is missing, and the circuit it was meant for lacks what hangs on it.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Ein solches Stück tut, wie gezeichnet, nichts und wird für nichts beurteilt: Fast immer fehlt ein Rohr, und dem Kreis, für den es gedacht war, fehlt, was daran hängt.</translation>
 </message>
 <message>
 <source>Draw the pipe that joins it, or take the piece off the sheet.</source>
 <extracomment>checks/lessons/drawing_itself</extracomment>
-<translation type="unfinished" />
+<translation>Zeichnen Sie das Rohr, das es verbindet, oder nehmen Sie das Stück vom Blatt.</translation>
 </message>
 <message>
 <source>In open-vented heating with a pump, a vent and a feed whose tees are more than 150 mm apart along the pipe, or that stand on no common pipe at all. Where hot water turns by gravity beside pumped heating, they may stand apart on its pipes, as long as no pump stands on every way from one to the other and the pumps' pressure between the two tees, solved in every situation, neither lifts the water in the vent to its end nor sucks it down to its tee.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>In einer offenen Heizung mit Pumpe eine Entlüftung und eine Speisung, deren T-Stücke am Rohr entlang mehr als 150 mm auseinander liegen oder an gar keinem gemeinsamen Rohr. Wo neben gepumpter Heizung Warmwasser durch Schwerkraft umläuft, dürfen sie an dessen Rohren auseinander liegen, solange nicht auf jedem Weg von der einen zur anderen eine Pumpe sitzt und der Pumpendruck zwischen beiden T-Stücken, in jedem Betriebszustand gelöst, das Wasser in der Entlüftung weder bis zu ihrem Ende hebt noch bis zu ihrem T-Stück hinabsaugt.</translation>
 </message>
 <message>
 <source>The feed's tee is where a pump leaves the pressure as it is. At a vent close beside it the water stays level with the cistern's. Further along, the pump's pressure lifts the water in the vent or sucks it down, so that it runs over into the cistern or takes in air, and the circuit rusts.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Am T-Stück der Speisung lässt eine Pumpe den Druck, wie er ist. In einer Entlüftung dicht daneben bleibt das Wasser auf der Höhe des Behälters. Weiter weg hebt der Pumpendruck das Wasser in der Entlüftung oder saugt es hinab, sodass es in den Behälter überläuft oder Luft aufnimmt, und der Kreis rostet.</translation>
 </message>
 <message>
 <source>Join both to the flow within 150 mm of one another, the vent first as the water goes, the feed next, then the pump.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Schließen Sie beide innerhalb von 150 mm voneinander an den Vorlauf an, in Fließrichtung zuerst die Entlüftung, dann die Speisung, dann die Pumpe.</translation>
 </message>
 <message>
 <source>An open vent over a cistern other than one that feeds the water it vents.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Eine offene Entlüftung über einem anderen Behälter als einem, der das Wasser speist, das sie entlüftet.</translation>
 </message>
 <message>
 <source>Whatever comes out of a vent falls into the cistern below. Over another cistern, hot or dirty heating water gets into water that is drawn at taps, and the circuit it came from is not refilled by it: one cistern overflows while the other must feed fresh, air-laden water.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Was aus einer Entlüftung kommt, fällt in den Behälter darunter. Über einem anderen Behälter gelangt heißes oder schmutziges Heizwasser in Wasser, das an Hähnen gezapft wird, und der Kreis, aus dem es kam, wird davon nicht wieder gefüllt: Ein Behälter läuft über, während der andere frisches, lufthaltiges Wasser nachspeisen muss.</translation>
 </message>
 <message>
 <source>Bring the vent over the cistern that feeds the same water.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie die Entlüftung über den Behälter, der dasselbe Wasser speist.</translation>
 </message>
 <message>
 <source>A pipe that falls anywhere on the way from a heat source's flow, or a store's hot side, up to its open vent. A level pipe is no dip, nor is the last turn down over the cistern, above the water. Where feed and vent may be one pipe, that pipe is judged.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ein Rohr, das irgendwo auf dem Weg vom Vorlauf eines Wärmeerzeugers oder von der Warmseite eines Speichers hinauf zur offenen Entlüftung fällt. Ein waagerechtes Rohr ist keine Senke, ebenso wenig der letzte Bogen hinab über den Behälter, oberhalb des Wasserspiegels. Wo Speisung und Entlüftung ein einziges Rohr sein dürfen, wird dieses beurteilt.</translation>
 </message>
 <message>
 <source>Air and steam only go up. In a dip they are trapped, water stands in the vent like a plug, and when the thermostat fails the steam cannot get out: pressure builds as if the vent were shut.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Luft und Dampf steigen nur. In einer Senke sind sie gefangen, Wasser steht wie ein Stopfen in der Entlüftung, und versagt der Thermostat, kann der Dampf nicht hinaus: Der Druck steigt, als wäre die Entlüftung zu.</translation>
 </message>
 <message>
 <source>Run the vent so that it rises all the way from the heat source or store to above the cistern.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Führen Sie die Entlüftung so, dass sie vom Wärmeerzeuger oder Speicher bis über den Behälter durchweg ansteigt.</translation>
 </message>
 <message>
 <source>A vented store whose water the cold main reaches by pipes, with no cistern between. A check valve or reducing valve on the way does not part them, since it lets the main through.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ein offener Speicher, dessen Wasser der Hausanschluss durch Rohre erreicht, ohne Behälter dazwischen. Ein Rückflussverhinderer oder Druckminderer auf dem Weg trennt sie nicht, da er das Anschlusswasser durchlässt.</translation>
 </message>
 <message>
 <source>A vented store is a thin vessel made for a few metres of water. Mains pressure bursts it, or drives water out of its vent without end; and hot water can get back into the main.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Ein offener Speicher ist ein dünner Behälter für einige Meter Wassersäule. Der Anschlussdruck sprengt ihn oder treibt ohne Ende Wasser aus seiner Entlüftung; und warmes Wasser kann in den Hausanschluss zurückgelangen.</translation>
 </message>
 <message>
 <source>Feed it from a storage cistern above it, or fit a store made for mains pressure with all its safety devices.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
-<translation type="unfinished" />
+<translation>Speisen Sie ihn aus einem Vorlagebehälter darüber, oder bauen Sie einen für Anschlussdruck gebauten Speicher mit allen seinen Sicherheitseinrichtungen ein.</translation>
 </message>
 <message>
 <source>A sealed circuit in which the water that is heated reaches no expansion vessel by a way that water can go out and come back, and none is built in. A check valve, a bypass valve or a reducing valve on the only way does not count as one: it lets water through one way at most. Water behind a heat exchanger is a body of its own and needs its own vessel.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein geschlossener Kreis, in dem das erwärmte Wasser kein Ausdehnungsgefäß auf einem Weg erreicht, auf dem Wasser hinaus und zurück kann, und keines eingebaut ist. Ein Rückflussverhinderer, ein Überströmventil oder ein Druckminderer auf dem einzigen Weg gilt nicht als eines: Er lässt Wasser höchstens in eine Richtung durch. Wasser hinter einem Wärmeübertrager ist ein eigenes Wasser und braucht ein eigenes Gefäß.</translation>
 </message>
 <message>
 <source>Water swells as it is heated, by about 3 % from cold to 80 °C, and it hardly squeezes. With nowhere to swell, the pressure climbs until the safety valve lifts, every time it heats up; the water lost is made up with fresh, and sooner or later the valve sticks or leaks.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Wasser dehnt sich beim Erwärmen aus, von kalt bis 80 °C um etwa 3 %, und lässt sich kaum zusammendrücken. Kann es sich nirgends ausdehnen, steigt der Druck bei jedem Aufheizen, bis das Sicherheitsventil anspricht; das verlorene Wasser wird durch frisches ersetzt, und früher oder später klemmt das Ventil oder leckt.</translation>
 </message>
 <message>
 <source>Join an expansion vessel to the heat source's return, near the pump's inlet, with nothing between that can shut or that lets water through one way only.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Schließen Sie am Rücklauf des Wärmeerzeugers, nahe am Pumpeneintritt, ein Ausdehnungsgefäß an, ohne etwas dazwischen, das schließen kann oder Wasser nur in eine Richtung durchlässt.</translation>
 </message>
 <message>
 <source>Some positions of the valves leave the heated water of a sealed circuit with no expansion vessel, a built-in one counted. Every valve that can shut counts: by hand, by a motor, by a thermostatic head. A three-port valve never shuts both its legs. Where only secured valves (locked, sealed or capped) do it, it is advice.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Manche Stellungen der Ventile lassen das erwärmte Wasser eines geschlossenen Kreises ohne Ausdehnungsgefäß, ein eingebautes mitgezählt. Jedes Ventil, das schließen kann, zählt: von Hand, durch einen Motor, durch einen Thermostatkopf. Ein Dreiwegeventil schließt nie beide Wege. Wo nur gesicherte Ventile (abgeschlossen, plombiert oder mit Kappe) es tun, ist es eine Empfehlung.</translation>
 </message>
 <message>
 <source>Heated water swells. Once the valves stand so that no vessel is left to take the swell, the pressure climbs within minutes until the safety valve lifts; if that sticks, something bursts. Nobody shuts such a valve on purpose: it is shut for a repair, and forgotten.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Erwärmtes Wasser dehnt sich aus. Stehen die Ventile so, dass kein Ausdehnungsgefäß bleibt, steigt der Druck binnen Minuten, bis das Sicherheitsventil anspricht; klemmt dieses, birst etwas. Niemand schließt ein solches Ventil mit Absicht: Es wird für eine Reparatur geschlossen und vergessen.</translation>
 </message>
 <message>
 <source>Move the vessel's tee to a stretch between it and the heat source that nothing can shut, or take the valve out of the way to it. A valve kept for servicing the vessel must be secured open.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Versetzen Sie das T-Stück des Ausdehnungsgefäßes auf ein Stück zwischen ihm und dem Wärmeerzeuger, das nichts schließen kann, oder nehmen Sie das Ventil aus dem Weg dorthin. Ein Ventil zum Warten des Gefäßes muss gesichert offen sein (Kappenventil).</translation>
 </message>
 <message>
 <source>A vessel whose tee a pump's water comes to before any emitter, coil, exchanger or separator: it stands on the outlet side. It is a fault where the computed pressure then falls below atmospheric at a high point, or below what keeps water above 100 °C from boiling. A vessel built into the same heat source as the pump is its maker's arrangement and is not judged.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein Ausdehnungsgefäß, dessen T-Stück das Wasser einer Pumpe vor jeder Heizfläche, Heizschlange, jedem Wärmeübertrager und jeder Weiche erreicht: Es sitzt auf der Druckseite. Ein Mangel ist es, wo der berechnete Druck dann an einem Hochpunkt unter den Luftdruck fällt oder unter das, was Wasser über 100 °C am Sieden hindert. Ein Gefäß, das in denselben Wärmeerzeuger eingebaut ist wie die Pumpe, ist Sache des Herstellers und wird nicht beurteilt.</translation>
 </message>
 <message>
 <source>Where the vessel joins, the pressure cannot change when the pump starts: the vessel is the fixed point of the circuit. On the inlet side, the pump's whole pressure is added to the rest. On the outlet side it is taken off instead, and at the top of the house the pressure may fall so far that air is drawn in through the vents, or that hot water boils.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Wo das Ausdehnungsgefäß anschließt, kann sich der Druck beim Anlaufen der Pumpe nicht ändern: Es ist der Festpunkt des Kreises. Auf der Saugseite kommt der ganze Pumpendruck zum übrigen Kreis hinzu. Auf der Druckseite wird er ihm weggenommen, und ganz oben im Haus kann der Druck so weit fallen, dass durch die Entlüfter Luft angesaugt wird oder heißes Wasser siedet.</translation>
 </message>
 <message>
 <source>Move the vessel's tee to the return, close by the pump's inlet, or the pump to the other side of it.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Versetzen Sie das T-Stück des Ausdehnungsgefäßes an den Rücklauf nahe am Pumpeneintritt, oder die Pumpe auf die andere Seite davon.</translation>
 </message>
 <message>
 <source>A vessel charged to less than the height of water above it plus the safety margin (a tenth of a bar under that still passes), or to more than the pressure the circuit is filled to. Charged to just the fill pressure it is advice: the vessel then holds no water in reserve.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein Ausdehnungsgefäß mit weniger Vordruck, als der Höhe des Wassers darüber plus Sicherheitszuschlag entspricht (ein Zehntel bar darunter genügt noch), oder mit mehr als dem Fülldruck des Kreises. Gerade der Fülldruck als Vordruck ist eine Empfehlung: Das Gefäß enthält dann keine Wasservorlage.</translation>
 </message>
 <message>
 <source>The charge is the gas that pushes water back as the circuit cools. With too little, the vessel is full of water before anything is heated, and has no room left for the swell. With too much, no water gets in until the pressure is above the charge, so it holds no reserve: the first litre that is lost leaves the top radiators short of water and draws in air.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Der Vordruck ist das Gas, das Wasser zurückdrückt, wenn der Kreis abkühlt. Mit zu wenig ist das Gefäß voll Wasser, bevor etwas erwärmt wird, und hat keinen Raum mehr für die Ausdehnung. Mit zu viel kommt kein Wasser hinein, bevor der Druck über dem Vordruck liegt, also enthält es keine Vorlage: Der erste verlorene Liter lässt den obersten Heizkörpern Wasser fehlen und saugt Luft an.</translation>
 </message>
 <message>
 <source>With the circuit empty of pressure at the vessel, set the charge to the static height (0.0981 bar a metre) plus the margin, and fill the circuit to a little more than that.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Stellen Sie bei drucklosem Kreis am Gefäß den Vordruck auf die statische Höhe (0,0981 bar je Meter) plus Zuschlag ein, und füllen Sie den Kreis auf etwas mehr als das.</translation>
 </message>
 <message>
 <source>The vessels that heated water reaches cannot take up its swell and still hold their reserve when all is cold, before the pressure comes within half a bar of the safety valve; or, filled to the stated pressure, they have too little room left. Where there are several vessels, also if some positions of the valves leave the heat source with fewer of them than the water still joined to it needs; if only secured valves do that, it is advice.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Die Ausdehnungsgefäße, die erwärmtes Wasser erreicht, können dessen Ausdehnung nicht aufnehmen und zugleich kalt ihre Wasservorlage enthalten, bevor der Druck bis auf ein halbes bar an das Sicherheitsventil herankommt; oder sie haben, auf den angegebenen Druck gefüllt, zu wenig Raum übrig. Wo es mehrere Gefäße gibt, auch dann, wenn manche Stellungen der Ventile dem Wärmeerzeuger weniger davon lassen, als das noch mit ihm verbundene Wasser braucht; tun das nur gesicherte Ventile, ist es eine Empfehlung.</translation>
 </message>
 <message>
 <source>A vessel that is too small is full before the water is hot. From then on the pressure climbs as if there were none: the safety valve weeps at every heating-up, somebody tops the circuit up with fresh water, and the fresh water brings oxygen that rusts the radiators from inside.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Ein zu kleines Gefäß ist voll, bevor das Wasser heiß ist. Von da an steigt der Druck, als gäbe es keines: Das Sicherheitsventil tropft bei jedem Aufheizen, jemand füllt frisches Wasser nach, und frisches Wasser bringt Sauerstoff, der die Heizkörper von innen rosten lässt.</translation>
 </message>
 <message>
 <source>Fit the next size made that is large enough, or a second vessel beside it, joined where nothing can shut it off. If only the fill pressure is too high, fill to a lower one that still reaches the top of the circuit.</source>
 <extracomment>checks/lessons/heat_source</extracomment>
-<translation type="unfinished" />
+<translation>Bauen Sie die nächste ausreichende Größe ein, oder ein zweites Gefäß daneben, wo nichts es absperren kann. Ist nur der Fülldruck zu hoch, füllen Sie auf einen niedrigeren, der noch bis ganz oben im Kreis reicht.</translation>
 </message>
 <message>
 <source>A heating zone, or the radiators of a heating circuit together, that no room thermostat and no programmer can stop: none acts on a motor valve, a pump or a heat source that it cannot do without. Thermostatic heads alone are no control. One emitter that is left open on purpose, as a way round for the pump, is not meant; nor is one without any valve on the water of a heat source that cannot be switched off: it takes away the heat that must have somewhere to go.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Ein Heizkreis, oder die Heizkörper eines Kreises zusammen, die kein Raumthermostat und keine Zeitschaltuhr abstellen kann: Keiner wirkt auf ein Motorventil, eine Pumpe oder einen Wärmeerzeuger, ohne den es nicht geht. Thermostatköpfe allein sind keine Regelung. Eine einzelne Heizfläche, die mit Absicht als Umweg für die Pumpe offen ist, ist nicht gemeint; ebenso wenig eine ohne jedes Ventil am Wasser eines nicht abschaltbaren Wärmeerzeugers: Sie führt die Wärme ab, die irgendwohin muss.</translation>
 </message>
 <message>
 <source>A zone that nothing stops is heated whenever anything else is: in summer, when only the store calls, at night, and when the room has long been warm enough.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Ein Heizkreis, den nichts abstellt, wird beheizt, wann immer etwas anderes beheizt wird: im Sommer, wenn nur der Speicher Wärme fordert, nachts, und wenn der Raum längst warm genug ist.</translation>
 </message>
 <message>
 <source>Give the zone a motor valve (or a pump) of its own, and let a room thermostat and a programmer act on it.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Geben Sie dem Heizkreis ein eigenes Motorventil (oder eine Pumpe), und lassen Sie einen Raumthermostat und eine Zeitschaltuhr darauf wirken.</translation>
 </message>
 <message>
 <source>A motor valve (or one leg of a three-port valve) that two zones depend on and that neither has a valve or a controlled pump of its own beside: two heating zones, two stores, heating together with hot water, or emitters in rooms of two room thermostats that both act on it.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Ein Motorventil (oder ein Weg eines Dreiwegeventils), von dem zwei Verbraucher abhängen, ohne dass einer daneben ein eigenes Ventil oder eine geregelte Pumpe hat: zwei Heizkreise, zwei Speicher, Heizung zusammen mit Warmwasser, oder Heizflächen in Räumen zweier Raumthermostate, die beide darauf wirken.</translation>
 </message>
 <message>
 <source>A valve is open or shut. When one zone calls, the other is heated with it, whether it calls or not; when hot water calls in summer, the radiators come on.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Ein Ventil ist offen oder zu. Fordert ein Verbraucher Wärme, wird der andere mitbeheizt, ob er fordert oder nicht; wird im Sommer Warmwasser gefordert, werden die Heizkörper warm.</translation>
 </message>
 <message>
 <source>Give each zone a motor valve of its own, with its own thermostat.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation type="unfinished" />
+<translation>Geben Sie jedem Heizkreis ein eigenes Motorventil mit eigenem Thermostat.</translation>
 </message>
 <message>
 <source>taught in trade textbooks (City &amp; Guilds Textbook: Plumbing, Book 1, 2019): air release at every emitter, and automatic vents where air gathers, as at high points and the flow to a coil.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>In Fachbüchern gelehrt (City &amp; Guilds Textbook: Plumbing, Buch 1, 2019): Entlüftung an jeder Heizfläche und selbsttätige Entlüfter, wo sich Luft sammelt, etwa an Hochpunkten und im Vorlauf zu einer Heizschlange.</translation>
 </message>
 <message>
 <source>Common practice, no source: balanced cold supplies for mixers on mains-fed stores.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Praxis, ohne Quelle: druckgleiches Kaltwasser für Mischer an geschlossenen Speichern.</translation>
 </message>
 <message>
 <source>Approved Document G (England), 2015 edition with 2016 amendments, requirement G3(4) and 3.65. A setting that the householder can change is no limit: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England), Ausgabe 2015 mit den Änderungen von 2016, Anforderung G3(4) und 3.65. Eine Einstellung, die der Bewohner ändern kann, ist keine Grenze: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Common practice, no source. Pressures by the solved network (Colebrook-White; Todini and Pilati, 1988).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Praxis, ohne Quelle. Drücke nach dem gelösten Netz (Colebrook-White; Todini und Pilati, 1988).</translation>
 </message>
 <message>
 <source>Common practice, no source: a bath takes about 100 litres.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Praxis, ohne Quelle: Ein Vollbad braucht etwa 100 Liter.</translation>
 </message>
 <message>
 <source>Hydrostatics: still water that is joined stands at one level. That it is looked for when a drawing is checked is common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Hydrostatik: Verbundenes ruhendes Wasser steht auf einer Höhe. Dass beim Prüfen einer Zeichnung darauf geachtet wird, ist übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>BS 5449 and WFR guidance to Schedule 2, as taught in trade textbooks: 4 % of the content, and 18 litres at least. Others take 5 % (from memory): sources disagree.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 5449 und WFR-Richtlinie zu Schedule 2, wie in Fachbüchern gelehrt: 4 % des Inhalts und mindestens 18 Liter. Andere setzen 5 % an (aus dem Gedächtnis): Die Quellen sind uneins.</translation>
 </message>
 <message>
 <source>WFR Schedule 2, paragraph 15 and its guidance (from memory); BS 5449: a separate feed and expansion cistern.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>WFR Schedule 2, Absatz 15, und die Richtlinie dazu (aus dem Gedächtnis); BS 5449: ein eigener Speise- und Ausdehnungsbehälter.</translation>
 </message>
 <message>
 <source>BS 5449, stores in sealed systems.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 5449, Speicher in geschlossenen Anlagen.</translation>
 </message>
 <message>
 <source>Water Supply (Water Fittings) Regulations 1999, Schedule 2, paragraph 15 (paragraph from memory) and guidance to it; that a reducing valve is no check valve is common practice.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Water Supply (Water Fittings) Regulations 1999, Schedule 2, Absatz 15 (Absatz aus dem Gedächtnis), und die Richtlinie dazu; dass ein Druckminderer kein Rückflussverhinderer ist, ist übliche Praxis.</translation>
 </message>
 <message>
 <source>Common practice, no source: no draw-off between the check valve and a mains-fed store.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Praxis, ohne Quelle: keine Entnahme zwischen Rückflussverhinderer und geschlossenem Speicher.</translation>
 </message>
 <message>
 <source>BS 5449 and BS EN 12828 with its national annex (as taught in trade textbooks).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 5449 und BS EN 12828 mit nationalem Anhang (wie in Fachbüchern gelehrt).</translation>
 </message>
 <message>
 <source>BS 5449 and BS EN 12828 with its national annex (as taught in trade textbooks): no valve in the cold feed.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 5449 und BS EN 12828 mit nationalem Anhang (wie in Fachbüchern gelehrt): kein Ventil in der Speiseleitung.</translation>
 </message>
 <message>
 <source>The least content is what the maker of the heat source states. That thermostatic heads count as shut: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Der Mindestinhalt ist, was der Hersteller des Wärmeerzeugers angibt. Dass Thermostatköpfe als geschlossen gelten: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Water Supply (Water Fittings) Regulations 1999, schedule 2, paragraphs 15 and 24, with WFR guidance G24.2.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Water Supply (Water Fittings) Regulations 1999, Schedule 2, Absätze 15 und 24, mit WFR-Richtlinie G24.2.</translation>
 </message>
 <message>
 <source>Approved Document G, 3.18 and following (paragraph from memory): a non-self-resetting energy cut-out that acts on the motorised valve of the primary flow; that a two-port valve serves and a three-port valve does not is common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G, 3.18 und folgende (Absatz aus dem Gedächtnis): ein nicht selbsttätig rückstellender Sicherheitstemperaturbegrenzer, der auf das Motorventil im Primärvorlauf wirkt; dass ein Zweiwegeventil taugt und ein Dreiwegeventil nicht, ist übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Approved Document G (England) 3.50 to 3.63; WFR guidance G19.3 and G19.4; BS EN 12828 for the heating's safety valve (from memory).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England) 3.50 bis 3.63; WFR-Richtlinie G19.3 und G19.4; BS EN 12828 für das Sicherheitsventil der Heizung (aus dem Gedächtnis).</translation>
 </message>
 <message>
 <source>Approved Document G (England), Table 3.1 and 3.51, 3.58; WFR guidance G19.3d. For the heating's safety valve: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England), Tabelle 3.1 und 3.51, 3.58; WFR-Richtlinie G19.3d. Für das Sicherheitsventil der Heizung: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Common practice, no source with a clause; what Approved Document G (England) 3.50 to 3.63 says of the pipe leaves no room for a valve (from memory).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Praxis, ohne Quelle mit Absatz; was Approved Document G (England) 3.50 bis 3.63 über das Rohr sagt, lässt keinen Raum für ein Ventil (aus dem Gedächtnis).</translation>
 </message>
 <message>
 <source>Approved Document G (England) 3.60 to 3.63; WFR guidance G19.3e; NHBC Standards 8.1.9.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England) 3.60 bis 3.63; WFR-Richtlinie G19.3e; NHBC Standards 8.1.9.</translation>
 </message>
 <message>
 <source>Approved Document G (England) 3.50 and 3.57; WFR guidance G19.3b is stricter after the tundish too: non-ferrous metal only. For the heating's safety valve: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England) 3.50 und 3.57; die WFR-Richtlinie G19.3b ist auch nach dem Ablauftrichter strenger: nur Nichteisenmetall. Für das Sicherheitsventil der Heizung: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Approved Document G (England) 3.54 and 3.56b; WFR guidance G19.3c (a self-draining gradient). For the heating's safety valve: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England) 3.54 und 3.56b; WFR-Richtlinie G19.3c (ein Gefälle, das sich selbst entleert). Für das Sicherheitsventil der Heizung: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Approved Document G (England), Table 3.1 and 3.58 with its worked example; WFR guidance G19.3d.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England), Tabelle 3.1 und 3.58 mit dem gerechneten Beispiel; WFR-Richtlinie G19.3d.</translation>
 </message>
 <message>
 <source>taught in trade textbooks (City &amp; Guilds Textbook: Plumbing, Book 1, 2019): drain valves at all low points. That a metre or less holds nothing worth a drain: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>In Fachbüchern gelehrt (City &amp; Guilds Textbook: Plumbing, Buch 1, 2019): Entleerungen an allen Tiefpunkten. Dass ein Meter oder weniger keine Entleerung lohnt: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Common practice, no source (90 %). Flows by the solved network (Colebrook-White; Todini and Pilati, 1988).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Praxis, ohne Quelle (90 %). Volumenströme nach dem gelösten Netz (Colebrook-White; Todini und Pilati, 1988).</translation>
 </message>
 <message>
 <source>Approved Document G, guidance to G3 (paragraph from memory); WFR guidance G19; BS EN 1491.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G, Richtlinie zu G3 (Absatz aus dem Gedächtnis); WFR-Richtlinie G19; BS EN 1491.</translation>
 </message>
 <message>
 <source>BS EN 12828:2012, Annex D (method and numbers from memory); Boyle's law where there are several vessels.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12828:2012, Anhang D (Verfahren und Zahlen aus dem Gedächtnis); Gesetz von Boyle, wo es mehrere Gefäße gibt.</translation>
 </message>
 <message>
 <source>Water Supply (Water Fittings) Regulations 1999, schedule 2, paragraph 24, with guidance G24.2; that a circuit has a link at all: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Water Supply (Water Fittings) Regulations 1999, Schedule 2, Absatz 24, mit Richtlinie G24.2; dass ein Kreis überhaupt eine Füllverbindung hat: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Water Supply (Water Fittings) Regulations 1999, schedule 2, paragraph 24, with guidance G24.2; disconnected after filling.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Water Supply (Water Fittings) Regulations 1999, Schedule 2, Absatz 24, mit Richtlinie G24.2; nach dem Füllen getrennt.</translation>
 </message>
 <message>
 <source>Water Supply (Water Fittings) Regulations 1999, schedule 2, paragraph 24, with guidance G24.2: a double check valve on the supply side, accepted for fluid category 3.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Water Supply (Water Fittings) Regulations 1999, Schedule 2, Absatz 24, mit Richtlinie G24.2: ein doppelter Rückflussverhinderer auf der Zulaufseite, zugelassen für Flüssigkeitskategorie 3.</translation>
 </message>
 <message>
 <source>BS 7593:2019, in-line filters.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 7593:2019, Filter im Rohr.</translation>
 </message>
 <message>
 <source>Common practice, no source; that the zone's limit is what its maker states is its own data.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Praxis, ohne Quelle; dass die Grenze des Heizkreises die seines Herstellers ist, steht in seinen eigenen Angaben.</translation>
 </message>
 <message>
 <source>weight of water: City &amp; Guilds Textbook: Plumbing, Book 1, 2019; what floors are reckoned for: national annex to BS EN 1991-1-1, category A1 (from memory).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Gewicht des Wassers: City &amp; Guilds Textbook: Plumbing, Buch 1, 2019; wofür Böden bemessen werden: nationaler Anhang zu BS EN 1991-1-1, Kategorie A1 (aus dem Gedächtnis).</translation>
 </message>
 <message>
 <source>BS 5449, sealed systems; taught in trade textbooks (City &amp; Guilds Textbook: Plumbing, Book 1, 2019).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 5449, geschlossene Anlagen; in Fachbüchern gelehrt (City &amp; Guilds Textbook: Plumbing, Buch 1, 2019).</translation>
 </message>
 <message>
 <source>Approved Document L (England): controls wired so that with no demand for heating or hot water the appliance and the pump are off; City &amp; Guilds Textbook: Plumbing, Book 1 (2019), interlock.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document L (England): Regelung so verdrahtet, dass ohne Anforderung von Heizung oder Warmwasser Gerät und Pumpe aus sind; City &amp; Guilds Textbook: Plumbing, Buch 1 (2019), Verriegelung.</translation>
 </message>
 <message>
 <source>common practice for solid fuel, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Praxis bei festem Brennstoff, ohne Quelle.</translation>
 </message>
 <message>
 <source>Common practice, no source. Flows by the solved network (Colebrook-White; Todini and Pilati, 1988).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Praxis, ohne Quelle. Volumenströme nach dem gelösten Netz (Colebrook-White; Todini und Pilati, 1988).</translation>
 </message>
 <message>
 <source>Common practice, no source; the 0.1 m is this program's drawing format.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Praxis, ohne Quelle; die 0,1 m stammen aus dem Zeichnungsformat dieses Programms.</translation>
 </message>
 <message>
 <source>WFR guidance, Table 8.1. That the largest of several diameters governs: from memory.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>WFR-Richtlinie, Tabelle 8.1. Dass von mehreren Durchmessern der größte gilt: aus dem Gedächtnis.</translation>
 </message>
 <message>
 <source>Approved Document G (England), 3.64 (from memory).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England), 3.64 (aus dem Gedächtnis).</translation>
 </message>
 <message>
 <source>WFR guidance G18.4: 50 °C within 30 seconds of opening; EN 806-2 likewise (from memory). HSG274 part 2 and BS 8558 allow a minute: sources disagree. Draw-off flows: EN 806-3:2006, Table 2.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>WFR-Richtlinie G18.4: 50 °C binnen 30 Sekunden nach dem Öffnen; EN 806-2 ebenso (aus dem Gedächtnis). HSG274 Teil 2 und BS 8558 erlauben eine Minute: Die Quellen sind uneins. Entnahmearmaturendurchflüsse: EN 806-3:2006, Tabelle 2.</translation>
 </message>
 <message>
 <source>Approved Document G, guidance to G3 (paragraph from memory); BS EN 60335-2-73 (from memory).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G, Richtlinie zu G3 (Absatz aus dem Gedächtnis); BS EN 60335-2-73 (aus dem Gedächtnis).</translation>
 </message>
 <message>
 <source>EN 806-3:2006, Table 2 (loading units); its Annex B for the design flow and 1 bar at the outlet (both from memory). NHBC Standards 8.1.5 (1.5 bar); 20 l/min: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>EN 806-3:2006, Tabelle 2 (Belastungswerte); deren Anhang B für den Auslegungsvolumenstrom und 1 bar an der Zapfstelle (beides aus dem Gedächtnis). NHBC Standards 8.1.5 (1,5 bar); 20 l/min: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Approved Document G (England) 3.56a; WFR guidance G19.3c.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England) 3.56a; WFR-Richtlinie G19.3c.</translation>
 </message>
 <message>
 <source>Domestic Building Services Compliance Guide (England), 2013 edition, automatic bypass valves (from memory); for the place of the bypass: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Domestic Building Services Compliance Guide (England), Ausgabe 2013, automatische Überströmventile (aus dem Gedächtnis); für den Ort des Überströmventils: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>BS 5449 and BS EN 12828 with its national annex (as taught in trade textbooks): no valve in the open vent.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 5449 und BS EN 12828 mit nationalem Anhang (wie in Fachbüchern gelehrt): kein Ventil in der offenen Entlüftung.</translation>
 </message>
 <message>
 <source>BS 5449, carried on by BS EN 12828 with its national annex: 22 mm (bore of 19 mm from memory); for a store's vent BS 6700, 19 mm (from memory).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 5449, fortgeführt von BS EN 12828 mit nationalem Anhang: 22 mm (19 mm Innendurchmesser aus dem Gedächtnis); für die Entlüftung eines Speichers BS 6700, 19 mm (aus dem Gedächtnis).</translation>
 </message>
 <message>
 <source>BS EN 12828, 4.6, protection of sealed systems against overheating (clause from memory); BS 5449, sealed systems (from memory).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12828, 4.6, Schutz geschlossener Anlagen gegen Überhitzung (Absatz aus dem Gedächtnis); BS 5449, geschlossene Anlagen (aus dem Gedächtnis).</translation>
 </message>
 <message>
 <source>Copper Development Association publication 150: noise above 1.5 m/s, wear above 2.5 m/s.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Copper Development Association, Veröffentlichung 150: Geräusch über 1,5 m/s, Abtrag über 2,5 m/s.</translation>
 </message>
 <message>
 <source>BS 5955-8, plastic pipework for hot water and heating (from memory); else common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 5955-8, Kunststoffrohr für Warmwasser und Heizung (aus dem Gedächtnis); sonst übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>BS 5449 (as taught in trade textbooks): pump after vent and feed on the flow.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 5449 (wie in Fachbüchern gelehrt): Pumpe hinter Entlüftung und Speisung im Vorlauf.</translation>
 </message>
 <message>
 <source>Hydrostatics; BS 5449 (450 mm; as taught in trade textbooks); WFR guidance to Schedule 2, G20.3 (0.04 H + 0.15 m). The pump is taken at its shut-off head, the most it can put there.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Hydrostatik; BS 5449 (450 mm; wie in Fachbüchern gelehrt); WFR-Richtlinie zu Schedule 2, G20.3 (0,04 H + 0,15 m). Die Pumpe ist mit ihrer Nullförderhöhe angesetzt, dem Höchsten, was sie dort aufbringen kann.</translation>
 </message>
 <message>
 <source>Approved Document G, guidance to G3 (paragraph from memory): no valve between store and relief valve; WFR guidance G19; stores of 15 litres or less are outside the temperature relief rule.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G, Richtlinie zu G3 (Absatz aus dem Gedächtnis): kein Ventil zwischen Speicher und Sicherheitsventil; WFR-Richtlinie G19; Speicher bis 15 Liter fallen nicht unter die Regel zum Temperatur-Sicherheitsventil.</translation>
 </message>
 <message>
 <source>Approved Document G, 3.18 and following (paragraph from memory): the valve is on the store itself, in its hottest water; BS EN 1490.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G, 3.18 und folgende (Absatz aus dem Gedächtnis): Das Ventil sitzt am Speicher selbst, in dessen heißestem Wasser; BS EN 1490.</translation>
 </message>
 <message>
 <source>BS EN 1490 and BS EN 1491; BS EN 806-2 (from memory), a supply stands within 80 % of a safety valve's setting.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 1490 und BS EN 1491; BS EN 806-2 (aus dem Gedächtnis): Der Zulauf steht innerhalb von 80 % des Ansprechdrucks eines Sicherheitsventils.</translation>
 </message>
 <message>
 <source>BS EN 12828, 4.6.2 (from memory), each heat generator of a sealed system has a safety valve; a set pressure of 3 bar is usual in dwellings.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12828, 4.6.2 (aus dem Gedächtnis): Jeder Wärmeerzeuger einer geschlossenen Anlage hat ein Sicherheitsventil; in Wohnungen ist ein Ansprechdruck von 3 bar üblich.</translation>
 </message>
 <message>
 <source>BS EN 12828, 4.6 and BS 5449: in the flow, close to the heat source. The metre: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12828, 4.6 und BS 5449: im Vorlauf, nahe am Wärmeerzeuger. Der Meter: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>BS EN 12828, 4.6: no shut-off between the heat generator and its safety valve.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12828, 4.6: keine Absperrung zwischen dem Wärmeerzeuger und seinem Sicherheitsventil.</translation>
 </message>
 <message>
 <source>BS EN 12828, 4.6.2 (from memory): no part of the system may see more than it is made for; 3 bar is usual in dwellings (BS 5449).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12828, 4.6.2 (aus dem Gedächtnis): Kein Teil der Anlage darf mehr ausgesetzt sein, als er aushält; in Wohnungen sind 3 bar üblich (BS 5449).</translation>
 </message>
 <message>
 <source>BS EN 12828, 4.6.2.2 (from memory): the safety valve passes the whole output of its heat generator; capacities to BS EN ISO 4126-1.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12828, 4.6.2.2 (aus dem Gedächtnis): Das Sicherheitsventil bläst die ganze Leistung seines Wärmeerzeugers ab; Abblaseleistungen nach BS EN ISO 4126-1.</translation>
 </message>
 <message>
 <source>Common practice, no source: a single check valve by the pump of a secondary return.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Praxis, ohne Quelle: ein einzelner Rückflussverhinderer bei der Pumpe einer Zirkulation.</translation>
 </message>
 <message>
 <source>The heat source's own least flow; friction by Colebrook-White, network by Todini and Pilati, 1988. Resistances that the drawing does not give: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Der eigene Mindestvolumenstrom des Wärmeerzeugers; Reibung nach Colebrook-White, Netz nach Todini und Pilati, 1988. Widerstände, die die Zeichnung nicht nennt: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Water Supply (Water Fittings) Regulations 1999, schedule 2, paragraphs 10 and 11, and guidance G11 (from memory); that it stands where the main comes in: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Water Supply (Water Fittings) Regulations 1999, Schedule 2, Absätze 10 und 11, und Richtlinie G11 (aus dem Gedächtnis); dass es dort sitzt, wo der Hausanschluss hereinkommt: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>BS EN 12897, a store's highest working pressure; BS EN 1567, reducing valves; that mains rise at night is common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12897, Höchstdruck eines Speichers; BS EN 1567, Druckminderer; dass der Druck nachts steigt, ist übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Approved Document G, 3.18 (paragraph from memory), the first of three guards; Approved Document L, a thermostat on every store; WFR guidance G18.1.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G, 3.18 (Absatz aus dem Gedächtnis), der erste von drei Wächtern; Approved Document L, ein Thermostat an jedem Speicher; WFR-Richtlinie G18.1.</translation>
 </message>
 <message>
 <source>WFR guidance G18.2; HSG274 part 2; ACOP L8.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>WFR-Richtlinie G18.2; HSG274 Teil 2; ACOP L8.</translation>
 </message>
 <message>
 <source>WFR guidance to Schedule 2, G20.3; Approved Document G (England), G3; BS 6700 (from memory).</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>WFR-Richtlinie zu Schedule 2, G20.3; Approved Document G (England), G3; BS 6700 (aus dem Gedächtnis).</translation>
 </message>
 <message>
 <source>WFR guidance to Schedule 2, G20.3; Approved Document G (England), G3: no valve in the vent.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>WFR-Richtlinie zu Schedule 2, G20.3; Approved Document G (England), G3: kein Ventil in der Entlüftung.</translation>
 </message>
 <message>
 <source>Approved Document G, guidance to G3, and WFR guidance G17 to G19 (paragraphs from memory): expansion is taken up by a vessel or an air gap inside the store.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G, Richtlinie zu G3, und WFR-Richtlinie G17 bis G19 (Absätze aus dem Gedächtnis): Die Ausdehnung nimmt ein Gefäß oder ein Luftraum im Speicher auf.</translation>
 </message>
 <message>
 <source>Approved Document G, guidance to G3 (paragraph from memory); no valve between a store and its vessel is common practice.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G, Richtlinie zu G3 (Absatz aus dem Gedächtnis); dass zwischen Speicher und Ausdehnungsgefäß kein Ventil sitzt, ist übliche Praxis.</translation>
 </message>
 <message>
 <source>Common practice, no source: a charge equal to the reducing valve's setting, or up to 0.2 bar below.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Übliche Praxis, ohne Quelle: ein Vordruck gleich der Einstellung des Druckminderers oder bis zu 0,2 bar darunter.</translation>
 </message>
 <message>
 <source>The gas law (Boyle) on absolute pressures; the final pressure of 0.8 of the relief valve after BS EN 806-2 (from memory); the 10 litres and the charge are common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Das Gasgesetz (Boyle) mit absoluten Drücken; der Enddruck von 0,8 des Sicherheitsventils nach BS EN 806-2 (aus dem Gedächtnis); die 10 Liter und der Vordruck sind übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>Approved Document G, 3.18 (paragraph from memory), water stored above 100 °C is to be prevented by such a device; BS EN 1490, temperature relief valves.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G, 3.18 (Absatz aus dem Gedächtnis): Gespeichertes Wasser über 100 °C ist durch eine solche Einrichtung zu verhindern; BS EN 1490, Temperatur-Sicherheitsventile.</translation>
 </message>
 <message>
 <source>City &amp; Guilds Textbook: Plumbing, Book 1 (2019), controls for heating: thermostatic heads on the radiators of rooms without a room thermostat.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>City &amp; Guilds Textbook: Plumbing, Buch 1 (2019), Heizungsregelung: Thermostatköpfe an den Heizkörpern von Räumen ohne Raumthermostat.</translation>
 </message>
 <message>
 <source>Approved Document G (England) 3.54 and 3.55; WFR guidance G19.3.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England) 3.54 und 3.55; WFR-Richtlinie G19.3.</translation>
 </message>
 <message>
 <source>Approved Document G (England) 3.54 and 3.55; WFR guidance G19.3; NHBC Standards 8.1.9.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England) 3.54 und 3.55; WFR-Richtlinie G19.3; NHBC Standards 8.1.9.</translation>
 </message>
 <message>
 <source>Approved Document G (England) 3.54, from the 2010 edition; WFR guidance G19.3a. Editions before 2010 said 500 mm; the program uses 600 mm.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G (England) 3.54, ab der Ausgabe 2010; WFR-Richtlinie G19.3a. Ausgaben vor 2010 sagten 500 mm; das Programm nimmt 600 mm.</translation>
 </message>
 <message>
 <source>Approved Document G, guidance to G3 (paragraph from memory): unvented stores are not for heat without automatic control; common practice for solid fuel.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>Approved Document G, Richtlinie zu G3 (Absatz aus dem Gedächtnis): Geschlossene Speicher sind nicht für Wärme ohne selbsttätige Regelung; bei festem Brennstoff übliche Praxis.</translation>
 </message>
 <message>
 <source>BS 5449 and BS EN 12828 (from memory); for solid fuel: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 5449 und BS EN 12828 (aus dem Gedächtnis); bei festem Brennstoff: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>BS 5449 (150 mm; as taught in trade textbooks). Beside gravity hot water: hydrostatics.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 5449 (150 mm; wie in Fachbüchern gelehrt). Neben Warmwasser durch Schwerkraft: Hydrostatik.</translation>
 </message>
 <message>
 <source>WFR guidance to Schedule 2, G20.3 (the vent ends over its own cistern); BS 5449.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>WFR-Richtlinie zu Schedule 2, G20.3 (die Entlüftung endet über ihrem eigenen Behälter); BS 5449.</translation>
 </message>
 <message>
 <source>BS 5449 and BS EN 12828 with its national annex (as taught in trade textbooks): the open vent rises continuously.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 5449 und BS EN 12828 mit nationalem Anhang (wie in Fachbüchern gelehrt): Die offene Entlüftung steigt stetig.</translation>
 </message>
 <message>
 <source>WFR Schedule 2 and Approved Document G (England), G3: a vented store is fed from a cistern.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>WFR Schedule 2 und Approved Document G (England), G3: Ein offener Speicher wird aus einem Behälter gespeist.</translation>
 </message>
 <message>
 <source>BS EN 12828, expansion vessels of sealed systems (clause from memory); BS 7074-1.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12828, Ausdehnungsgefäße geschlossener Anlagen (Absatz aus dem Gedächtnis); BS 7074-1.</translation>
 </message>
 <message>
 <source>BS EN 12828, 4.6.3 (from memory): a vessel may be isolated only by a valve secured against unintended shutting; BS 7074-1: no valve in the vessel's connecting pipe.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12828, 4.6.3 (aus dem Gedächtnis): Ein Ausdehnungsgefäß darf nur durch ein gegen unbeabsichtigtes Schließen gesichertes Ventil absperrbar sein; BS 7074-1: kein Ventil im Anschlussrohr des Gefäßes.</translation>
 </message>
 <message>
 <source>BS 7074-1 and BS 5449: the vessel on the return, close to the pump's inlet.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS 7074-1 und BS 5449: das Ausdehnungsgefäß am Rücklauf, nahe am Pumpeneintritt.</translation>
 </message>
 <message>
 <source>BS EN 12828, Annex D (from memory): charge at least static height, vapour and 0.3 bar; BS 7074-1: not less than the static head. The tenth of a bar: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12828, Anhang D (aus dem Gedächtnis): Vordruck mindestens statische Höhe, Dampfdruck und 0,3 bar; BS 7074-1: nicht weniger als die statische Höhe. Das Zehntel bar: übliche Praxis, ohne Quelle.</translation>
 </message>
 <message>
 <source>BS EN 12828:2012, Annex D (method and numbers from memory); BS 5449 and BS 7074-1 as a cross-check.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>BS EN 12828:2012, Anhang D (Verfahren und Zahlen aus dem Gedächtnis); BS 5449 und BS 7074-1 als Gegenprobe.</translation>
 </message>
 <message>
 <source>City &amp; Guilds Textbook: Plumbing, Book 1 (2019), controls for heating: each space-heating circuit has time control of its own and a room thermostat.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>City &amp; Guilds Textbook: Plumbing, Buch 1 (2019), Heizungsregelung: Jeder Heizkreis hat eine eigene Zeitsteuerung und einen Raumthermostat.</translation>
 </message>
 <message>
 <source>City &amp; Guilds Textbook: Plumbing, Book 1 (2019), controls for heating: each circuit is controlled by itself.</source>
 <extracomment>checks/sources</extracomment>
-<translation type="unfinished" />
+<translation>City &amp; Guilds Textbook: Plumbing, Buch 1 (2019), Heizungsregelung: Jeder Kreis wird für sich geregelt.</translation>
 </message>
 <message>
 <source>The kitchen mixer gets its cold straight from the main, for drinking, and its hot from the store.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Mischer in der Küche bekommt sein Kaltwasser zum Trinken geradewegs vom Hausanschluss und sein Warmwasser aus dem Speicher.</translation>
 </message>
 <message>
 <source>The blending valve is turned up because the bath takes so long to fill hot, in a house that is new.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das Mischventil wird höher gestellt, weil das Einlassen eines heißen Bads so lange dauert, und das Haus ist neu.</translation>
 </message>
 <message>
 <source>The bypass is screwed right in, so that it stops whistling.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das Überströmventil wird ganz zugedreht, damit es nicht mehr pfeift.</translation>
 </message>
 <message>
 <source>A radiator is put into the loft, or a shower there, and nobody asks how high the cistern's water stands.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Ein Heizkörper oder eine Dusche kommt unters Dach, und niemand fragt, wie hoch das Wasser im Behälter steht.</translation>
 </message>
 <message>
 <source>Radiators were added over the years, and the cistern is still the one of the first two rooms.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Über die Jahre kamen Heizkörper hinzu, und der Behälter ist noch der für die ersten zwei Räume.</translation>
 </message>
 <message>
 <source>One cistern in the loft is enough, it is thought, and the small one is saved.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Ein Behälter auf dem Dachboden genügt, denkt man, und spart den kleinen ein.</translation>
 </message>
 <message>
 <source>An old store is kept when the open-vented heating is sealed, and nobody asks what its coil was made for.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Beim Umbau der offenen Heizung zu einer geschlossenen bleibt der alte Speicher, und niemand fragt, wofür seine Heizschlange gebaut ist.</translation>
 </message>
 <message>
 <source>The check valve is left off: the inlet group is made up of single parts, and this one looks like a joint.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Rückflussverhinderer wird weggelassen: Die Sicherheitsgruppe ist aus Einzelteilen gebaut, und dieses sieht aus wie eine Verschraubung.</translation>
 </message>
 <message>
 <source>The bathroom's cold is teed off where the pipe is easiest to reach: past the check valve, by the store.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das Kaltwasser des Bads wird dort abgezweigt, wo das Rohr am leichtesten zu erreichen ist: hinter dem Rückflussverhinderer, beim Speicher.</translation>
 </message>
 <message>
 <source>A check valve is put into the cold feed, so that no warm water comes up into the cistern.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>In die Speiseleitung wird ein Rückflussverhinderer gesetzt, damit kein warmes Wasser in den Behälter aufsteigt.</translation>
 </message>
 <message>
 <source>A service valve is put into the cold feed, so that the cistern can be changed without draining down.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>In die Speiseleitung wird ein Wartungsventil gesetzt, damit der Behälter ohne Entleeren getauscht werden kann.</translation>
 </message>
 <message>
 <source>A heat pump takes the place of a heat source that could do with a few litres, and no buffer is fitted.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Eine Wärmepumpe ersetzt einen Wärmeerzeuger, der mit wenigen Litern auskam, und es wird kein Pufferspeicher eingebaut.</translation>
 </message>
 <message>
 <source>The heating is filled through a plain valve piped to the main, to be opened when the gauge has fallen.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Die Heizung wird durch ein einfaches, fest mit dem Hausanschluss verrohrtes Ventil gefüllt, das man öffnet, wenn das Manometer gefallen ist.</translation>
 </message>
 <message>
 <source>In the wiring centre the lead of the store's energy cut-out is put on the terminal of the rooms' valve.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>In der Klemmleiste wird die Leitung des Sicherheitstemperaturbegrenzers auf die Klemme des Raumventils gelegt.</translation>
 </message>
 <message>
 <source>The outlet dripped on the floor, so somebody plugged it.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Austritt tropfte auf den Boden, also hat ihn jemand verschlossen.</translation>
 </message>
 <message>
 <source>The roll of the next size down was in the van.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Im Wagen lag die Rolle der nächstkleineren Größe.</translation>
 </message>
 <message>
 <source>A valve is put into the discharge pipe to stop a drip until somebody comes.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>In die Abblaseleitung wird ein Ventil gesetzt, um ein Tropfen anzuhalten, bis jemand kommt.</translation>
 </message>
 <message>
 <source>The pipe is ended where it was easy to drill through the wall, over the path, or it never leaves the cupboard.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das Rohr endet dort, wo die Wand leicht zu durchbohren war, über dem Weg, oder es verlässt den Schrank gar nicht.</translation>
 </message>
 <message>
 <source>Waste pipe is cheap, is in the van, and is taken for good enough, as it will hardly ever carry anything.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Abflussrohr ist billig, liegt im Wagen und gilt als gut genug, da es kaum je etwas führen wird.</translation>
 </message>
 <message>
 <source>The hole through the wall comes out higher than the valve, so the pipe goes up to it.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das Loch durch die Wand sitzt höher als das Ventil, also steigt das Rohr dorthin.</translation>
 </message>
 <message>
 <source>The store is moved to the loft, and its discharge follows the old route all round the house.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Speicher zieht auf den Dachboden um, und seine Abblaseleitung folgt dem alten Weg um das ganze Haus.</translation>
 </message>
 <message>
 <source>In a bundle of pipes that look alike the return is joined to the flow.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>In einem Bündel gleich aussehender Rohre wird der Rücklauf am Vorlauf angeschlossen.</translation>
 </message>
 <message>
 <source>The last run was done in what was left of the small pipe, the long way round.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das letzte Stück wurde mit dem Rest des kleinen Rohrs ausgeführt, auf dem langen Weg.</translation>
 </message>
 <message>
 <source>The inlet group is left off for want of room, and its relief valve with it.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Aus Platzmangel wird die Sicherheitsgruppe weggelassen und mit ihr das Sicherheitsventil.</translation>
 </message>
 <message>
 <source>The heating loses a little water, and whoever tops it up leaves the hose on for the next time.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Die Heizung verliert etwas Wasser, und wer sie nachfüllt, lässt den Schlauch für das nächste Mal dran.</translation>
 </message>
 <message>
 <source>The heating is filled by a plain hose between two taps.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Die Heizung wird mit einem einfachen Schlauch zwischen zwei Hähnen gefüllt.</translation>
 </message>
 <message>
 <source>The arrow on the body is overlooked, or it is turned so that the head faces the wall.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Pfeil auf dem Gehäuse wird übersehen, oder das Bauteil wird so gedreht, dass der Kopf zur Wand zeigt.</translation>
 </message>
 <message>
 <source>Floor pipes are joined to the radiators' circuit for the time being, until the mixing set comes.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Fußbodenrohre werden vorläufig an den Kreis der Heizkörper angeschlossen, bis die Mischgruppe kommt.</translation>
 </message>
 <message>
 <source>The gauge broke off when the vessel was changed, and the hole was closed with a plug.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das Manometer brach ab, als das Ausdehnungsgefäß getauscht wurde, und das Loch wurde mit einem Stopfen verschlossen.</translation>
 </message>
 <message>
 <source>The thermostat is left out because the radiators have heads, or the heat source is wired to the programmer alone.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Thermostat wird weggelassen, weil die Heizkörper Köpfe haben, oder der Wärmeerzeuger wird allein an die Zeitschaltuhr angeschlossen.</translation>
 </message>
 <message>
 <source>A solid-fuel fire takes the place of a heat source that could be switched off, and the pumped pipework stays as it was.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Ein Feuer mit festem Brennstoff ersetzt einen abschaltbaren Wärmeerzeuger, und das gepumpte Rohrnetz bleibt, wie es war.</translation>
 </message>
 <message>
 <source>The check valves of the circuits were saved on, as each has its own pump anyway.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>An den Rückflussverhinderern der Kreise wurde gespart, da ohnehin jeder seine eigene Pumpe hat.</translation>
 </message>
 <message>
 <source>A rise is written down with the wrong sign.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Ein Anstieg wird mit falschem Vorzeichen aufgeschrieben.</translation>
 </message>
 <message>
 <source>The store's thermostat is turned up as far as it goes, so that the water lasts for one more bath.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Thermostat des Speichers wird ganz aufgedreht, damit das Wasser noch für ein Bad reicht.</translation>
 </message>
 <message>
 <source>A burnt-out immersion heater is changed for an old one from the van, which has a thermostat and nothing else.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Ein durchgebrannter Heizstab wird gegen einen alten aus dem Wagen getauscht, der einen Thermostat hat und sonst nichts.</translation>
 </message>
 <message>
 <source>The main is never measured, or only by a tap that runs alone.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Hausanschluss wird nie gemessen, oder nur mit einem einzelnen laufenden Hahn.</translation>
 </message>
 <message>
 <source>The pipe is drawn up to the part and let go a little short of it.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das Rohr wird zum Bauteil gezogen und kurz davor losgelassen.</translation>
 </message>
 <message>
 <source>There was no room under the tundish, so the pipe turns as soon as it leaves it.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Unter dem Ablauftrichter war kein Platz, also biegt das Rohr gleich ab.</translation>
 </message>
 <message>
 <source>The bypass is left out because the old heat source did without, or somebody puts a valve beside it to set it by hand; on a rail that was always open a head is fitted.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das Überströmventil wird weggelassen, weil der alte Wärmeerzeuger ohne auskam, oder jemand setzt daneben ein Ventil, um von Hand zu stellen; an einem immer offenen Handtuchheizkörper wird ein Thermostatkopf angebracht.</translation>
 </message>
 <message>
 <source>A tee is left for the radiator that is to come one day, and nobody caps it.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Für den Heizkörper, der eines Tages kommen soll, bleibt ein T-Stück, und niemand setzt eine Kappe darauf.</translation>
 </message>
 <message>
 <source>The open vent dripped, or was in the way when the loft was boarded, and is taken out and its tee capped.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Die offene Entlüftung tropfte oder war beim Verlegen der Dielen im Weg; sie wird herausgenommen und ihr T-Stück mit einer Kappe verschlossen.</translation>
 </message>
 <message>
 <source>A valve is put into the open vent to stop it dripping, or by the heat source so that it can be changed.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>In die offene Entlüftung wird ein Ventil gesetzt, damit sie nicht mehr tropft, oder eines beim Wärmeerzeuger, damit er getauscht werden kann.</translation>
 </message>
 <message>
 <source>The vent carries no flow, so the small pipe that was left over is thought to do.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Die Entlüftung führt nichts, also soll das kleine Rohr genügen, das übrig war.</translation>
 </message>
 <message>
 <source>A heat source made for open-vented heating is used again on the sealed circuit, without a cut-out that somebody must reset.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Ein für offene Heizung gebauter Wärmeerzeuger wird am geschlossenen Kreis weiterverwendet, ohne einen Begrenzer, den jemand entriegeln muss.</translation>
 </message>
 <message>
 <source>The heating is piped in plastic, and the fitter runs it right up to the heat source instead of ending a metre before it.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Die Heizung wird in Kunststoff verrohrt, und der Installateur führt ihn bis an den Wärmeerzeuger heran, statt einen Meter davor aufzuhören.</translation>
 </message>
 <message>
 <source>The thermostat is wired to the zone valve, and the pump of the same circuit to the programmer alone.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Thermostat wird an das Zonenventil angeschlossen und die Pumpe desselben Kreises allein an die Zeitschaltuhr.</translation>
 </message>
 <message>
 <source>The pump is put where there is room for it, between the tees of vent and feed.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Die Pumpe sitzt dort, wo Platz für sie ist, zwischen den T-Stücken von Entlüftung und Speisung.</translation>
 </message>
 <message>
 <source>The vent is cut short under the rafters, or the pump is put into the return because that is cooler.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Die Entlüftung wird unter den Sparren zu kurz, oder die Pumpe kommt in den Rücklauf, weil er kühler ist.</translation>
 </message>
 <message>
 <source>The pump is left at its lowest step, or a small one was at hand.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Die Pumpe bleibt auf der niedrigsten Stufe, oder eine kleine war zur Hand.</translation>
 </message>
 <message>
 <source>A service valve is put before a relief valve, so that a dripping one can be changed.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Vor ein Sicherheitsventil wird ein Wartungsventil gesetzt, damit ein tropfendes getauscht werden kann.</translation>
 </message>
 <message>
 <source>There is no room for the temperature relief valve at the store, so it is teed off the pipe beside it.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Am Speicher ist kein Platz für das Temperatur-Sicherheitsventil, also wird es am Rohr daneben abgezweigt.</translation>
 </message>
 <message>
 <source>The expansion relief valve is changed for one that was set for another store.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das Ausdehnungs-Sicherheitsventil wird gegen eines getauscht, das für einen anderen Speicher eingestellt war.</translation>
 </message>
 <message>
 <source>The heat source was bought without its valve set, and the pipe for the safety valve was never teed off.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Wärmeerzeuger wurde ohne seine Ventilgruppe gekauft, und das Rohr für das Sicherheitsventil wurde nie abgezweigt.</translation>
 </message>
 <message>
 <source>There was no room at the heat source, so the safety valve went to where the pipe came out of the cupboard; or the strainer was put before it to keep its seat clean.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Am Wärmeerzeuger war kein Platz, also kam das Sicherheitsventil dorthin, wo das Rohr aus dem Schrank tritt; oder der Schmutzfänger wurde davor gesetzt, damit sein Sitz sauber bleibt.</translation>
 </message>
 <message>
 <source>A valve is put below the safety valve so that it can be changed without draining down.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Unter das Sicherheitsventil wird ein Ventil gesetzt, damit es ohne Entleeren getauscht werden kann.</translation>
 </message>
 <message>
 <source>The safety valve weeps, and is changed for one from the van that is set higher.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das Sicherheitsventil tropft und wird gegen eines aus dem Wagen getauscht, das höher eingestellt ist.</translation>
 </message>
 <message>
 <source>A larger heat source was fitted in the old one's place, and the old safety valve stayed.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Statt des alten kam ein größerer Wärmeerzeuger, und das alte Sicherheitsventil blieb.</translation>
 </message>
 <message>
 <source>The pump of the secondary return is thought to hold the water back when it stands still.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Man meint, die Pumpe der Zirkulation halte das Wasser auf, wenn sie stillsteht.</translation>
 </message>
 <message>
 <source>The new heat source is small outside and has a narrow heat exchanger, and nobody reads how much water it needs.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der neue Wärmeerzeuger ist außen klein und hat einen engen Wärmeübertrager, und niemand liest, wie viel Wasser er braucht.</translation>
 </message>
 <message>
 <source>The pressure at the tap seemed low enough on the day, and the reducing valve was saved on.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Druck am Hahn schien an dem Tag niedrig genug, und der Druckminderer wurde eingespart.</translation>
 </message>
 <message>
 <source>The store's thermostat is left in its box: the programmer opens the valve, and the store gets hot.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Thermostat des Speichers bleibt in der Schachtel: Die Zeitschaltuhr öffnet das Ventil, und der Speicher wird warm.</translation>
 </message>
 <message>
 <source>A house goes over to a sealed circuit, and the store's vent is taken out with the heating's.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Ein Haus wird auf einen geschlossenen Kreis umgestellt, und mit der Entlüftung der Heizung wird die des Speichers entfernt.</translation>
 </message>
 <message>
 <source>A valve is put by the store, so that a tap can be mended, below where the vent leaves.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Beim Speicher wird, damit ein Hahn repariert werden kann, ein Ventil eingesetzt, unterhalb der Stelle, an der die Entlüftung abgeht.</translation>
 </message>
 <message>
 <source>The store is taken for one with an air gap inside, or its vessel was taken off waterlogged and not replaced.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Speicher wird für einen mit innerem Luftraum gehalten, oder sein Ausdehnungsgefäß wurde voll Wasser abgenommen und nicht ersetzt.</translation>
 </message>
 <message>
 <source>A service valve is put before the store's vessel so that it can be changed without draining the store.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Vor das Ausdehnungsgefäß des Speichers wird ein Wartungsventil gesetzt, damit es getauscht werden kann, ohne den Speicher zu entleeren.</translation>
 </message>
 <message>
 <source>The vessel is left as it came from the works, charged to less than the reducing valve lets through.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das Ausdehnungsgefäß bleibt, wie es vom Werk kam, mit weniger Vordruck, als der Druckminderer durchlässt.</translation>
 </message>
 <message>
 <source>A vessel made for a much smaller store is taken from stock.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Aus dem Lager wird ein Ausdehnungsgefäß für einen viel kleineren Speicher genommen.</translation>
 </message>
 <message>
 <source>The new store came without its valve, the old one no longer fitted, and nobody came back.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der neue Speicher kam ohne sein Ventil, das alte passte nicht mehr, und niemand kam noch einmal.</translation>
 </message>
 <message>
 <source>The discharge is run in one piece to the outside wall, as the one of the heating's safety valve is.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Die Abblaseleitung wird in einem Stück zur Außenwand geführt, wie die des Sicherheitsventils der Heizung.</translation>
 </message>
 <message>
 <source>The tundish is boxed in behind the bath panel, where it looks tidier.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Ablauftrichter wird hinter der Wannenverkleidung versteckt, weil es ordentlicher aussieht.</translation>
 </message>
 <message>
 <source>The tundish is put where there is a floor drain, and the valve stays on top of the store.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Ablauftrichter sitzt, wo ein Bodenablauf ist, und das Ventil bleibt oben auf dem Speicher.</translation>
 </message>
 <message>
 <source>A room heater with a back boiler is to heat the water too, and its pipes are led through the store's coil.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Ein Kaminofen mit Wassertasche soll auch das Wasser erwärmen, und seine Rohre werden durch die Heizschlange des Speichers geführt.</translation>
 </message>
 <message>
 <source>A room heater with a back boiler is joined to the sealed heating, because its pipes were there already.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Ein Kaminofen mit Wassertasche wird an die geschlossene Heizung angeschlossen, weil deren Rohre schon da waren.</translation>
 </message>
 <message>
 <source>The vent is joined by the heat source and the feed where the pipe comes past the airing cupboard.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Die Entlüftung wird beim Wärmeerzeuger angeschlossen und die Speisung dort, wo das Rohr am Wäscheschrank vorbeikommt.</translation>
 </message>
 <message>
 <source>Two cisterns stand side by side in the loft, and the vent is hooked over the nearer one.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Auf dem Dachboden stehen zwei Behälter nebeneinander, und die Entlüftung wird über den näheren gehängt.</translation>
 </message>
 <message>
 <source>The vent is taken down under a beam and up again, and a drain is put at its lowest point.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Die Entlüftung wird unter einem Balken hindurch hinab und wieder hinauf geführt, und an ihrem Tiefpunkt wird eine Entleerung gesetzt.</translation>
 </message>
 <message>
 <source>The cistern in the loft leaks, and the main is joined straight to the store: the shower is so much better.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Behälter auf dem Dachboden leckt, und der Hausanschluss wird geradewegs mit dem Speicher verbunden: Die Dusche ist so viel besser.</translation>
 </message>
 <message>
 <source>The heat source is taken for one with a vessel inside, or the old one was taken off its bracket and never replaced.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Der Wärmeerzeuger wird für einen mit eingebautem Ausdehnungsgefäß gehalten, oder das alte wurde von seiner Halterung genommen und nie ersetzt.</translation>
 </message>
 <message>
 <source>A service valve is put by the expansion vessel so that it can be changed without draining down, or one at the heat source between the two, and nobody locks it open.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Beim Ausdehnungsgefäß wird ein Wartungsventil gesetzt, damit es ohne Entleeren getauscht werden kann, oder am Wärmeerzeuger eines zwischen beiden, und niemand sichert es in offener Stellung.</translation>
 </message>
 <message>
 <source>The vessel is fitted as it comes out of its box, or pumped up while the circuit is under pressure, and nobody sets its charge.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das Ausdehnungsgefäß wird eingebaut, wie es aus der Schachtel kommt, oder bei Druck im Kreis aufgepumpt, und niemand stellt seinen Vordruck ein.</translation>
 </message>
 <message>
 <source>The vessel that came with the smaller heat source was kept when two rooms were added.</source>
 <extracomment>lessons/slips</extracomment>
-<translation type="unfinished" />
+<translation>Das Ausdehnungsgefäß des kleineren Wärmeerzeugers wurde behalten, als zwei Räume hinzukamen.</translation>
 </message>
 </context>
 </TS>

@@ -5892,6 +5892,11 @@
 <translation>{part} hat{where} keinen Weg mehr zu: {lacks}; nach der Abhilfe hat es einen.</translation>
 </message>
 <message>
+<source>As the pump starts ({situation}) the pressure in {pipe} falls to {before} bar, below that of the air outside, and air can be drawn in; after the remedy no pipe has less than {after} bar.</source>
+<extracomment>lessons</extracomment>
+<translation>Wenn die Pumpe anläuft ({situation}), fällt der Druck in {pipe} auf {before} bar, unter den der Außenluft, und es kann Luft angesaugt werden; nach der Abhilfe hat keine Leitung weniger als {after} bar.</translation>
+</message>
+<message>
 <source>the safety valve in {part}</source>
 <extracomment>lessons</extracomment>
 <translation>das Sicherheitsventil in {part}</translation>
@@ -6457,6 +6462,11 @@
 <translation>die Wege sind zu viele für einen Nachweis</translation>
 </message>
 <message>
+<source>too much lies in one place on the sheet</source>
+<extracomment>checks</extracomment>
+<translation>auf dem Blatt liegt zu viel an einer Stelle</translation>
+</message>
+<message>
 <source>not applicable</source>
 <extracomment>checks</extracomment>
 <translation>trifft nicht zu</translation>
@@ -6475,6 +6485,11 @@
 <source>{title}? The ways are too many to prove.</source>
 <extracomment>checks</extracomment>
 <translation>{title}? Die Wege sind zu viele für einen Nachweis.</translation>
+</message>
+<message>
+<source>{title}? So many parts or pipes lie in one place on the sheet that it cannot be told; lay them out.</source>
+<extracomment>checks</extracomment>
+<translation>{title}? Auf dem Blatt liegen so viele Teile oder Leitungen an einer Stelle, dass es sich nicht sagen lässt; bitte auseinanderlegen.</translation>
 </message>
 <message>
 <source>This check failed inside the program and has judged nothing: {error}.</source>
@@ -7695,6 +7710,11 @@
 <source>How low it falls rests on what is not known: {missing}.</source>
 <extracomment>checks/heat_source</extracomment>
 <translation>Wie tief er fällt, hängt an Unbekanntem: {missing}.</translation>
+</message>
+<message>
+<source>Move {pump} into {pipe}, so that water comes from the tee of {vessel} to its inlet.</source>
+<extracomment>checks/heat_source</extracomment>
+<translation>{pump} in {pipe} versetzen, sodass das Wasser vom T-Stück von {vessel} zum Pumpeneintritt kommt.</translation>
 </message>
 <message>
 <source>{vessel} is charged to {charge} bar, above the {fill} bar the circuit is filled to: it holds no water in reserve.</source>
@@ -11946,6 +11966,16 @@ e = ρ(Füllung) / ρ(t) − 1</translation>
 <translation>Heizung in zwei Heizkreisen und ein geschlossener Speicher, den allein ein Elektro-Heizstab heizt.</translation>
 </message>
 <message>
+<source>Two stores, one discharge</source>
+<extracomment>arrangements</extracomment>
+<translation>Zwei Speicher, eine Abblaseleitung</translation>
+</message>
+<message>
+<source>A guest house: heating and two mains-fed stores, whose tundishes share one larger pipe to the outside.</source>
+<extracomment>arrangements</extracomment>
+<translation>Ein Gästehaus: Heizung und zwei Speicher am Trinkwassernetz, deren Ablauftrichter eine gemeinsame größere Leitung ins Freie haben.</translation>
+</message>
+<message>
 <source>Three-port valve, sealed</source>
 <extracomment>arrangements</extracomment>
 <translation>Dreiwegeventil, geschlossen</translation>
@@ -14781,6 +14811,11 @@ e = ρ(Füllung) / ρ(t) − 1</translation>
 <translation>Man meint, die Pumpe der Zirkulation halte das Wasser auf, wenn sie stillsteht.</translation>
 </message>
 <message>
+<source>Both stores' discharges are run on from the tee in the size in which they come to it.</source>
+<extracomment>lessons/slips</extracomment>
+<translation>Die Abblaseleitungen beider Speicher sind ab dem T-Stück in der Nennweite weitergeführt, in der sie dort ankommen.</translation>
+</message>
+<message>
 <source>The new heat source is small outside and has a narrow heat exchanger, and nobody reads how much water it needs.</source>
 <extracomment>lessons/slips</extracomment>
 <translation>Der neue Wärmeerzeuger ist außen klein und hat einen engen Wärmeübertrager, und niemand liest, wie viel Wasser er braucht.</translation>
@@ -14884,6 +14919,11 @@ e = ρ(Füllung) / ρ(t) − 1</translation>
 <source>A service valve is put by the expansion vessel so that it can be changed without draining down, or one at the heat source between the two, and nobody locks it open.</source>
 <extracomment>lessons/slips</extracomment>
 <translation>Beim Ausdehnungsgefäß wird ein Wartungsventil gesetzt, damit es ohne Entleeren getauscht werden kann, oder am Wärmeerzeuger eines zwischen beiden, und niemand sichert es in offener Stellung.</translation>
+</message>
+<message>
+<source>The pump is put into the return, where there is room for it, and so before the vessel's tee and not after it: nobody asks what it then takes off the rest.</source>
+<extracomment>lessons/slips</extracomment>
+<translation>Die Pumpe sitzt im Rücklauf, wo Platz für sie ist, und damit vor dem T-Stück des Ausdehnungsgefäßes statt dahinter: Niemand fragt, was sie dem Rest dann an Druck nimmt.</translation>
 </message>
 <message>
 <source>The vessel is fitted as it comes out of its box, or pumped up while the circuit is under pressure, and nobody sets its charge.</source>

@@ -11973,7 +11973,7 @@ e = ρ(Füllung) / ρ(t) − 1</translation>
 <message>
 <source>A guest house: heating and two mains-fed stores, whose tundishes share one larger pipe to the outside.</source>
 <extracomment>arrangements</extracomment>
-<translation>Ein Gästehaus: Heizung und zwei Speicher am Trinkwassernetz, deren Ablauftrichter eine gemeinsame größere Leitung ins Freie haben.</translation>
+<translation>Ein Gästehaus: Heizung und zwei geschlossene Speicher, deren Ablauftrichter eine gemeinsame größere Leitung ins Freie haben.</translation>
 </message>
 <message>
 <source>Three-port valve, sealed</source>

@@ -37,12 +37,9 @@ class Analysis:
 
 def analyse(drawing: Drawing) -> Analysis:
     """Judge a drawing by every check. Never raises for a drawing that was read or made by edits."""
-    with no_collection():
-        case = Case(drawing)
-        analysis = analysis_of(case, answers_of(case))
-        # Gone before Python looks for garbage again.
-        case.let_go()
-    return analysis
+    # The case is gone before Python looks for garbage again.
+    with no_collection(), Case(drawing) as case:
+        return analysis_of(case, answers_of(case))
 
 
 def answers_of(case: Case) -> dict[str, Answer]:

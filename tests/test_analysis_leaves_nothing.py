@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import gc
+from collections.abc import Callable
 
 import pytest
 
@@ -10,6 +11,8 @@ from circuitcheck.analysis import analyse
 from circuitcheck.drawing.removing import remove
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.rechecking import Rechecker
+from circuitcheck.report.flows import flows
+from circuitcheck.report.sizes import sized
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
 from tests.benchmarks.synthetic import plant
@@ -25,6 +28,19 @@ def garbage_after_judging(drawing: Drawing) -> int:
         analyse(drawing)
         gc.disable()
         return gc.collect()
+    finally:
+        gc.enable()
+
+
+@pytest.mark.parametrize("work", [analyse, flows, lambda drawing: sized("a", drawing)])
+@pytest.mark.parametrize("drawing", SAMPLES, ids=lambda drawing: drawing.title)
+def test_nothing_is_left_of_a_sample(drawing: Drawing, work: Callable[[Drawing], object]) -> None:
+    work(drawing)
+    gc.collect()
+    gc.disable()
+    try:
+        work(drawing)
+        assert gc.collect() < 60
     finally:
         gc.enable()
 

@@ -312,7 +312,8 @@ def _all_figures(drawing: Drawing) -> object:
     from circuitcheck.figures.catalogue import all_figures
     from circuitcheck.figures.plant import Plant
 
-    return all_figures(Plant(drawing))
+    with Plant(drawing) as plant:
+        return all_figures(plant)
 
 
 def _flows_of(drawing: Drawing) -> object:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Set
 from functools import cached_property
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import TYPE_CHECKING, Any, Self, TypeVar
 
 from circuitcheck.circuit.bodies import Bodies
 from circuitcheck.circuit.discharge import Discharge, discharges
@@ -73,12 +73,21 @@ class Plant:
         found: Kept = self._kept[what]
         return found
 
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.let_go()
+
     def let_go(self) -> None:
         """Nothing more is asked of it. Much of what was worked out refers back to it or to its circuit: taken
         apart it is gone at once, and Python need not look through all of it to find that it is garbage."""
         circuit = self.__dict__.get("circuit")
         if circuit is not None:
             circuit.kept.clear()
+        solved = self.__dict__.get("solved")
+        if solved is not None:
+            solved.let_go()
         self.__dict__.clear()
 
     @cached_property

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -160,9 +160,9 @@ class Resistances:
     def passage(self, part: str, passage: Passage, a: int, b: int) -> Link | None:
         """A way through a part; None where something is missing."""
         roles = self.roles(part, passage)
-        for role, told in self._told.items():
+        for role, told in _TOLD.items():
             if role in roles:
-                link = told(part, passage)
+                link = told(self, part, passage)
                 return None if link is None else link.between(a, b)
         link = self._plain(part, passage)
         return link.between(a, b, one_way=passage.way in (Way.ONE_WAY, Way.REDUCING))
@@ -180,23 +180,11 @@ class Resistances:
         return (
             passage.way is Way.OPEN
             and not passage.gives_heat
-            and not self.roles(part, passage) & self._told.keys()
+            and not self.roles(part, passage) & _TOLD.keys()
             and not any(
                 field.name == "kv_m3h" for field in self.plant.drawing.components[part].kind.own_fields
             )
         )
-
-    @cached_property
-    def _told(self) -> dict[Role, Callable[[str, Passage], Link | None]]:
-        return {
-            Role.PUMPS: self._pump,
-            Role.HEATS: self._heat_source,
-            Role.BYPASSES: self._bypass,
-            Role.EMITS: self._emitter,
-            Role.HEATED_BY_COIL: self._coil,
-            Role.BLENDS: self._blending,
-            Role.CAN_BLOCK: self._filter,
-        }
 
     def _pump(self, part: str, passage: Passage) -> Link | None:
         curve = self.curve(part)
@@ -316,3 +304,15 @@ class Resistances:
 
     def _take(self, what: str, value: str, source: str = NO_SOURCE) -> None:
         self.taken[f"{what} = {value} ({source})"] = None
+
+
+# Not kept in the object: methods of its own would be a circle that only a search for garbage finds.
+_TOLD: Mapping[Role, Callable[[Resistances, str, Passage], Link | None]] = {
+    Role.PUMPS: Resistances._pump,
+    Role.HEATS: Resistances._heat_source,
+    Role.BYPASSES: Resistances._bypass,
+    Role.EMITS: Resistances._emitter,
+    Role.HEATED_BY_COIL: Resistances._coil,
+    Role.BLENDS: Resistances._blending,
+    Role.CAN_BLOCK: Resistances._filter,
+}

@@ -33,6 +33,13 @@ class Solved:
         """One for each body of heating water that a pump stands in."""
         return tuple(SolvedBody(self._plant, body) for body in bodies(self._plant))
 
+    def let_go(self) -> None:
+        """Nothing more is asked of it: its bodies and their runs refer to one another."""
+        for body in self.__dict__.get("bodies", ()):
+            for other in body.__dict__.get("least_and_most", ()):
+                other.__dict__.clear()
+            body.__dict__.clear()
+
     @cached_property
     def _by_number(self) -> dict[int, SolvedBody]:
         return {body.network.number: body for body in self.bodies}

@@ -15,6 +15,7 @@ from circuitcheck.told import a_word, strung, worded
 
 if TYPE_CHECKING:
     from circuitcheck.circuit.situations import Situation
+    from circuitcheck.figures.plant import Plant
     from circuitcheck.figures.solved import Run, SolvedBody
 
 STILL_LPM = 0.005
@@ -85,7 +86,12 @@ def flows(drawing: Drawing) -> Flows:
     """What flows in a drawing. Never raises for what a drawing holds."""
     from circuitcheck.figures.plant import Plant
 
-    plant = Plant(drawing)
+    with Plant(drawing) as plant:
+        return _flows(plant)
+
+
+def _flows(plant: Plant) -> Flows:
+    drawing = plant.drawing
     try:
         bodies = plant.solved.bodies
         situations = plant.situations.all if bodies else ()

@@ -86,10 +86,10 @@ def size_file(path: Path) -> Sized:
 
 def sized(file: str, drawing: Drawing) -> Sized:
     """A drawing's figures as the outputs need them."""
-    plant = Plant(drawing)
-    figures = all_figures(plant)
-    names = {id: drawing.name(id) for figure in figures for id in figure.subject}
-    return Sized(file, drawing.title, (), plant.rules.name, figures, names, plant.taken)
+    with Plant(drawing) as plant:
+        figures = all_figures(plant)
+        names = {id: drawing.name(id) for figure in figures for id in figure.subject}
+        return Sized(file, drawing.title, (), plant.rules.name, figures, names, plant.taken)
 
 
 def as_text(sized: Sized) -> str:

@@ -34,31 +34,31 @@ def gather(drawing: Drawing, file: str, today: date, analysis: Analysis | None =
     `file` is the name it came from, shown as it is; `analysis`: of that drawing, where there is one.
     """
     judged = analysis if analysis is not None and analysis.drawing is drawing else analyse(drawing)
-    plant = Plant(drawing)
-    figures = all_figures(plant)
-    pictures = Pictures(drawing, _services)
-    counted = parts_list(drawing)
-    return Content(
-        title=depiction.one_line(drawing.title) or UNTITLED,
-        plant=depiction.subtitle(drawing),
-        file=PurePath(file).name,
-        made_on=today.isoformat(),
-        program=f"circuitcheck {version()}",
-        rule_book=book(judged.rule_book).title,
-        design=tuple(_design(drawing)),
-        drawing=None if pictures.is_bare else pictures.whole(judged.findings),
-        not_placed=tuple(upper(part.name) for part in drawing.components.values() if part.at is None),
-        judgement=judgement(judged),
-        findings=found(judged, pictures, today),
-        acceptances=acceptances(judged, today),
-        figures=worked(drawing, figures),
-        parts=tuple(parts_words.rows(counted)),
-        parts_notes=parts_words.notes(counted),
-        commissioning=commissioning(plant, figures, flows(drawing), pictures),
-        notes=notes_told(drawing),
-        review=review_told(drawing, judged),
-        cautions=CAUTIONS,
-    )
+    with Plant(drawing) as plant:
+        figures = all_figures(plant)
+        pictures = Pictures(drawing, _services)
+        counted = parts_list(drawing)
+        return Content(
+            title=depiction.one_line(drawing.title) or UNTITLED,
+            plant=depiction.subtitle(drawing),
+            file=PurePath(file).name,
+            made_on=today.isoformat(),
+            program=f"circuitcheck {version()}",
+            rule_book=book(judged.rule_book).title,
+            design=tuple(_design(drawing)),
+            drawing=None if pictures.is_bare else pictures.whole(judged.findings),
+            not_placed=tuple(upper(part.name) for part in drawing.components.values() if part.at is None),
+            judgement=judgement(judged),
+            findings=found(judged, pictures, today),
+            acceptances=acceptances(judged, today),
+            figures=worked(drawing, figures),
+            parts=tuple(parts_words.rows(counted)),
+            parts_notes=parts_words.notes(counted),
+            commissioning=commissioning(plant, figures, flows(drawing), pictures),
+            notes=notes_told(drawing),
+            review=review_told(drawing, judged),
+            cautions=CAUTIONS,
+        )
 
 
 def _design(drawing: Drawing) -> Iterator[tuple[str, str]]:

@@ -33,7 +33,7 @@ class Cure:
     @property
     def message(self) -> str:
         """What the edit does, in one English sentence."""
-        return str(self.says)
+        return self.says.told
 
 
 def cures(analysis: Analysis, finding: Finding, lines: Routes | None = None) -> tuple[Cure, ...]:

@@ -8,7 +8,7 @@ from enum import StrEnum
 from itertools import chain, islice
 from typing import SupportsIndex, overload
 
-from circuitcheck.told import worded_of
+from circuitcheck.told import Told, worded_of
 
 
 class Grade(StrEnum):
@@ -173,6 +173,11 @@ class Says:
     values: Mapping[str, str | float] = field(default_factory=dict)
 
     def __str__(self) -> str:
+        return str(self.told)
+
+    @property
+    def told(self) -> Told:
+        """The sentence in English, which can be told in another language."""
         return worded_of(self.template, self.values)
 
 
@@ -217,7 +222,7 @@ class Finding:
     @property
     def message(self) -> str:
         """The finding's sentence in English."""
-        return worded_of(self.says.template, self.says.values)
+        return self.says.told
 
     @property
     def order(self) -> tuple[int, str, str, tuple[str, ...], tuple[str, ...]]:

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from circuitcheck.checks.case import Case
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, Says
+from circuitcheck.told import a_word
 
 SECTIONS = ("Flags", "Why", "Remedy", "Source")
 
@@ -83,4 +84,4 @@ def lesson_of(name: str, docstring: str) -> Lesson:
     empty = [section for section in SECTIONS if not texts[section]]
     if empty or pieces[0].strip():
         raise ValueError(f"{name}: the docstring lacks {', '.join(empty) or 'order'}")
-    return Lesson(name, title.rstrip("."), texts["Flags"], texts["Why"], texts["Remedy"], texts["Source"])
+    return Lesson(name, a_word(title.rstrip(".")), *(a_word(texts[section]) for section in SECTIONS))

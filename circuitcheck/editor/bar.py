@@ -103,8 +103,8 @@ class Bar(QWidget):
             number = found[grade]
             button.setText(f" {number}")
             button.setEnabled(bool(number))
-            button.setAccessibleName(f"{number} {grade}")
-            plain.set_tip(button, f"{number} {grade}: {GRADE_MEANS[grade]}")
+            button.setAccessibleName(f"{number} {tr(grade.value)}")
+            plain.set_tip(button, f"{number} {tr(grade.value)}: {tr(GRADE_MEANS[grade])}")
             button.show()
 
     def _show_sentence(self, text: str, *, sound: bool) -> None:

@@ -174,7 +174,7 @@ class Files(QObject):
             found = sorted(data_path("samples").glob(f"*{ENDING}"))
         except FileNotFoundError:
             return []
-        return [(path.stem.replace("-", " ").replace("_", " ").capitalize(), path) for path in found]
+        return [(tr(called(path)), path) for path in found]
 
     def _save_over(self, error: FileChangedError) -> bool:
         match self.ask_overwrite(error):
@@ -223,7 +223,7 @@ class Files(QObject):
         return True
 
     def _say_faults(self, path: Path, error: DrawingError, what: str = tr("cannot be read.")) -> None:
-        messages = [fault.message for fault in error.faults]
+        messages = [tr(fault.message) for fault in error.faults]
         first, details = messages[0], ""
         if len(messages) > 1:
             first = tr(
@@ -247,3 +247,8 @@ class Files(QObject):
         letters = (letter if letter.isalnum() else "-" for letter in self._document.drawing.title.lower())
         name = "-".join(filter(None, "".join(letters).split("-")))[:60]
         return self._folder() / f"{name or 'drawing'}{ENDING}"
+
+
+def called(sample: Path) -> str:
+    """What a drawing that ships is called: by its file."""
+    return sample.stem.replace("-", " ").replace("_", " ").capitalize()

@@ -14,6 +14,7 @@ from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
 from circuitcheck.report.wording import upper
 from circuitcheck.sheet.depiction import one_line
+from circuitcheck.told import lower
 
 MOST_FOUND = 200
 
@@ -73,8 +74,8 @@ class FindingParts(QObject):
         for id in found_in(drawing, typed)[:MOST_FOUND] if typed.strip() else []:
             thing = drawing.components.get(id) or drawing.controls.get(id)
             icon = None if thing is None else kind_icon(thing.kind.name, theme)
-            beside = "" if thing is None or not thing.label else thing.kind.title.lower()
-            matches.append(Match(one_line(upper(drawing.name(id))), id, beside, icon))
+            beside = "" if thing is None or not thing.label else tr(lower(thing.kind.title))
+            matches.append(Match(one_line(tr(upper(drawing.name(id)))), id, beside, icon))
         self.box.show_matches(matches)
 
     def _show(self, id: object) -> None:
@@ -114,6 +115,6 @@ def found_in(drawing: Drawing, typed: str) -> list[str]:
 def _names(drawing: Drawing) -> list[tuple[str, str]]:
     drawn: list[Component | Control] = [*drawing.components.values(), *drawing.controls.values()]
     things = [
-        (thing.id, f"{thing.label} {thing.kind.title} {thing.id}".strip().casefold()) for thing in drawn
+        (thing.id, f"{thing.label} {tr(thing.kind.title)} {thing.id}".strip().casefold()) for thing in drawn
     ]
     return [*things, *((id, tr("pipe {id}", id=id).casefold()) for id in drawing.pipes)]

@@ -35,7 +35,7 @@ class FlowBar(QFrame):
         self.by = ArrowedComboBox()
         self.by.setAccessibleName(tr("What stands by the pipes"))
         for by in By:
-            self.by.addItem(by.value, by)
+            self.by.addItem(tr(by.value), by)
         for box in (self.situation, self.by):
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.situation.setMaximumWidth(MOST_SITUATION_PX)
@@ -93,7 +93,7 @@ class FlowBar(QFrame):
         with QSignalBlocker(self.situation):
             self.situation.clear()
             for name in names:
-                self.situation.addItem(plain.action_text(upper(name)), name)
+                self.situation.addItem(plain.action_text(tr(upper(name))), name)
             if was in names:
                 self.situation.setCurrentIndex(list(names).index(was))
         self.situation.setEnabled(bool(names))

@@ -266,13 +266,13 @@ class Live(QObject):
         if flows is None:
             return
         bar, sheet = self._panes.flow_bar, self._panes.sheet
-        sentences = [flows.fault, missing_sentence(flows), situation.fault if situation else ""]
+        sentences = [tr(flows.fault), missing_sentence(flows), tr(situation.fault) if situation else ""]
         if situation is not None and not any(sentences):
             pipes = [id for id in sheet.selected_ids() if id in flows.drawing.pipes]
             if len(pipes) == 1:
-                sentences.append(pipe_words(flows.drawing, pipes[0], situation, decimal_sign()))
+                sentences.append(tr(pipe_words(flows.drawing, pipes[0], situation, decimal_sign())))
             else:
-                sentences += [_no_room(sheet.flows.left_out), position_words(flows.drawing, situation)]
+                sentences += [_no_room(sheet.flows.left_out), tr(position_words(flows.drawing, situation))]
         bar.say(" ".join(each for each in sentences if each), asks=bool(flows.missing))
 
     def _fill_in(self) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from enum import IntEnum
 
+from circuitcheck.editor.translating import tr
 from circuitcheck.parts.catalogue import kinds
 from circuitcheck.parts.kind import Kind
 
@@ -39,13 +40,13 @@ def found_by(typed: str, recent: Sequence[str] = ()) -> list[str]:
     lately = {name: place for place, name in enumerate(recent)}
 
     def order(name: str) -> tuple[int, int, str]:
-        return fits[name], lately.get(name, len(lately)), kinds()[name].title
+        return fits[name], lately.get(name, len(lately)), tr(kinds()[name].title)
 
     return sorted(fits, key=order)
 
 
 def _fit(kind: Kind, text: str) -> Fit | None:
-    title = kind.title.casefold().replace("-", " ")
+    title = tr(kind.title).casefold().replace("-", " ")
     words, typed = title.split(), text.split()
     if title == text:
         return Fit.WHOLE
@@ -57,7 +58,7 @@ def _fit(kind: Kind, text: str) -> Fit | None:
         return Fit.INITIALS
     if all(each in title for each in typed):
         return Fit.HOLDS
-    told = f"{title} {kind.summary.casefold()}"
+    told = f"{title} {tr(kind.summary).casefold()}"
     if all(each in told for each in typed):
         return Fit.DOES
     if len(text) >= FEWEST_LETTERS and text[0] == title[0] and _in_order(text, title):

@@ -136,7 +136,7 @@ class PartsCounted(QDialog):
         self.tree.expandAll()
         self.tree.use_widths()
         said = notes(self.found, MOST_NAMED)
-        self._notes.setText("\n".join(said))
+        self._notes.setText("\n".join(tr(each) for each in said))
         self._notes.setVisible(bool(said))
         head = self.model.item(min(section_row, self.model.rowCount() - 1)) if self.model.rowCount() else None
         if head is not None:
@@ -146,7 +146,7 @@ class PartsCounted(QDialog):
         self.tree.verticalScrollBar().setValue(top)
 
     def _section(self, title: str, members: list[Row]) -> QStandardItem:
-        head = QStandardItem(title)
+        head = QStandardItem(tr(title))
         head.setFlags(Qt.ItemFlag.ItemIsEnabled)
         head.setFont(scaled(self.font(), 1.0, strong=True))
         height = max(LEAST_ROW_PX, self.fontMetrics().height() + 10)

@@ -164,7 +164,7 @@ def _say_unreadable(window: QWidget, left: Left, error: DrawingError) -> bool:
         window,
         tr("The drawing that was left cannot be read."),
         tr("It stays in {file}. {message}", file=left.file, message=a_word(error.faults[0].message)),
-        "\n".join(fault.message for fault in error.faults),
+        "\n".join(tr(fault.message) for fault in error.faults),
     )
 
 

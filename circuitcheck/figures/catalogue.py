@@ -27,7 +27,9 @@ def figures() -> Mapping[str, WorkedFigure]:
         name = module.name.replace("_", "-")
         title, _, about = inspect.cleandoc(code.__doc__ or "").partition("\n")
         checks = tuple(getattr(code, "CHECKS", ()))
-        found[name] = WorkedFigure(name, title.rstrip("."), " ".join(about.split()), code.work, checks)
+        found[name] = WorkedFigure(
+            name, a_word(title.rstrip(".")), a_word(" ".join(about.split())), code.work, checks
+        )
     return MappingProxyType({name: found[name] for name in sorted(found)})
 
 

@@ -15,6 +15,7 @@ from circuitcheck.checks.catalogue import checks
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.lessons.fault import Fault, Planted
 from circuitcheck.lessons.site import Site
+from circuitcheck.told import a_word
 
 
 @cache
@@ -30,7 +31,7 @@ def faults() -> Mapping[str, Fault]:
         happens = " ".join(inspect.cleandoc(code.__doc__ or "").split())
         if check not in checks() or not happens:
             raise ValueError(f"lessons/faults/{name}.py: named as no check, or silent on how it happens")
-        found[check] = Fault(check, checks()[check].topic, happens, code.plant)
+        found[check] = Fault(check, checks()[check].topic, a_word(happens), code.plant)
     return MappingProxyType(found)
 
 

@@ -17,7 +17,7 @@ from circuitcheck.operating.positions import named as situation_named
 from circuitcheck.operating.readings import Readings
 from circuitcheck.operating.running import Model
 from circuitcheck.operating.standing import Operated, Standing
-from circuitcheck.told import worded
+from circuitcheck.told import a_word, worded
 
 BY_HEAT = (BOTH, HEATING_ONLY, HOT_WATER_ONLY, RUN_ON)
 """The situations in which a consequence is looked for, in this order."""
@@ -25,15 +25,25 @@ LEAST_BAR, LEAST_SHARE = 0.3, 0.05
 """A difference in pressure, and in flow by share, that is worth telling."""
 
 HAPPENS = {
-    Happens.LIFTS: "{time} after the start {part} lifts{where}; after the remedy it does not.",
-    Happens.TRIPS: "{time} after the start the overheat cut-out of {part} trips{where}; after the remedy it does not.",
-    Happens.OVER: "{time} after the start the pressure passes what {part} is made for{where}; after the remedy it "
-    "does not.",
-    Happens.EMPTY: "{time} after the start the pressure at {part} is gone{where}, and air can be drawn in; after the "
-    "remedy it is not.",
-    Happens.TOO_HOT: "{time} after the start the water at {part} is about to boil{where}; after the remedy it is not.",
-    Happens.BURSTS: "{time} after the start the pressure at {part} passes 100 bar{where}: something has burst long "
-    "before. After the remedy it does not.",
+    Happens.LIFTS: a_word("{time} after the start {part} lifts{where}; after the remedy it does not."),
+    Happens.TRIPS: a_word(
+        "{time} after the start the overheat cut-out of {part} trips{where}; after the remedy it does not."
+    ),
+    Happens.OVER: a_word(
+        "{time} after the start the pressure passes what {part} is made for{where}; after the remedy it "
+        "does not."
+    ),
+    Happens.EMPTY: a_word(
+        "{time} after the start the pressure at {part} is gone{where}, and air can be drawn in; after the "
+        "remedy it is not."
+    ),
+    Happens.TOO_HOT: a_word(
+        "{time} after the start the water at {part} is about to boil{where}; after the remedy it is not."
+    ),
+    Happens.BURSTS: a_word(
+        "{time} after the start the pressure at {part} passes 100 bar{where}: something has burst long "
+        "before. After the remedy it does not."
+    ),
 }
 """What is worth telling of a course; a pump that stops and a store that is warm are as they should be."""
 

@@ -22,6 +22,7 @@ from circuitcheck.figures.figure import Figure
 from circuitcheck.finding import Grade
 from circuitcheck.parts.kind import Field, FieldType, Role
 from circuitcheck.sizing.tube import bore_mm
+from circuitcheck.told import a_word
 
 DESIGN, SHEET = "design", "sheet"
 UNKNOWN = "unknown"
@@ -288,7 +289,7 @@ def _worked(drawing: Drawing, pipe: Pipe, name: str) -> tuple[float, str] | None
     size = pipe.data.get("size_mm")
     if name == "bore_mm" and size is not None:
         bore = bore_mm(pipe.data.get("material", "copper") or "", size)
-        return None if bore is None else (bore, "standard tube")
+        return None if bore is None else (bore, a_word("standard tube"))
     return None
 
 

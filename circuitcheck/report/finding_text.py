@@ -20,21 +20,21 @@ if TYPE_CHECKING:
 
 FAILED = "analysis"
 """What stands in place of a check's name in the finding that says the analysis itself failed."""
-NOT_A_CERTIFICATE = "A drawing is not a certificate."
-NOTHING_DRAWN = "Nothing drawn, nothing judged"
+NOT_A_CERTIFICATE = a_word("A drawing is not a certificate.")
+NOTHING_DRAWN = a_word("Nothing drawn, nothing judged")
 GRADE_MEANS = {
-    Grade.DANGER: "can hurt someone, or breaks a legal safety provision",
-    Grade.FAULT: "will not work, or will do damage",
-    Grade.ADVICE: "good practice",
-    Grade.UNANSWERED: "a number is missing",
+    Grade.DANGER: a_word("can hurt someone, or breaks a legal safety provision"),
+    Grade.FAULT: a_word("will not work, or will do damage"),
+    Grade.ADVICE: a_word("good practice"),
+    Grade.UNANSWERED: a_word("a number is missing"),
 }
 _HOW = {
-    Way.HAND: "by hand",
-    Way.MOTOR: "no call",
-    Way.THERMOSTAT: "room warm",
-    Way.ONE_WAY: "against its arrow",
-    Way.REDUCING: "against its arrow",
-    Way.SPRING: "spring shut",
+    Way.HAND: a_word("by hand"),
+    Way.MOTOR: a_word("no call"),
+    Way.THERMOSTAT: a_word("room warm"),
+    Way.ONE_WAY: a_word("against its arrow"),
+    Way.REDUCING: a_word("against its arrow"),
+    Way.SPRING: a_word("spring shut"),
 }
 
 
@@ -97,8 +97,8 @@ def how_shut(drawing: Drawing, entry: str) -> str:
     ways = {way for each in part.kind.passages(part.data) for way in (each.way, each.pressure_way)}
     said = [words for way, words in _HOW.items() if way in ways]
     if any(passage.secured for passage in part.kind.passages(part.data)):
-        said.append("secured")
-    return strung(a_word(each) for each in dict.fromkeys(said)) if said else a_word("shut")
+        said.append(a_word("secured"))
+    return strung(dict.fromkeys(said)) if said else a_word("shut")
 
 
 def alone(drawing: Drawing, finding: Finding) -> str:

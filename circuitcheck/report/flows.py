@@ -166,13 +166,15 @@ def apart(drawing: Drawing, told: Sequence[tuple[str, frozenset[str]]]) -> Itera
         alike = [other for each, other in told if each == name]
         moving = frozenset.union(*alike) - frozenset.intersection(*alike)
         stands = strung((_stand(drawing, label, label in shut) for label in sorted(moving)), "; ")
-        yield f"{name}: {stands}"
+        yield worded("{situation}: {stands}", situation=name, stands=stands)
 
 
 def _stand(drawing: Drawing, label: str, shut: bool) -> str:
     part, _, leg = label.partition(":")
     name = drawing.name(part)
-    return f"{name}{f' to {leg}' if leg else ''} {'shut' if shut else 'open'}"
+    if leg:
+        name = worded("{valve} to {leg}", valve=name, leg=leg)
+    return worded("{valve} {state}", valve=name, state=a_word("shut") if shut else a_word("open"))
 
 
 # What is written beside a pipe.

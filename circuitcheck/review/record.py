@@ -31,13 +31,13 @@ if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
 
 SEEN = "seen"
-COVERS = (
+COVERS = a_word(
     "The record covers the whole drawing as it was on that day: every part and pipe with all its data, what "
     "is joined to what, the controls and the design figures; where each stands on the sheet; what the checks "
     "found; the notes and acceptances; and the record's own words. The order in which the file lists things "
     "is not covered, since it says nothing."
 )
-CANNOT_PROVE = (
+CANNOT_PROVE = a_word(
     "It cannot prove who made it: it carries no signature, and whoever can write the file can write another "
     "record in any name. It cannot prove that the last record was not taken out, that the numbers in the "
     "drawing are true, or that what was built is what was drawn. Against a change by accident or unawares it "

@@ -10,7 +10,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.review.comparing import Change, Comparison, Remarks, Repiped
 from circuitcheck.review.holding import Held, Seal
-from circuitcheck.told import a_word, listed, spoken, worded
+from circuitcheck.told import a_word, listed, lower, spoken, worded
 
 NOT_GIVEN = "not given"
 _OF_DRAWING = {f"design.{field.name}": field for field in DESIGN_FIELDS} | {
@@ -19,18 +19,18 @@ _OF_DRAWING = {f"design.{field.name}": field for field in DESIGN_FIELDS} | {
 _OF_CONTROL = {field.name: field for field in CONTROL_FIELDS}
 _OF_PIPE = {field.name: field for field in PIPE_FIELDS}
 _LABELS = {
-    "label": "name",
-    "title": "title",
-    "acts_on": "acts on",
-    "in_same_room_as": "in the same room as",
-    "direction": "direction",
+    "label": a_word("name"),
+    "title": a_word("title"),
+    "acts_on": a_word("acts on"),
+    "in_same_room_as": a_word("in the same room as"),
+    "direction": a_word("direction"),
 }
 
 
 def called(drawing: Drawing, id: str) -> str:
     """A thing by its name and id, so that two of one name can be told apart."""
     name = drawing.name(id)
-    return name if id in name.split() else f"{name} ({id})"
+    return name if id in name.split() else worded("{name} ({id})", name=name, id=id)
 
 
 def field_of(found: Comparison, change: Change) -> Field | None:
@@ -50,7 +50,7 @@ def field_words(found: Comparison, change: Change) -> str:
     field = field_of(found, change)
     if field is None:
         return _LABELS.get(change.field, change.field)
-    return field.label[:1].lower() + field.label[1:]
+    return lower(field.label)
 
 
 def value_words(field: Field | None, value: Any) -> str:
@@ -105,29 +105,28 @@ def change_lines(found: Comparison) -> Iterator[str]:
 
 def remark_lines(found: Comparison) -> Iterator[str]:
     """What was said of the drawing that differs: notes, acceptances, records."""
-    yield from _remark_lines("note", found.notes)
-    yield from _remark_lines("acceptance", found.acceptances)
-    yield from _remark_lines("review record", found.reviews)
+    yield from _remark_lines(a_word("note"), found.notes)
+    yield from _remark_lines(a_word("acceptance"), found.acceptances)
+    yield from _remark_lines(a_word("review record"), found.reviews)
 
 
 def held_words(held: Held) -> str:
     """One sentence on how a record stands."""
     if held.broken:
-        return worded(
-            "The record is broken: {broken}.", broken=listed(a_word(_BROKEN[name]) for name in held.broken)
-        )
+        return worded("The record is broken: {broken}.", broken=listed(_BROKEN[name] for name in held.broken))
     if held.state == "incomplete":
         return a_word(
             "The record does not say enough of the drawing it was made of to be held against this one."
         )
-    words = "The record holds: the drawing, its findings, notes and acceptances are as they were reviewed"
     if held.findings is Seal.OTHER_PROGRAM:
-        words = "The record holds: the drawing, its notes and acceptances are as they were reviewed"
-        words += worded(
-            "; its findings were worked out by {program} and are not told again here",
+        return worded(
+            "The record holds: the drawing, its notes and acceptances are as they were reviewed; its findings were "
+            "worked out by {program} and are not told again here.",
             program=held.review.program,
         )
-    return f"{words}."
+    return a_word(
+        "The record holds: the drawing, its findings, notes and acceptances are as they were reviewed."
+    )
 
 
 def held_lines(held: Held, most: int | None = None) -> Iterator[str]:
@@ -136,38 +135,47 @@ def held_lines(held: Held, most: int | None = None) -> Iterator[str]:
     if not held.broken:
         return
     if held.circuit_is_as_reviewed:
-        yield "What is there and how it is joined is as it was reviewed."
+        yield a_word("What is there and how it is joined is as it was reviewed.")
     if held.since is None:
-        yield "The record does not tell how the drawing was, so what changed cannot be named."
+        yield a_word("The record does not tell how the drawing was, so what changed cannot be named.")
         return
     lines = list(change_lines(held.since))
     yield from lines[:most]
     if most is not None and len(lines) > most:
         yield worded("And {count} more.", count=len(lines) - most)
     if "findings" in held.broken and not lines:
-        yield "The record's own words, or what it says was found, are not what was signed."
+        yield a_word("The record's own words, or what it says was found, are not what was signed.")
 
 
 def record_title(held: Held) -> str:
     """A record in one line: who, when, what was decided."""
     review = held.review
     who = ", ".join(each for each in (review.author, review.role) if each) or a_word("no name")
-    said = f"{review.date or 'no date'}: {review.decision or 'no decision'}"
-    return f"{who}, {said}"
+    # A decision may be one that the window offers, or any other text of a file.
+    return worded(
+        "{who}, {date}: {decision}",
+        who=who,
+        date=review.date or a_word("no date"),
+        decision=a_word(review.decision) if review.decision else a_word("no decision"),
+    )
 
 
 _BROKEN = {
-    "meaning": "the circuit or its data have changed",
-    "layout": "the layout on the sheet has changed",
-    "findings": "findings, notes, acceptances or the record's own words have changed",
-    "previous": "the record before it was altered or taken out",
+    "meaning": a_word("the circuit or its data have changed"),
+    "layout": a_word("the layout on the sheet has changed"),
+    "findings": a_word("findings, notes, acceptances or the record's own words have changed"),
+    "previous": a_word("the record before it was altered or taken out"),
 }
 
 
 def _remark_lines(what: str, remarks: Remarks) -> Iterator[str]:
-    for verb, names in (("New", remarks.came), ("Gone", remarks.gone), ("Changed", remarks.changed)):
+    for verb, names in (
+        (a_word("New"), remarks.came),
+        (a_word("Gone"), remarks.gone),
+        (a_word("Changed"), remarks.changed),
+    ):
         for name in names:
-            yield f"{verb} {what}: {name}."
+            yield worded("{verb} {what}: {name}.", verb=verb, what=what, name=name)
 
 
 def _ends(drawing: Drawing, ends: tuple[str, str]) -> str:
@@ -184,7 +192,7 @@ def _end(drawing: Drawing, end: str) -> str:
 def _shown(field: Field | None, value: Any) -> str:
     unit = f" {field.unit}" if field is not None and field.unit else ""
     if isinstance(value, bool):
-        return "yes" if value else "no"
+        return a_word("yes") if value else a_word("no")
     if isinstance(value, (int, float)):
         return f"{value:.6g}{unit}"
     if isinstance(value, (list, tuple)):

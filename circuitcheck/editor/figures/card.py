@@ -58,7 +58,7 @@ class FigureCard(QFrame):
         self._results(figure)
         if figure.formula:
             self._heading(tr("How it is worked"))
-            for line in figure.formula.splitlines():
+            for line in tr(figure.formula).splitlines():
                 self._text(line)
         self._inputs(figure)
         self._rests(figure)
@@ -69,7 +69,7 @@ class FigureCard(QFrame):
 
     def _head(self, figure: Figure) -> None:
         copy = self._button(tr("Copy"), tr("Copy this figure with its working as text (Ctrl+C)"))
-        copy.setAccessibleName(tr("Copy: {title}", title=figure.title))
+        copy.setAccessibleName(tr("Copy: {title}", title=tr(figure.title)))
         copy.setProperty("link", True)
         copy.clicked.connect(self.copy_wanted)
         close = self._button("×", tr("Fold this figure (Escape)"))
@@ -78,7 +78,7 @@ class FigureCard(QFrame):
         close.clicked.connect(self.left)
         line = QHBoxLayout()
         line.setSpacing(4)
-        title = plain.label(figure.title, "finding", wrap=True)
+        title = plain.label(tr(figure.title), "finding", wrap=True)
         title.setContentsMargins(0, 4, 0, 0)
         line.addWidget(title, 1)
         line.addWidget(copy, 0, Qt.AlignmentFlag.AlignTop)
@@ -93,7 +93,7 @@ class FigureCard(QFrame):
             return
         lines: list[list[QWidget]] = []
         for id in known:
-            link = plain.link(upper(self._drawing.name(id)), self._wants_part(id))
+            link = plain.link(tr(upper(self._drawing.name(id))), self._wants_part(id))
             plain.set_tip(link, tr("Show it on the sheet"))
             lines.append([link])
         self._listed(lines)
@@ -108,9 +108,9 @@ class FigureCard(QFrame):
             return
         self._heading(tr("Not kept to"))
         for each in found:
-            self._text(str(each.says))
+            self._text(tr(each.says.told))
             link = plain.link(tr("What puts it right"), self._wants_finding(each))
-            link.setAccessibleDescription(str(each.says))
+            link.setAccessibleDescription(tr(each.says.told))
             self._put(link)
 
     def _refused(self, figure: Figure) -> None:
@@ -132,11 +132,11 @@ class FigureCard(QFrame):
                 self._column.addWidget(self._rule())
             value = self._selectable(words.result(each, self._decimal), "strong")
             value.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop)
-            value.setAccessibleName(f"{each.name}: {value.text()}")
+            value.setAccessibleName(f"{tr(each.name)}: {value.text()}")
             value.setWordWrap(len(value.text()) > LONG_VALUE)
             line = QHBoxLayout()
             line.setSpacing(10)
-            line.addWidget(plain.label(upper(each.name), "second", wrap=True), 1)
+            line.addWidget(plain.label(tr(upper(each.name)), "second", wrap=True), 1)
             line.addWidget(value, 0, Qt.AlignmentFlag.AlignTop)
             self._column.addLayout(line)
 
@@ -155,10 +155,10 @@ class FigureCard(QFrame):
         symbol = plain.label(each.symbol, "strong")
         symbol.setMinimumWidth(36)
         line.addWidget(symbol, 0, Qt.AlignmentFlag.AlignTop)
-        line.addWidget(plain.label(upper(each.name), wrap=True), 1)
+        line.addWidget(plain.label(tr(upper(each.name)), wrap=True), 1)
         value = self._selectable(words.result(each, self._decimal), "body")
         value.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop)
-        value.setAccessibleName(f"{each.symbol}, {each.name}: {value.text()}")
+        value.setAccessibleName(f"{each.symbol}, {tr(each.name)}: {value.text()}")
         value.setWordWrap(len(value.text()) > LONG_VALUE)
         line.addWidget(value, 0, Qt.AlignmentFlag.AlignTop)
         found = words.origin(self._drawing, each.origin)

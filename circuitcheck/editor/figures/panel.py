@@ -269,7 +269,7 @@ class FiguresPanel(QWidget):
         self._card, self.delegate.opened_row = None, -1
         figure = self.opened
         if figure is not None:
-            titles = {each.name: each.title for each in self._figures}
+            titles = {each.name: tr(each.title) for each in self._figures}
             found = self._found_on(figure)
             card = self._card = FigureCard(self._drawing, figure, titles, self.model.decimal, found)
             card.finding_wanted.connect(self.finding_wanted)

@@ -14,6 +14,7 @@ from circuitcheck.editor.fonts import scaled
 from circuitcheck.editor.icons import GRADE_PX, grade_icon
 from circuitcheck.editor.styling import wash
 from circuitcheck.editor.theme import Theme, light
+from circuitcheck.editor.translating import tr
 from circuitcheck.figures.figure import Figure
 from circuitcheck.finding import Grade
 
@@ -51,7 +52,7 @@ class FiguresModel(QAbstractListModel):
         figure = self.figures[index.row()]
         match role:
             case Qt.ItemDataRole.DisplayRole:
-                return figure.title
+                return tr(figure.title)
             case Qt.ItemDataRole.AccessibleTextRole:
                 return words.spoken(self.drawing, figure, self.decimal)
             case _ if role == FIGURE:

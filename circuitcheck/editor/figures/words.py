@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.editor.translating import later, tr, tr_n
+from circuitcheck.editor.translating import later, shown_told, tr, tr_n
 from circuitcheck.figures.figure import Figure, Input, Moves, Result
 from circuitcheck.report.sizes import figure_text, moved_words, shown
 from circuitcheck.report.wording import fields_of, missing_words, upper
@@ -61,7 +61,7 @@ def subject(drawing: Drawing, figure: Figure) -> str:
 def result(each: Input | Result, decimal: str = ".") -> str:
     """A value with its unit: `10.7 l`."""
     value, unit = shown(each)
-    said = value if isinstance(each.value, str) else value.replace("-", "−").replace(".", decimal)
+    said = shown_told(value) if isinstance(each.value, str) else value.replace("-", "−").replace(".", decimal)
     return f"{said} {unit}".rstrip()
 
 
@@ -138,9 +138,9 @@ def note(figures: Iterable[Figure]) -> str:
 
 def found_in(drawing: Drawing, figure: Figure, asked: str) -> bool:
     """Whether a figure holds every word that was typed: in its title, subject, results or reason."""
-    parts = [figure.title, figure.name, *figure.subject, figure.refused]
+    parts = [tr(figure.title), figure.name, *figure.subject, tr(figure.refused)]
     parts += [_name(drawing, id) for id in figure.subject]
-    parts += [f"{each.name} {each.unit}" for each in figure.results]
+    parts += [f"{tr(each.name)} {tr(each.unit)}" for each in figure.results]
     whole = " ".join(parts).casefold()
     return all(word in whole for word in asked.casefold().split())
 
@@ -165,7 +165,7 @@ def spoken(drawing: Drawing, figure: Figure, decimal: str = ".") -> str:
 
 def _name(drawing: Drawing, id: str) -> str:
     try:
-        return drawing.name(id)
+        return shown_told(drawing.name(id))
     except KeyError:
         return id
 

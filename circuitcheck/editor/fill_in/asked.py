@@ -168,7 +168,7 @@ class Asked:
         if not words:
             return True
         question = self.questions[key]
-        texts = (self.name(question.subject), question.field.label, self.needed_words(question), key)
+        texts = (self.name(question.subject), tr(question.field.label), self.needed_words(question), key)
         text = " ".join(texts).casefold()
         return all(word in text for word in words)
 
@@ -197,7 +197,7 @@ class Asked:
             case Column.PART:
                 return self.name(question.subject)
             case Column.FIELD:
-                return question.field.label
+                return tr(question.field.label)
             case Column.VALUE:
                 return held_words(question, self.decimal, self.drawing)
             case _:
@@ -207,10 +207,10 @@ class Asked:
         """What a cell says to those who hear the window instead of seeing it."""
         if column != Column.VALUE:
             return self.text(question, column)
-        unit = f" {question.field.unit}" if question.field.unit else ""
+        unit = f" {tr(question.field.unit)}" if question.field.unit else ""
         value, state = self.text(question, Column.VALUE), state_words(question)
         said = f"{value}{unit}" + (f", {state}" if state else "") if value else state + (unit and f",{unit}")
-        return f"{lower(question.field.label)}: {said}"
+        return f"{tr(lower(question.field.label))}: {said}"
 
     def needed_words(self, question: Question) -> str:
         """What asks; or that it was just filled in, or that a verdict rests on its usual value."""

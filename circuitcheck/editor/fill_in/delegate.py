@@ -21,6 +21,7 @@ from circuitcheck.editor.fill_in.entering import state_words
 from circuitcheck.editor.fill_in.entries import ChoiceEntry, Entry, NumberEntry, entry_for, row_of
 from circuitcheck.editor.fill_in.model import QUESTION, AskModel, Index
 from circuitcheck.editor.fonts import scaled
+from circuitcheck.editor.translating import tr
 from circuitcheck.parts.kind import FieldType
 from circuitcheck.report.asking import Question
 
@@ -102,7 +103,7 @@ class AskDelegate(QStyledItemDelegate):
         painter.drawRoundedRect(box.toRectF().adjusted(shift, shift, -shift, -shift), RADIUS_PX, RADIUS_PX)
         inner = box.adjusted(TEXT_PX, 0, -TEXT_PX, 0)
         # What is not a number is chosen; a list of several has its own panel.
-        sign = question.field.unit if question.field.type is FieldType.NUMBER else ""
+        sign = tr(question.field.unit) if question.field.type is FieldType.NUMBER else ""
         if question.field.type is FieldType.NUMBER:
             inner = _right(painter, palette, inner, sign)
         else:

@@ -9,6 +9,7 @@ from circuitcheck.editor.fill_in.model import AskModel
 from circuitcheck.editor.panels.field_editors import ChoiceEditor
 from circuitcheck.editor.panels.number_field import NumberField
 from circuitcheck.editor.panels.subjects import Held, Left, Row, rows
+from circuitcheck.editor.translating import tr
 from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.report.asking import ABSENT, Question
 
@@ -94,9 +95,9 @@ def entry_for(question: Question, parent: QWidget) -> Entry:
     field = question.field
     made: Entry
     made = NumberEntry(field, parent) if field.type is FieldType.NUMBER else ChoiceEntry(field, parent)
-    unit = f", {field.unit}" if field.unit else ""
-    made.setAccessibleName(f"{field.label}{unit}")
-    made.setAccessibleDescription(field.help)
+    unit = f", {tr(field.unit)}" if field.unit else ""
+    made.setAccessibleName(f"{tr(field.label)}{unit}")
+    made.setAccessibleDescription(tr(field.help))
     return made
 
 

@@ -68,7 +68,7 @@ class FillInPanel(QWidget):
         self.choice = ArrowedComboBox()
         self.choice.setAccessibleName(tr("What to show"))
         for shown in Shown:
-            self.choice.addItem(shown.value, shown)
+            self.choice.addItem(tr(shown.value), shown)
         self.again = QPushButton(tr("Put in order"))
         plain.set_tip(self.again, tr("Take away what is filled in and ask for the most needed first (F5)"))
         self._about = plain.label("", "second", wrap=True)
@@ -207,7 +207,7 @@ class FillInPanel(QWidget):
     def _show_counts(self) -> None:
         with QSignalBlocker(self.choice):
             for index, shown in enumerate(Shown):
-                self.choice.setItemText(index, f"{shown.value} ({self.model.asked.count(shown)})")
+                self.choice.setItemText(index, f"{tr(shown.value)} ({self.model.asked.count(shown)})")
 
     # The current row.
 
@@ -312,7 +312,7 @@ class FillInPanel(QWidget):
             field = question.field
             made.addAction(tr("Not known")).triggered.connect(lambda: self.answer(None))
             if field.has_default and field.type is not FieldType.CHOICES and field.default != "unknown":
-                usual = value_words(field, field.default, decimal_sign())
+                usual = tr(value_words(field, field.default, decimal_sign()))
                 action = made.addAction(plain.action_text(tr("Usual: {usual}", usual=usual)))
                 action.triggered.connect(lambda: self.answer(Left.OUT))
             made.addSeparator()

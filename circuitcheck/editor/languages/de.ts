@@ -2852,6 +2852,16 @@
 <translation>{value} (üblich)</translation>
 </message>
 <message>
+<source>yes</source>
+<extracomment>window/panels</extracomment>
+<translation>ja</translation>
+</message>
+<message>
+<source>no</source>
+<extracomment>window/panels</extracomment>
+<translation>nein</translation>
+</message>
+<message>
 <source>none (usual)</source>
 <extracomment>window/panels</extracomment>
 <translation>keine (üblich)</translation>
@@ -3025,6 +3035,16 @@
 <source>{title}: fold or unfold</source>
 <extracomment>window/panels</extracomment>
 <translation>{title}: zu- oder aufklappen</translation>
+</message>
+<message>
+<source>folded</source>
+<extracomment>window/panels</extracomment>
+<translation>zugeklappt</translation>
+</message>
+<message>
+<source>unfolded</source>
+<extracomment>window/panels</extracomment>
+<translation>aufgeklappt</translation>
 </message>
 <message>
 <source>Parts</source>
@@ -3532,6 +3552,11 @@
 <translation>Notiz von {author}, {state}</translation>
 </message>
 <message>
+<source>settled</source>
+<extracomment>window/review</extracomment>
+<translation type="unfinished" />
+</message>
+<message>
 <source>Answer</source>
 <extracomment>window/review</extracomment>
 <translation>Antworten</translation>
@@ -3610,6 +3635,11 @@
 <source>&amp;Record</source>
 <extracomment>window/review</extracomment>
 <translation>&amp;Protokoll</translation>
+</message>
+<message>
+<source>accepted</source>
+<extracomment>window/review</extracomment>
+<translation type="unfinished" />
 </message>
 <message>
 <source>accepted with remarks</source>
@@ -3957,6 +3987,11 @@
 <translation>platzieren</translation>
 </message>
 <message>
+<source>{verb} {what}</source>
+<extracomment>window/sheet</extracomment>
+<translation>{what} {verb}</translation>
+</message>
+<message>
 <source>Click to place the {part}, on a pipe to cut it in.  R turns it, M mirrors it, Shift places one more, Escape puts it away.</source>
 <extracomment>window/sheet</extracomment>
 <translation>Klicken Sie, um das Bauteil zu platzieren ({part}), auf ein Rohr, um es einzusetzen.  R dreht, M spiegelt, Umschalt platziert noch eines, Esc legt es weg.</translation>
@@ -4005,11 +4040,6 @@
 <source>port {port}</source>
 <extracomment>window/sheet</extracomment>
 <translation>Anschluss {port}</translation>
-</message>
-<message>
-<source>{verb} {what}</source>
-<extracomment>window/sheet</extracomment>
-<translation>{what} {verb}</translation>
 </message>
 <message>
 <source>pipe</source>
@@ -5877,6 +5907,36 @@
 <translation>Die Enden eines Rohrs sind 0 und 1.</translation>
 </message>
 <message>
+<source>{time} after the start {part} lifts{where}; after the remedy it does not.</source>
+<extracomment>lessons</extracomment>
+<translation>{time} nach dem Start öffnet {part}{where}; nach der Abhilfe nicht mehr.</translation>
+</message>
+<message>
+<source>{time} after the start the overheat cut-out of {part} trips{where}; after the remedy it does not.</source>
+<extracomment>lessons</extracomment>
+<translation>{time} nach dem Start löst der Sicherheitstemperaturbegrenzer von {part} aus{where}; nach der Abhilfe nicht mehr.</translation>
+</message>
+<message>
+<source>{time} after the start the pressure passes what {part} is made for{where}; after the remedy it does not.</source>
+<extracomment>lessons</extracomment>
+<translation>{time} nach dem Start übersteigt der Druck, wofür {part} gebaut ist{where}; nach der Abhilfe nicht mehr.</translation>
+</message>
+<message>
+<source>{time} after the start the pressure at {part} is gone{where}, and air can be drawn in; after the remedy it is not.</source>
+<extracomment>lessons</extracomment>
+<translation>{time} nach dem Start ist der Druck an {part} weg{where}, und Luft kann angesaugt werden; nach der Abhilfe nicht mehr.</translation>
+</message>
+<message>
+<source>{time} after the start the water at {part} is about to boil{where}; after the remedy it is not.</source>
+<extracomment>lessons</extracomment>
+<translation>{time} nach dem Start siedet das Wasser in {part} gleich{where}; nach der Abhilfe nicht mehr.</translation>
+</message>
+<message>
+<source>{time} after the start the pressure at {part} passes 100 bar{where}: something has burst long before. After the remedy it does not.</source>
+<extracomment>lessons</extracomment>
+<translation>{time} nach dem Start übersteigt der Druck an {part} 100 bar{where}: Längst ist etwas geborsten. Nach der Abhilfe nicht mehr.</translation>
+</message>
+<message>
 <source>with {valves} shut</source>
 <extracomment>lessons</extracomment>
 <translation>mit {valves} geschlossen</translation>
@@ -5915,6 +5975,431 @@
 <source>Nothing is joined to {name} there.</source>
 <extracomment>lessons</extracomment>
 <translation>An {name} ist dort nichts angeschlossen.</translation>
+</message>
+<message>
+<source>{outlet} takes its cold from the main unreduced, at {bar} bar.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{outlet} nimmt das Kaltwasser ungemindert vom Hausanschluss, mit {bar} bar.</translation>
+</message>
+<message>
+<source>{valve} lets {hot} °C into {bath}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} lässt {hot} °C zu {bath}.</translation>
+</message>
+<message>
+<source>{bypass} is set to {high} kPa.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{bypass} ist auf {high} kPa eingestellt.</translation>
+</message>
+<message>
+<source>{part} stands {above} m above the water in {cistern}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{part} steht {above} m über dem Wasser in {cistern}.</translation>
+</message>
+<message>
+<source>{cistern} holds 18 l over a circuit of more than {rooms} l.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{cistern} fasst 18 l, und der Kreis enthält mehr als {rooms} l.</translation>
+</message>
+<message>
+<source>{cistern} feeds the heating too.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{cistern} speist auch die Heizung.</translation>
+</message>
+<message>
+<source>The coil of {store} is made for {bar} bar.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Die Heizschlange von {store} ist für {bar} bar gebaut.</translation>
+</message>
+<message>
+<source>{check} is left out.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{check} ist weggelassen.</translation>
+</message>
+<message>
+<source>{valve} takes its cold from behind {check}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} nimmt das Kaltwasser hinter {check} ab.</translation>
+</message>
+<message>
+<source>{valve} lets nothing back into {cistern}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} lässt nichts nach {cistern} zurück.</translation>
+</message>
+<message>
+<source>{valve} can shut the cold feed from {cistern}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} kann die Speiseleitung von {cistern} schließen.</translation>
+</message>
+<message>
+<source>{source} needs {least} l always going round.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Durch {source} müssen immer {least} l umlaufen.</translation>
+</message>
+<message>
+<source>The heating is filled through {valve} and nothing else.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Die Heizung wird durch {valve} gefüllt und durch nichts sonst.</translation>
+</message>
+<message>
+<source>The cut-out of {store} shuts {valve}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Der Sicherheitstemperaturbegrenzer von {store} schließt {valve}.</translation>
+</message>
+<message>
+<source>The discharge of {valve} is closed by a plug.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Die Abblaseleitung von {valve} ist mit einem Stopfen verschlossen.</translation>
+</message>
+<message>
+<source>The discharge of {valve} goes through {size} mm.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Die Abblaseleitung von {valve} geht durch {size} mm.</translation>
+</message>
+<message>
+<source>{tap} can shut the discharge of {valve}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{tap} kann die Abblaseleitung von {valve} schließen.</translation>
+</message>
+<message>
+<source>The discharge of {valve} goes through plastic.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Die Abblaseleitung von {valve} geht durch Kunststoff.</translation>
+</message>
+<message>
+<source>The discharge of {valve} goes up to its end.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Die Abblaseleitung von {valve} steigt zu ihrem Ende an.</translation>
+</message>
+<message>
+<source>The discharge of {valve} is {long} m long there, with {bends} bends.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Die Abblaseleitung von {valve} ist dort {long} m lang und hat {bends} Bögen.</translation>
+</message>
+<message>
+<source>The return of {emitter} is joined to a flow.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Der Rücklauf von {emitter} ist an einem Vorlauf angeschlossen.</translation>
+</message>
+<message>
+<source>{part} gets its water through {long} m of {size} mm.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{part} bekommt sein Wasser durch {long} m Rohr von {size} mm.</translation>
+</message>
+<message>
+<source>{valve} is left out.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} ist weggelassen.</translation>
+</message>
+<message>
+<source>{link} was left connected.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{link} blieb verbunden.</translation>
+</message>
+<message>
+<source>{link} has no double check valve.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{link} hat keinen doppelten Rückflussverhinderer.</translation>
+</message>
+<message>
+<source>{thing} is fitted the wrong way round.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{thing} ist verkehrt herum eingebaut.</translation>
+</message>
+<message>
+<source>{zone} is a floor for {most} °C at most, and gets the full flow.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{zone} ist ein Fußboden für höchstens {most} °C und bekommt den vollen Vorlauf.</translation>
+</message>
+<message>
+<source>{control} is gone: nothing tells when its rooms are warm.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{control} fehlt: Nichts sagt, wann die Räume warm sind.</translation>
+</message>
+<message>
+<source>The programmer calls the heat source, whatever the thermostats say.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Die Zeitschaltuhr fordert den Wärmeerzeuger an, was die Thermostate auch sagen.</translation>
+</message>
+<message>
+<source>{source} cannot be switched off, and nothing takes its heat when the pump stops.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{source} lässt sich nicht abschalten, und nichts nimmt die Wärme ab, wenn die Pumpe steht.</translation>
+</message>
+<message>
+<source>The rise of {pipe} is written as {wrong} m, which its ends do not bear out.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Der Anstieg von {pipe} ist mit {wrong} m aufgeschrieben, was die Enden nicht bestätigen.</translation>
+</message>
+<message>
+<source>The thermostat of {store} is set to {hot} °C.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Der Thermostat von {store} ist auf {hot} °C eingestellt.</translation>
+</message>
+<message>
+<source>The immersion heater of {store} has no cut-out.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Der Elektro-Heizstab von {store} hat keinen Begrenzer.</translation>
+</message>
+<message>
+<source>The end of {pipe} lies just short of {part}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Das Ende von {pipe} liegt kurz vor {part}.</translation>
+</message>
+<message>
+<source>The pipe below {tundish} bends after {drop} m.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Das Rohr unter {tundish} biegt nach {drop} m ab.</translation>
+</message>
+<message>
+<source>There is no bypass: with the zones shut water has no way round.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Es gibt kein Überströmventil: Sind die Heizkreise zu, hat das Wasser keinen Umweg.</translation>
+</message>
+<message>
+<source>{valve} can shut {bypass}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} kann {bypass} absperren.</translation>
+</message>
+<message>
+<source>{rail} can be shut, and was the way round.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{rail} kann geschlossen werden und war der Umweg.</translation>
+</message>
+<message>
+<source>{source} has no bypass built in, and there is no other.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{source} hat kein Überströmventil eingebaut, und ein anderes gibt es nicht.</translation>
+</message>
+<message>
+<source>A tee by {part} has nothing on its branch.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Ein T-Stück bei {part} hat nichts an seinem Abzweig.</translation>
+</message>
+<message>
+<source>{source} has no open vent.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{source} hat keine offene Entlüftung.</translation>
+</message>
+<message>
+<source>{valve} stands in {vent}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} sitzt in {vent}.</translation>
+</message>
+<message>
+<source>{valve} can shut {vent}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} kann {vent} absperren.</translation>
+</message>
+<message>
+<source>{vent} is run in 15 mm.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{vent} ist in 15 mm ausgeführt.</translation>
+</message>
+<message>
+<source>{source} has no high limit.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{source} hat keinen Sicherheitstemperaturbegrenzer.</translation>
+</message>
+<message>
+<source>The high limit of {source} resets itself.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Der Sicherheitstemperaturbegrenzer von {source} stellt sich selbst zurück.</translation>
+</message>
+<message>
+<source>The pipe at {source} is plastic.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Das Rohr an {source} ist aus Kunststoff.</translation>
+</message>
+<message>
+<source>Nothing stops {pump} when its valve shuts.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Nichts hält {pump} an, wenn das Ventil dazu schließt.</translation>
+</message>
+<message>
+<source>{pump} stands between {vent} and the feed of {feed}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{pump} sitzt zwischen {vent} und der Speisung von {feed}.</translation>
+</message>
+<message>
+<source>{vent} ends {low} mm above the water.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{vent} endet {low} mm über dem Wasserspiegel.</translation>
+</message>
+<message>
+<source>{pump} makes {low} m of head only.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{pump} bringt nur {low} m Förderhöhe.</translation>
+</message>
+<message>
+<source>The pump in {source} makes {low} m of head only.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Die Pumpe in {source} bringt nur {low} m Förderhöhe.</translation>
+</message>
+<message>
+<source>{valve} can shut {relief} off.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} kann {relief} absperren.</translation>
+</message>
+<message>
+<source>{valve} is teed off a pipe of {store}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} ist an einem Rohr von {store} abgezweigt.</translation>
+</message>
+<message>
+<source>{relief} opens at {bar} bar.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{relief} öffnet bei {bar} bar.</translation>
+</message>
+<message>
+<source>There is no safety valve on the heating water.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Am Heizwasser sitzt kein Sicherheitsventil.</translation>
+</message>
+<message>
+<source>{safety} stands behind {strainer}, which can block.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{safety} sitzt hinter {strainer}, und dort kann es verstopfen.</translation>
+</message>
+<message>
+<source>The safety valve is {long} m of pipe away from {source}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Das Sicherheitsventil ist {long} m Rohr von {source} entfernt.</translation>
+</message>
+<message>
+<source>{valve} can shut {safety} off.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} kann {safety} absperren.</translation>
+</message>
+<message>
+<source>{valve} lifts only at {high} bar.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} öffnet erst bei {high} bar.</translation>
+</message>
+<message>
+<source>The safety valve in {valve} lifts only at {high} bar.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Das Sicherheitsventil in {valve} öffnet erst bei {high} bar.</translation>
+</message>
+<message>
+<source>{valve} can let out {small} kW only.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} kann nur {small} kW ablassen.</translation>
+</message>
+<message>
+<source>{source} needs {least} l/min.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{source} braucht {least} l/min.</translation>
+</message>
+<message>
+<source>{control} is left out.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{control} ist weggelassen.</translation>
+</message>
+<message>
+<source>{store} has no open vent.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{store} hat keine offene Entlüftung.</translation>
+</message>
+<message>
+<source>{valve} can part {store} from {vent}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} kann {store} von {vent} trennen.</translation>
+</message>
+<message>
+<source>The store has no vessel: {vessel} is left out.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Der Speicher hat kein Ausdehnungsgefäß: {vessel} ist weggelassen.</translation>
+</message>
+<message>
+<source>{valve} can shut {vessel} off.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} kann {vessel} absperren.</translation>
+</message>
+<message>
+<source>{vessel} is charged to {bar} bar.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{vessel} hat einen Vordruck von {bar} bar.</translation>
+</message>
+<message>
+<source>{vessel} holds {litres} l.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{vessel} fasst {litres} l.</translation>
+</message>
+<message>
+<source>{store} has no temperature relief valve.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{store} hat kein Temperatur-Sicherheitsventil.</translation>
+</message>
+<message>
+<source>No tundish shows when {valve} discharges.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Kein Ablauftrichter zeigt, wenn {valve} abbläst.</translation>
+</message>
+<message>
+<source>{tundish} is out of sight.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{tundish} ist außer Sicht.</translation>
+</message>
+<message>
+<source>The pipe from {valve} to {tundish} is {long} m long.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Das Rohr von {valve} zu {tundish} ist {long} m lang.</translation>
+</message>
+<message>
+<source>{source} cannot be switched off, and it heats {store}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{source} lässt sich nicht abschalten und heizt {store}.</translation>
+</message>
+<message>
+<source>{source} cannot be switched off, and its water is sealed.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{source} lässt sich nicht abschalten, und der Kreis ist geschlossen.</translation>
+</message>
+<message>
+<source>{apart} m of pipe lie between the tees of {vent} and of {feed}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{apart} m Rohr liegen zwischen den T-Stücken von {vent} und {feed}.</translation>
+</message>
+<message>
+<source>{vent} ends over {cistern}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{vent} endet über {cistern}.</translation>
+</message>
+<message>
+<source>{vent} falls by {down} m before it rises.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{vent} fällt um {down} m, bevor es steigt.</translation>
+</message>
+<message>
+<source>The main is joined to {store} where {cistern} stood.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Der Hausanschluss ist dort mit {store} verbunden, wo {cistern} stand.</translation>
+</message>
+<message>
+<source>{valve} can part {source} from its vessel.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{valve} kann {source} vom Ausdehnungsgefäß trennen.</translation>
+</message>
+<message>
+<source>{part} is charged to {wrong} bar.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{part} hat einen Vordruck von {wrong} bar.</translation>
+</message>
+<message>
+<source>The vessel in {part} is charged to {wrong} bar.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Das Ausdehnungsgefäß in {part} hat einen Vordruck von {wrong} bar.</translation>
+</message>
+<message>
+<source>{part} holds {small} l only.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{part} fasst nur {small} l.</translation>
+</message>
+<message>
+<source>The vessel in {part} holds {small} l only.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Das Ausdehnungsgefäß in {part} fasst nur {small} l.</translation>
 </message>
 <message>
 <source>Build it as it was before the slip.</source>
@@ -5972,6 +6457,101 @@
 <translation>Die Volumenströme lassen sich nicht ausrechnen: {error}.</translation>
 </message>
 <message>
+<source>standard tube</source>
+<extracomment>report</extracomment>
+<translation>genormtes Rohr</translation>
+</message>
+<message>
+<source>This program helps competent people; it replaces none. A drawing without findings is not a certificate.</source>
+<extracomment>report</extracomment>
+<translation>Dieses Programm hilft Fachkundigen; es ersetzt keinen. Eine Zeichnung ohne Befunde ist keine Bescheinigung.</translation>
+</message>
+<message>
+<source>Work on gas, on unvented hot water and on mains wiring is for people qualified and registered to do it where the law asks.</source>
+<extracomment>report</extracomment>
+<translation>Arbeiten an Gas, an geschlossenen Warmwasserspeichern und an der Stromversorgung sind Sache von Leuten, die dafür befähigt und, wo das Gesetz es verlangt, eingetragen sind.</translation>
+</message>
+<message>
+<source>Local codes and the makers’ instructions come first, before anything that stands in this document.</source>
+<extracomment>report</extracomment>
+<translation>Örtliche Vorschriften und die Anleitungen der Hersteller gehen vor, vor allem, was in diesem Dokument steht.</translation>
+</message>
+<message>
+<source>Scalding, stored pressure and electricity can injure or kill. Isolate electricity, gas and water, and put up notices, before the circuit is opened.</source>
+<extracomment>report</extracomment>
+<translation>Verbrühung, gespeicherter Druck und Strom können verletzen oder töten. Trennen Sie Strom, Gas und Wasser und bringen Sie Hinweise an, bevor der Kreis geöffnet wird.</translation>
+</message>
+<message>
+<source>Relief valves may discharge at any time, near boiling: keep the ends of their pipes clear of people. Never plug, shut or narrow a relief, a vent or a cold feed.</source>
+<extracomment>report</extracomment>
+<translation>Sicherheitsventile können jederzeit fast siedendes Wasser abblasen: Halten Sie die Enden ihrer Rohre frei von Personen. Verschließen, sperren oder verengen Sie nie ein Sicherheitsventil, eine Entlüftung oder eine Speiseleitung.</translation>
+</message>
+<message>
+<source>What the floor carries is for a competent person to confirm.</source>
+<extracomment>report</extracomment>
+<translation>Was der Boden trägt, hat ein Fachkundiger zu bestätigen.</translation>
+</message>
+<message>
+<source>This program helps competent people; it replaces none. Work on gas, on unvented hot water and on mains wiring is for people qualified and registered to do it where the law asks. Local codes and the makers’ instructions come first. Scalding, stored pressure and electricity can injure or kill. A drawing without findings is not a certificate.</source>
+<extracomment>report</extracomment>
+<translation>Dieses Programm hilft Fachkundigen; es ersetzt keinen. Arbeiten an Gas, an geschlossenen Warmwasserspeichern und an der Stromversorgung sind Sache von Leuten, die dafür befähigt und, wo das Gesetz es verlangt, eingetragen sind. Örtliche Vorschriften und die Anleitungen der Hersteller gehen vor. Verbrühung, gespeicherter Druck und Strom können verletzen oder töten. Eine Zeichnung ohne Befunde ist keine Bescheinigung.</translation>
+</message>
+<message>
+<source>A drawing is not a certificate.</source>
+<extracomment>report</extracomment>
+<translation>Eine Zeichnung ist keine Bescheinigung.</translation>
+</message>
+<message>
+<source>Nothing drawn, nothing judged</source>
+<extracomment>report</extracomment>
+<translation>Nichts gezeichnet, nichts beurteilt</translation>
+</message>
+<message>
+<source>can hurt someone, or breaks a legal safety provision</source>
+<extracomment>report</extracomment>
+<translation>kann jemanden verletzen oder bricht eine vorgeschriebene Sicherheitseinrichtung</translation>
+</message>
+<message>
+<source>will not work, or will do damage</source>
+<extracomment>report</extracomment>
+<translation>wird nicht funktionieren oder Schaden anrichten</translation>
+</message>
+<message>
+<source>good practice</source>
+<extracomment>report</extracomment>
+<translation>gute Praxis</translation>
+</message>
+<message>
+<source>a number is missing</source>
+<extracomment>report</extracomment>
+<translation>eine Angabe fehlt</translation>
+</message>
+<message>
+<source>by hand</source>
+<extracomment>report</extracomment>
+<translation>von Hand</translation>
+</message>
+<message>
+<source>no call</source>
+<extracomment>report</extracomment>
+<translation>keine Anforderung</translation>
+</message>
+<message>
+<source>room warm</source>
+<extracomment>report</extracomment>
+<translation>Raum warm</translation>
+</message>
+<message>
+<source>against its arrow</source>
+<extracomment>report</extracomment>
+<translation>gegen seinen Pfeil</translation>
+</message>
+<message>
+<source>spring shut</source>
+<extracomment>report</extracomment>
+<translation>Feder geschlossen</translation>
+</message>
+<message>
 <source>The checks failed</source>
 <extracomment>report</extracomment>
 <translation>Die Prüfungen sind gescheitert</translation>
@@ -5980,6 +6560,11 @@
 <source>{grade}, would be {worse}</source>
 <extracomment>report</extracomment>
 <translation>{grade}, wäre: {worse}</translation>
+</message>
+<message>
+<source>secured</source>
+<extracomment>report</extracomment>
+<translation type="unfinished" />
 </message>
 <message>
 <source>No one valve does it alone.</source>
@@ -6095,6 +6680,16 @@
 <source>Not solved{at}: {why}.</source>
 <extracomment>report</extracomment>
 <translation>Nicht gelöst{at}: {why}.</translation>
+</message>
+<message>
+<source>{situation}: {stands}</source>
+<extracomment>report</extracomment>
+<translation>{situation}: {stands}</translation>
+</message>
+<message>
+<source>{valve} {state}</source>
+<extracomment>report</extracomment>
+<translation>{valve} {state}</translation>
 </message>
 <message>
 <source>under 1 Pa</source>
@@ -6287,16 +6882,6 @@
 <translation>{field} von {count} setzen</translation>
 </message>
 <message>
-<source>yes</source>
-<extracomment>report</extracomment>
-<translation>ja</translation>
-</message>
-<message>
-<source>no</source>
-<extracomment>report</extracomment>
-<translation>nein</translation>
-</message>
-<message>
 <source>none</source>
 <extracomment>report</extracomment>
 <translation>keine</translation>
@@ -6357,6 +6942,16 @@
 <translation>Eine Notiz sagt etwas.</translation>
 </message>
 <message>
+<source>The record covers the whole drawing as it was on that day: every part and pipe with all its data, what is joined to what, the controls and the design figures; where each stands on the sheet; what the checks found; the notes and acceptances; and the record's own words. The order in which the file lists things is not covered, since it says nothing.</source>
+<extracomment>review</extracomment>
+<translation>Das Protokoll umfasst die ganze Zeichnung, wie sie an jenem Tag war: jedes Bauteil und Rohr mit allen Angaben, was womit verbunden ist, die Regler und die Auslegungswerte; wo jedes auf dem Blatt steht; was die Prüfungen gefunden haben; die Notizen und hingenommenen Befunde; und den Wortlaut des Protokolls selbst. Die Reihenfolge in der Datei ist nicht umfasst, da sie nichts besagt.</translation>
+</message>
+<message>
+<source>It cannot prove who made it: it carries no signature, and whoever can write the file can write another record in any name. It cannot prove that the last record was not taken out, that the numbers in the drawing are true, or that what was built is what was drawn. Against a change by accident or unawares it is sure; against a forger keep a copy, or the digests, somewhere else.</source>
+<extracomment>review</extracomment>
+<translation>Es kann nicht beweisen, wer es erstellt hat: Es trägt keine Unterschrift, und wer die Datei schreiben kann, kann ein anderes Protokoll in jedem Namen schreiben. Es kann nicht beweisen, dass das letzte Protokoll nicht herausgenommen wurde, dass die Zahlen in der Zeichnung stimmen oder dass gebaut wurde, was gezeichnet war. Gegen eine versehentliche oder unbemerkte Änderung ist es sicher; gegen einen Fälscher bewahren Sie eine Kopie oder die Prüfsummen anderswo auf.</translation>
+</message>
+<message>
 <source>A review record says who made it: give a name.</source>
 <extracomment>review</extracomment>
 <translation>Ein Prüfprotokoll nennt, wer es erstellt hat: Geben Sie einen Namen an.</translation>
@@ -6365,6 +6960,36 @@
 <source>A review record says what was decided.</source>
 <extracomment>review</extracomment>
 <translation>Ein Prüfprotokoll nennt, was entschieden wurde.</translation>
+</message>
+<message>
+<source>name</source>
+<extracomment>review</extracomment>
+<translation>Bezeichnung</translation>
+</message>
+<message>
+<source>title</source>
+<extracomment>review</extracomment>
+<translation>Titel</translation>
+</message>
+<message>
+<source>acts on</source>
+<extracomment>review</extracomment>
+<translation>wirkt auf</translation>
+</message>
+<message>
+<source>in the same room as</source>
+<extracomment>review</extracomment>
+<translation>im selben Raum wie</translation>
+</message>
+<message>
+<source>direction</source>
+<extracomment>review</extracomment>
+<translation>Richtung</translation>
+</message>
+<message>
+<source>{name} ({id})</source>
+<extracomment>review</extracomment>
+<translation>{name} ({id})</translation>
 </message>
 <message>
 <source>not given (usual: {value})</source>
@@ -6417,6 +7042,16 @@
 <translation>Auf dem Blatt verschoben: {part}.</translation>
 </message>
 <message>
+<source>note</source>
+<extracomment>review</extracomment>
+<translation>Notiz</translation>
+</message>
+<message>
+<source>acceptance</source>
+<extracomment>review</extracomment>
+<translation>hingenommener Befund</translation>
+</message>
+<message>
 <source>The record is broken: {broken}.</source>
 <extracomment>review</extracomment>
 <translation>Das Protokoll ist gebrochen: {broken}.</translation>
@@ -6427,14 +7062,84 @@
 <translation>Das Protokoll sagt zu wenig über die Zeichnung, von der es erstellt wurde, um es an dieser zu prüfen.</translation>
 </message>
 <message>
-<source>; its findings were worked out by {program} and are not told again here</source>
+<source>The record holds: the drawing, its notes and acceptances are as they were reviewed; its findings were worked out by {program} and are not told again here.</source>
 <extracomment>review</extracomment>
-<translation>; seine Befunde hat {program} ermittelt, sie werden hier nicht noch einmal aufgeführt</translation>
+<translation>Das Protokoll gilt: Die Zeichnung, ihre Notizen und hingenommenen Befunde sind, wie sie durchgesehen wurden; ihre Befunde hat {program} ermittelt, sie werden hier nicht noch einmal aufgeführt.</translation>
+</message>
+<message>
+<source>The record holds: the drawing, its findings, notes and acceptances are as they were reviewed.</source>
+<extracomment>review</extracomment>
+<translation>Das Protokoll gilt: Die Zeichnung, ihre Befunde, Notizen und hingenommenen Befunde sind, wie sie durchgesehen wurden.</translation>
+</message>
+<message>
+<source>What is there and how it is joined is as it was reviewed.</source>
+<extracomment>review</extracomment>
+<translation>Was da ist und wie es verbunden ist, ist wie durchgesehen.</translation>
+</message>
+<message>
+<source>The record does not tell how the drawing was, so what changed cannot be named.</source>
+<extracomment>review</extracomment>
+<translation>Das Protokoll sagt nicht, wie die Zeichnung war, also lässt sich nicht nennen, was sich geändert hat.</translation>
 </message>
 <message>
 <source>And {count} more.</source>
 <extracomment>review</extracomment>
 <translation>Und {count} weitere.</translation>
+</message>
+<message>
+<source>The record's own words, or what it says was found, are not what was signed.</source>
+<extracomment>review</extracomment>
+<translation>Der Wortlaut des Protokolls, oder was es als gefunden nennt, ist nicht das, was unterschrieben wurde.</translation>
+</message>
+<message>
+<source>{who}, {date}: {decision}</source>
+<extracomment>review</extracomment>
+<translation>{who}, {date}: {decision}</translation>
+</message>
+<message>
+<source>no date</source>
+<extracomment>review</extracomment>
+<translation>ohne Datum</translation>
+</message>
+<message>
+<source>no decision</source>
+<extracomment>review</extracomment>
+<translation>ohne Entscheidung</translation>
+</message>
+<message>
+<source>the circuit or its data have changed</source>
+<extracomment>review</extracomment>
+<translation>der Kreis oder seine Angaben haben sich geändert</translation>
+</message>
+<message>
+<source>the layout on the sheet has changed</source>
+<extracomment>review</extracomment>
+<translation>die Anordnung auf dem Blatt hat sich geändert</translation>
+</message>
+<message>
+<source>findings, notes, acceptances or the record's own words have changed</source>
+<extracomment>review</extracomment>
+<translation>Befunde, Notizen, hingenommene Befunde oder der Wortlaut des Protokolls haben sich geändert</translation>
+</message>
+<message>
+<source>the record before it was altered or taken out</source>
+<extracomment>review</extracomment>
+<translation>das Protokoll davor wurde verändert oder herausgenommen</translation>
+</message>
+<message>
+<source>New</source>
+<extracomment>review</extracomment>
+<translation>Neu</translation>
+</message>
+<message>
+<source>Gone</source>
+<extracomment>review</extracomment>
+<translation>Entfallen</translation>
+</message>
+<message>
+<source>{verb} {what}: {name}.</source>
+<extracomment>review</extracomment>
+<translation>{verb}: {what}: {name}.</translation>
 </message>
 <message>
 <source>nothing</source>
@@ -14934,6 +15639,76 @@ e = ρ(Füllung) / ρ(t) − 1</translation>
 <source>The vessel that came with the smaller heat source was kept when two rooms were added.</source>
 <extracomment>lessons/slips</extracomment>
 <translation>Das Ausdehnungsgefäß des kleineren Wärmeerzeugers wurde behalten, als zwei Räume hinzukamen.</translation>
+</message>
+<message>
+<source>Cottage safety valve plugged</source>
+<extracomment>samples</extracomment>
+<translation>Landhaus, Sicherheitsventil verschlossen</translation>
+</message>
+<message>
+<source>Cottage</source>
+<extracomment>samples</extracomment>
+<translation>Landhaus</translation>
+</message>
+<message>
+<source>Flat over workshop pump no way round</source>
+<extracomment>samples</extracomment>
+<translation>Wohnung über der Werkstatt, Pumpe ohne Umweg</translation>
+</message>
+<message>
+<source>Flat over workshop</source>
+<extracomment>samples</extracomment>
+<translation>Wohnung über der Werkstatt</translation>
+</message>
+<message>
+<source>Guest house second source cut off</source>
+<extracomment>samples</extracomment>
+<translation>Gästehaus, zweiter Wärmeerzeuger absperrbar</translation>
+</message>
+<message>
+<source>Guest house</source>
+<extracomment>samples</extracomment>
+<translation>Gästehaus</translation>
+</message>
+<message>
+<source>Terrace as found valve in vent</source>
+<extracomment>samples</extracomment>
+<translation>Reihenhaus wie vorgefunden, Ventil in der Entlüftung</translation>
+</message>
+<message>
+<source>Terrace as found</source>
+<extracomment>samples</extracomment>
+<translation>Reihenhaus wie vorgefunden</translation>
+</message>
+<message>
+<source>Terrace as proposed</source>
+<extracomment>samples</extracomment>
+<translation>Reihenhaus wie vorgeschlagen</translation>
+</message>
+<message>
+<source>Terrace bypass backwards</source>
+<extracomment>samples</extracomment>
+<translation>Reihenhaus, Überströmventil verkehrt herum</translation>
+</message>
+<message>
+<source>Terrace discharge too long</source>
+<extracomment>samples</extracomment>
+<translation>Reihenhaus, Abblaseleitung zu lang</translation>
+</message>
+<message>
+<source>Terrace valve before vessel</source>
+<extracomment>samples</extracomment>
+<translation>Reihenhaus, Ventil vor dem Ausdehnungsgefäß</translation>
+</message>
+<message>
+<source>Village hall near miss</source>
+<extracomment>samples</extracomment>
+<translation>Gemeindehaus, Beinahe-Anschluss</translation>
+</message>
+<message>
+<source>Village hall</source>
+<extracomment>samples</extracomment>
+<translation>Gemeindehaus</translation>
 </message>
 </context>
 </TS>

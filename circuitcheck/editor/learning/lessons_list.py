@@ -126,7 +126,9 @@ class LessonsList(QWidget):
         words = text.casefold().split()
         for check, item in self._items.items():
             known = checks()[check].lesson
-            told = f"{check} {known.title} {known.flags} {topic_words(checks()[check].topic)}".casefold()
+            told = (
+                f"{check} {tr(known.title)} {tr(known.flags)} {topic_words(checks()[check].topic)}".casefold()
+            )
             item.setHidden(not all(word in told for word in words))
         for head in self._heads():
             below = (head.child(place) for place in range(head.childCount()))

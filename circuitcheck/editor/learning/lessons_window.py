@@ -177,7 +177,7 @@ class LessonsWindow(QWidget):
         if made is not None:
             self.live.show_drawing(made.remedy.drawing, positions=made.scene.remedied)
             self._look(None)
-            self.stands.setText(tr("Remedied: {what}", what=str(made.remedy.says)))
+            self.stands.setText(tr("Remedied: {what}", what=made.remedy.says.told))
             self._run()
 
     def back_to_fault(self) -> None:
@@ -235,7 +235,7 @@ class LessonsWindow(QWidget):
         self.live.show_drawing(put.drawing, positions=positions)
         parts = put.drawing.components
         self._look(next((part for part in finding.components if part in parts), None))
-        self.stands.setText(tr("With the fault: {what}", what=str(put.says)))
+        self.stands.setText(tr("With the fault: {what}", what=put.says.told))
 
     def _look(self, part: str | None) -> None:
         self._middle.setCurrentWidget(self.live)

@@ -54,8 +54,8 @@ class LessonWords(QScrollArea):
         self._section(tr("In this drawing"), lesson.finding.message)
         self._section(tr("How such a slip happens"), lesson.happens)
         if lesson.scene.says:
-            self._section(tr("What comes of it here"), " ".join(str(each) for each in lesson.scene.says))
-        self._section(tr("The remedy here"), str(lesson.remedy.says))
+            self._section(tr("What comes of it here"), " ".join(tr(each.told) for each in lesson.scene.says))
+        self._section(tr("The remedy here"), lesson.remedy.says.told)
         self._section(tr("What it is"), lesson.text.flags)
         self._texts(lesson.check)
 

@@ -158,7 +158,7 @@ class ResultPage(QWidget):
 
     def _of_fault(self, told: Told) -> list[tuple[str, str]]:
         planted, known = told.planted, told.lesson
-        found = [("", str(planted.says))]
+        found = [("", tr(planted.says.told))]
         yours = [reason_words(mark.reason) for mark in told.marks if mark.reason not in planted.checks]
         if told.outcome is Outcome.WRONG_REASON:
             found.append((tr("You said"), ". ".join(yours)))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from circuitcheck.checks.catalogue import checks, lesson
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.panels.subjects import Left, remark, rows
-from circuitcheck.editor.translating import tr, tr_n
+from circuitcheck.editor.translating import decimal_sign, tr, tr_n
 from circuitcheck.lessons.scoring import WHOLE, Outcome, Score
 from circuitcheck.parts.kind import FieldType
 from circuitcheck.report.wording import upper
@@ -33,7 +33,7 @@ def topic_words(topic: str) -> str:
 
 def reason_words(check: str) -> str:
     """What a check finds, as one says it."""
-    return lesson(check).title if check in checks() else check
+    return tr(lesson(check).title) if check in checks() else check
 
 
 def outcome_words(outcome: Outcome) -> str:
@@ -49,7 +49,7 @@ def place_words(drawing: Drawing, place: str) -> str:
     """What a mark is on."""
     if place == WHOLE:
         return tr("Something is missing")
-    return upper(drawing.name(place))
+    return tr(upper(drawing.name(place)))
 
 
 def asked_words(count: int) -> str:
@@ -60,7 +60,10 @@ def asked_words(count: int) -> str:
 def points_words(score: Score) -> str:
     """The points, with no more digits than they have."""
     return tr_n(
-        "{points} of {count} point", "{points} of {count} points", score.most, points=f"{score.points:g}"
+        "{points} of {count} point",
+        "{points} of {count} points",
+        score.most,
+        points=f"{score.points:g}".replace(".", decimal_sign()),
     )
 
 
@@ -86,10 +89,10 @@ def facts(drawing: Drawing, id: str | None) -> list[tuple[str, str]]:
         names = row.key in CONTROL_FIELDS or row.field.type is FieldType.REFERENCE
         if names and value is not None:
             ids = (value,) if isinstance(value, str) else value
-            text = ", ".join(upper(drawing.name(each)) for each in ids)
+            text = ", ".join(tr(upper(drawing.name(each))) for each in ids)
         else:
-            text = value_words(row.field, value)
-        found.append((row.field.label, text))
+            text = tr(value_words(row.field, value))
+        found.append((tr(row.field.label), text))
     return found
 
 
@@ -98,4 +101,4 @@ def remark_words(drawing: Drawing, id: str) -> str:
     if id in drawing.pipes:
         return remark(drawing, (id,))
     thing = drawing.components.get(id) or drawing.controls[id]
-    return thing.kind.title
+    return tr(thing.kind.title)

@@ -11,12 +11,13 @@ from circuitcheck.editor.operating.bar import Shown
 from circuitcheck.editor.operating.chart import Level, said_value
 from circuitcheck.editor.operating.player import Player
 from circuitcheck.editor.operating.worker import CourseAnswer, CourseQuestion, CourseWorker
-from circuitcheck.editor.translating import tr, tr_n
+from circuitcheck.editor.translating import shown_told, tr, tr_n
 from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.operating.readings import Readings, runs_on
 from circuitcheck.operating.standing import Standing
 from circuitcheck.operating.track import Track
 from circuitcheck.report.wording import missing_words
+from circuitcheck.told import a_word
 
 if TYPE_CHECKING:
     from circuitcheck.operating.running import Model
@@ -168,9 +169,9 @@ class InTime(QObject):
     def _refuse(self, model: Model) -> None:
         drawing = model.plant.drawing
         if model.refused:
-            said = tr("Nothing can be worked out in time: {why}.", why=model.refused)
+            said = tr("Nothing can be worked out in time: {why}.", why=a_word(model.refused))
         else:
-            names = [missing_words(drawing, name) for name in model.missing]
+            names = [tr(missing_words(drawing, name)) for name in model.missing]
             more = len(names) - MOST_NAMED
             said = tr_n(
                 "The chart needs one more number: {names}.",
@@ -185,8 +186,8 @@ class InTime(QObject):
         if model is None:
             return
         drawing = model.plant.drawing
-        names = [drawing.name(each.id) for each in model.heat.sources]
-        stores = [drawing.name(each.id) for each in model.heat.coils]
+        names = [shown_told(drawing.name(each.id)) for each in model.heat.sources]
+        stores = [shown_told(drawing.name(each.id)) for each in model.heat.coils]
         self.player.show_track(self._track, self._levels(model), names, stores, limits(model))
         if self._standing is not None and self._standing.cut_off:
             self.player.choose_source(self._standing.cut_off[0].part)

@@ -294,9 +294,9 @@ class LiveView(QWidget):
         id = self.sheet.chosen_id
         decimal = QLocale().decimalPoint()
         if id is not None and id in standing.drawing.pipes:
-            self.bar.say(pipe_words(standing.drawing, id, standing.flows, decimal))
+            self.bar.say(tr(pipe_words(standing.drawing, id, standing.flows, decimal)))
             return
-        sentences = [cut_off_words(standing), standing.flows.fault, missing_words(standing)]
+        sentences = [cut_off_words(standing), tr(standing.flows.fault), missing_words(standing)]
         said = " ".join(each for each in sentences if each)
         if not said:
             said = tr("{how}.", how=stands(self._operated.plant.circuit, standing.positions))

@@ -26,7 +26,7 @@ from circuitcheck.editor.sheet.painting import Prepared
 from circuitcheck.editor.sheet.part_item import rect_of
 from circuitcheck.editor.sheet.read_only import Layer, ReadOnlySheet
 from circuitcheck.editor.theme import Theme
-from circuitcheck.editor.translating import tr
+from circuitcheck.editor.translating import shown_told, tr
 from circuitcheck.operating.standing import Standing
 from circuitcheck.report.flows import By
 
@@ -323,5 +323,5 @@ class OperatedSheet(ReadOnlySheet):
             "The drawing at work. Tab and arrow keys go from valve to valve, Space turns the one at hand, "
             "Escape leaves. The drawing itself is not changed here."
         )
-        name = "" if self._at is None else self._content.drawing.name(self._at)
+        name = "" if self._at is None else shown_told(self._content.drawing.name(self._at))
         self.setAccessibleDescription(f"{name}. {keys}" if name else keys)

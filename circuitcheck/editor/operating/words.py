@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from circuitcheck.circuit.joining import Circuit
-from circuitcheck.editor.translating import tr, tr_n
+from circuitcheck.editor.translating import shown_told, tr, tr_n
 from circuitcheck.figures.plant import Plant
 from circuitcheck.operating.positions import Positions, turnables, vessels
 from circuitcheck.operating.standing import Standing
@@ -37,7 +37,8 @@ def situation_name(name: str) -> str:
         "power off": tr("Power off"),
         "as drawn": tr("As drawn"),
     }
-    begun, colon, rest = name.partition(": ")
+    begun, colon, _ = name.partition(": ")
+    rest = tr(name).partition(": ")[2] if colon else ""
     return f"{known.get(begun, begun)}{colon}{rest}"
 
 
@@ -50,7 +51,7 @@ def rows(plant: Plant, positions: Positions) -> tuple[Row, ...]:
         for each in ways:
             if (each.way is Way.MOTOR) is not by_motor:
                 continue
-            name = circuit.drawing.name(each.part)
+            name = shown_told(circuit.drawing.name(each.part))
             if each.leg:
                 name = tr("{valve} to {leg}", valve=name, leg=each.leg)
             elif _drives_water(circuit, each.part) or _gives_heat(circuit, each.part):
@@ -60,7 +61,7 @@ def rows(plant: Plant, positions: Positions) -> tuple[Row, ...]:
     for part in vessels(plant):
         flooded = part in positions.flooded
         state = tr("no gas") if flooded else tr("with gas")
-        found.append(Row(part, "", circuit.drawing.name(part), state, flooded))
+        found.append(Row(part, "", shown_told(circuit.drawing.name(part)), state, flooded))
     return tuple(found)
 
 
@@ -68,10 +69,10 @@ def _drives(circuit: Circuit, positions: Positions) -> Iterator[Row]:
     for place in circuit.devices(Role.HEATS):
         heats = place.part in positions.firing
         state = tr("heats") if heats else tr("off")
-        yield Row(place.part, "", circuit.drawing.name(place.part), state, heats)
+        yield Row(place.part, "", shown_told(circuit.drawing.name(place.part)), state, heats)
     for place in circuit.devices(Role.PUMPS):
         runs = place.part in positions.running
-        name = circuit.drawing.name(place.part)
+        name = shown_told(circuit.drawing.name(place.part))
         if place.device.built_in:
             name = tr("{part}: its pump", part=name)
         yield Row(place.part, f"pump {place.part}", name, tr("runs") if runs else tr("stands"), runs)
@@ -98,7 +99,7 @@ def stands(circuit: Circuit, positions: Positions) -> str:
     running = [
         tr("the pump of {part}", part=drawing.name(place.part))
         if place.device.built_in
-        else drawing.name(place.part)
+        else shown_told(drawing.name(place.part))
         for place in circuit.devices(Role.PUMPS)
         if place.part in positions.running
     ]
@@ -109,7 +110,7 @@ def stands(circuit: Circuit, positions: Positions) -> str:
 
 def _passage(circuit: Circuit, label: str) -> str:
     part, _, leg = label.partition(":")
-    name = circuit.drawing.name(part)
+    name = shown_told(circuit.drawing.name(part))
     return tr("{valve} to {leg}", valve=name, leg=leg) if leg else name
 
 
@@ -130,7 +131,7 @@ def cut_off_words(standing: Standing) -> str:
         said.append(
             tr(
                 "{part} is cut off from {devices}.",
-                part=standing.drawing.name(part),
+                part=shown_told(standing.drawing.name(part)),
                 devices=tr(" and ").join(dict.fromkeys(devices)),
             )
         )

@@ -151,7 +151,7 @@ class ChoiceEditor(ArrowedComboBox):
         if self._field.default == UNKNOWN:
             return [
                 (Left.OUT, tr("not known")),
-                *((c, spoken(c)) for c in self._field.choices if c != UNKNOWN),
+                *((c, tr(spoken(c))) for c in self._field.choices if c != UNKNOWN),
             ]
         if self._field.has_default:
             known.append(
@@ -163,11 +163,11 @@ class ChoiceEditor(ArrowedComboBox):
                 )
             )
         if self._field.type is FieldType.SWITCH:
-            known += [(True, "yes"), (False, "no")]
+            known += [(True, tr("yes")), (False, tr("no"))]
         elif self._field.type is FieldType.REFERENCE:
             known += row.options
         else:
-            known += [(each, spoken(each)) for each in self._field.choices]
+            known += [(each, tr(spoken(each))) for each in self._field.choices]
         return [*known, (None, tr("not known"))]
 
     def _index_of(self, value: Any) -> int:
@@ -204,7 +204,7 @@ class ChecksEditor(QWidget):
         self._held = row.held
         entries: list[tuple[object, str]] = [*row.options]
         if not entries:
-            entries = [(each, spoken(each)) for each in self._field.choices]
+            entries = [(each, tr(spoken(each))) for each in self._field.choices]
         names_parts = self._field in (ACTS_ON, SAME_ROOM)
         if not names_parts:
             entries += [
@@ -240,7 +240,7 @@ class ChecksEditor(QWidget):
             self._grid.addWidget(plain.label(tr("none drawn yet"), "second"), 0, 0)
         for place, (value, words) in enumerate(entries):
             box = EdgedCheckBox(plain.action_text(words))
-            box.setAccessibleName(f"{self._field.label}: {words}")
+            box.setAccessibleName(f"{tr(self._field.label)}: {words}")
             box.clicked.connect(self._committer(value))
             self._boxes[value] = box
             self._grid.addWidget(box, place // columns, place % columns)
@@ -262,9 +262,9 @@ class ChecksEditor(QWidget):
 def editor_for(field: Field) -> NumberEditor | LineEditor | NoteEditor | ChoiceEditor | ChecksEditor:
     """The editor of a field, named for those who hear the window instead of seeing it."""
     made = _editor(field)
-    unit = f", {field.unit}" if field.unit else ""
-    made.setAccessibleName(f"{field.label}{unit}")
-    made.setAccessibleDescription(field.help)
+    unit = f", {tr(field.unit)}" if field.unit else ""
+    made.setAccessibleName(f"{tr(field.label)}{unit}")
+    made.setAccessibleDescription(tr(field.help))
     plain.set_tip(made, field.help)
     return made
 

@@ -43,7 +43,7 @@ class FindingCard(QFrame):
         super().__init__()
         self.setObjectName("card")
         self.setProperty("grade", str(finding.grade))
-        self.setAccessibleName(f"{title(finding)}, {grade_words(finding)}")
+        self.setAccessibleName(f"{tr(title(finding))}, {tr(grade_words(finding))}")
         self._drawing, self._theme = drawing, theme
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(12, 12, 16, 14)

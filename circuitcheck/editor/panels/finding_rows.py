@@ -81,19 +81,18 @@ class FindingsModel(QAbstractListModel):
                 return (
                     tr("{finding} (accepted)", finding=title(finding))
                     if index.row() in self._accepted
-                    else title(finding)
+                    else tr(title(finding))
                 )
             case Qt.ItemDataRole.DecorationRole:
                 return self._icons.get(finding.grade)
             case Qt.ItemDataRole.AccessibleTextRole:
                 accepted = tr(", accepted") if index.row() in self._accepted else ""
-                return (
-                    f"{grade_words(finding)}{accepted}: {title(finding)}. {message(self._drawing, finding)}"
-                )
+                words, sentence = tr(grade_words(finding)), tr(message(self._drawing, finding))
+                return f"{words}{accepted}: {tr(title(finding))}. {sentence}"
             case _ if role == FINDING:
                 return finding
             case _ if role == MESSAGE:
-                return message(self._drawing, finding)
+                return tr(message(self._drawing, finding))
         return None
 
     def flags(self, index: Index) -> Qt.ItemFlag:

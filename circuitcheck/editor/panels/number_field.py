@@ -32,7 +32,7 @@ class NumberField(QLineEdit):
         super().__init__(parent)
         self._field = field
         self._held = Held(Left.OUT)
-        self._unit = plain.label(field.unit, "second")
+        self._unit = plain.label(tr(field.unit), "second")
         self._unit.setParent(self)
         self._unit.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self._unit.setVisible(bool(field.unit))

@@ -113,8 +113,12 @@ class PartsList(QWidget):
 
 def _entries(drawing: Drawing) -> list[tuple[str, str, str]]:
     """Id, name and what it is, of all that is drawn."""
-    found = [(id, upper(drawing.name(id)), part.kind.title) for id, part in drawing.components.items()]
-    found += [(id, upper(drawing.name(id)), control.kind.title) for id, control in drawing.controls.items()]
+    found = [
+        (id, tr(upper(drawing.name(id))), tr(part.kind.title)) for id, part in drawing.components.items()
+    ]
+    found += [
+        (id, tr(upper(drawing.name(id))), tr(control.kind.title)) for id, control in drawing.controls.items()
+    ]
     for id, pipe in drawing.pipes.items():
         ends = (drawing.name(end.part) if isinstance(end, Joint) else tr("free end") for end in pipe.ends)
         found.append((id, upper(" to ".join(ends)), tr("Pipe")))

@@ -72,4 +72,4 @@ class Section(QWidget):
     def _show_arrow(self) -> None:
         folded = self.is_folded
         self._arrow.setArrowType(Qt.ArrowType.RightArrow if folded else Qt.ArrowType.DownArrow)
-        self._arrow.setAccessibleDescription("folded" if folded else "unfolded")
+        self._arrow.setAccessibleDescription(tr("folded") if folded else tr("unfolded"))

@@ -27,6 +27,7 @@ from circuitcheck.parts.kind import Group, Kind
 
 KIND = Qt.ItemDataRole.UserRole
 TITLE = Qt.ItemDataRole.UserRole + 1
+GROUP = Qt.ItemDataRole.UserRole + 2
 ROW_PX, GROUP_PX, INDENT_PX = 32, 30, 12
 GAP_PX, LEAST_PX = 10, 150
 STRIP_PX = 56
@@ -131,7 +132,7 @@ class Shelf(QWidget):
         for group in self._groups():
             group.setHidden(False)
             group.setSizeHint(0, QSize(0, GAP_PX if strip else GROUP_PX))
-            group.setExpanded(strip or group.data(0, TITLE) in OPEN_AT_FIRST)
+            group.setExpanded(strip or group.data(0, GROUP) in OPEN_AT_FIRST)
         for item in self._kind_items():
             item.setText(0, "" if strip else item.data(0, TITLE))
         self._show_counts()
@@ -168,8 +169,9 @@ class Shelf(QWidget):
 
     def _fill(self) -> None:
         for group, members in shelf():
-            head = QTreeWidgetItem([group.value])
-            head.setData(0, TITLE, group.value)
+            head = QTreeWidgetItem([tr(group.value)])
+            head.setData(0, TITLE, tr(group.value))
+            head.setData(0, GROUP, group.value)
             head.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable)
             head.setFont(0, scaled(self.font(), 0.95, strong=True))
             head.setSizeHint(0, QSize(0, GROUP_PX))
@@ -185,7 +187,7 @@ class Shelf(QWidget):
             for item in _children(group):
                 item.setHidden(item.data(0, KIND) not in found)
             group.setHidden(all(item.isHidden() for item in _children(group)))
-            group.setExpanded(bool(typed.strip()) or group.data(0, TITLE) in OPEN_AT_FIRST)
+            group.setExpanded(bool(typed.strip()) or group.data(0, GROUP) in OPEN_AT_FIRST)
         self._show_counts()
 
     def _show_counts(self) -> None:
@@ -209,12 +211,12 @@ class Shelf(QWidget):
 
 
 def _kind_item(kind: Kind) -> QTreeWidgetItem:
-    item = QTreeWidgetItem([kind.title])
+    item = QTreeWidgetItem([tr(kind.title)])
     item.setData(0, KIND, kind.name)
-    item.setData(0, TITLE, kind.title)
-    item.setData(0, Qt.ItemDataRole.ToolTipRole, plain.tip_text(f"{kind.title}. {kind.summary}"))
-    item.setData(0, Qt.ItemDataRole.AccessibleTextRole, kind.title)
-    item.setData(0, Qt.ItemDataRole.AccessibleDescriptionRole, kind.summary)
+    item.setData(0, TITLE, tr(kind.title))
+    item.setData(0, Qt.ItemDataRole.ToolTipRole, plain.tip_text(f"{tr(kind.title)}. {tr(kind.summary)}"))
+    item.setData(0, Qt.ItemDataRole.AccessibleTextRole, tr(kind.title))
+    item.setData(0, Qt.ItemDataRole.AccessibleDescriptionRole, tr(kind.summary))
     item.setSizeHint(0, QSize(0, ROW_PX))
     return item
 

@@ -114,12 +114,12 @@ class AcceptedPage(Page):
 
     def _card(self, drawing: Drawing, each: Accepted) -> Card:
         acceptance = each.acceptance
-        name = title(each.finding) if each.finding else acceptance.check.replace("-", " ")
+        name = tr(title(each.finding)) if each.finding else acceptance.check.replace("-", " ")
         card = Card(f"{tr(_WORDS[each.standing])}: {name}")
         card.column.addWidget(plain.label(tr(_WORDS[each.standing]), "grade", wrap=True))
         card.say(name, "strong")
         if each.finding is not None:
-            card.say(message(drawing, each.finding), "second")
+            card.say(tr(message(drawing, each.finding)), "second")
         elif acceptance.on:
             card.say(tr("On: ") + ", ".join(pinned_name(drawing, id) for id in acceptance.on), "second")
         card.say(acceptance.reason or tr("No reason given"))

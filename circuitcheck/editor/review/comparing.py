@@ -83,7 +83,7 @@ class Comparing(QObject):
         try:
             old = read(path)
         except DrawingError as error:
-            details = "\n".join(fault.message for fault in error.faults)
+            details = "\n".join(tr(fault.message) for fault in error.faults)
             plain.message(
                 self._window, tr("{file} cannot be read as a drawing.", file=path.name), details=details
             ).exec()

@@ -108,7 +108,11 @@ class NoteCard(Card):
 
     def __init__(self, drawing: Drawing, note: Note) -> None:
         super().__init__(
-            tr("Note by {author}, {state}", author=note.author or tr("no name"), state=tr(note.state))
+            tr(
+                "Note by {author}, {state}",
+                author=note.author or tr("no name"),
+                state=tr("open") if note.state == OPEN else tr("settled"),
+            )
         )
         self.box: QPlainTextEdit = text_box(tr("Answer"))
         self._id = note.id

@@ -14,7 +14,7 @@ from circuitcheck.review.holding import Held
 from circuitcheck.review.record import CANNOT_PROVE, COVERS
 from circuitcheck.review.words import held_lines, record_title
 
-DECISIONS = ("accepted", later("accepted with remarks"), later("returned for changes"))
+DECISIONS = (later("accepted"), later("accepted with remarks"), later("returned for changes"))
 MOST_LINES = 30
 STATES = {"holds": later("✓ Holds"), "broken": later("✕ Broken"), "incomplete": later("? Incomplete")}
 NONE_YET = later("No review record has been made of this drawing.")
@@ -33,7 +33,9 @@ class RecordPage(Page):
         self.role.setPlaceholderText(tr("Your role, such as supervisor"))
         self.role.setAccessibleName(tr("Your role"))
         self.decision = QComboBox()
-        self.decision.addItems(DECISIONS)
+        for each in DECISIONS:
+            # The file keeps the word in English, whatever language the window speaks.
+            self.decision.addItem(tr(each), each)
         self.decision.setAccessibleName(tr("Decision"))
         self.remarks = text_box(tr("Remarks"))
         self.sign = button(
@@ -73,17 +75,17 @@ class RecordPage(Page):
     def _card(self, held: Held) -> Card:
         card = Card(f"{STATES[held.state]}: {record_title(held)}")
         card.setProperty("grade", "danger" if held.state == "broken" else "")
-        state = plain.label(STATES[held.state], "grade")
+        state = plain.label(tr(STATES[held.state]), "grade")
         state.setProperty("grade", "danger" if held.state == "broken" else "")
         card.column.addWidget(state)
-        card.say(record_title(held), "strong")
+        card.say(tr(record_title(held)), "strong")
         if held.review.remarks:
             card.say(held.review.remarks)
         for line in held_lines(held, MOST_LINES):
-            card.say(line, "second")
+            card.say(tr(line), "second")
         if held.since is not None and not held.since.is_nothing:
             card.row(button(tr("Show what changed"), lambda: self.compared.emit(held)))
         return card
 
     def _sign(self) -> None:
-        self.signed.emit(self.role.text(), self.decision.currentText(), self.remarks.toPlainText())
+        self.signed.emit(self.role.text(), str(self.decision.currentData()), self.remarks.toPlainText())

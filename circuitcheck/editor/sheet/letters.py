@@ -16,6 +16,7 @@ from circuitcheck.editor.sheet.gestures.draw_pipe import DrawPipe
 from circuitcheck.editor.sheet.gestures.place import Place
 from circuitcheck.editor.sheet.hands import Hands
 from circuitcheck.editor.sheet.stage import Stage
+from circuitcheck.editor.translating import tr
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import kinds
 
@@ -115,7 +116,7 @@ class Letters:
 @cache
 def _beginnings() -> frozenset[str]:
     """The first two letters of each word of a part's name."""
-    return frozenset(word[:2] for kind in kinds().values() for word in kind.title.casefold().split())
+    return frozenset(word[:2] for kind in kinds().values() for word in tr(kind.title).casefold().split())
 
 
 def _is_letter(event: QKeyEvent) -> bool:

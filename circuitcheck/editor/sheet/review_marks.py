@@ -18,6 +18,7 @@ from PySide6.QtWidgets import QGraphicsScene
 from circuitcheck.drawing.value import Component, Control, Drawing
 from circuitcheck.editor.sheet.content import Content
 from circuitcheck.editor.sheet.marks_item import MarksItem
+from circuitcheck.editor.translating import shown_told
 from circuitcheck.geometry import Point
 from circuitcheck.picture import paths
 from circuitcheck.picture.labels import Rect, overlap
@@ -267,7 +268,9 @@ def _frame(box: QRectF, out: float) -> Path:
 
 
 def _ghost_name(old: Drawing, id: str, box: QRectF) -> TextMark:
-    return TextMark(old.name(id), box.center().x(), box.center().y() + 4, "ink_2", 12, 500, "middle", 3)
+    return TextMark(
+        shown_told(old.name(id)), box.center().x(), box.center().y() + 4, "ink_2", 12, 500, "middle", 3
+    )
 
 
 def _box(thing: Component | Control) -> QRectF:

@@ -12,6 +12,8 @@ from circuitcheck.arrangements.catalogue import arrangements
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.drawing.fields import CONTROL_FIELDS, DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
 from circuitcheck.editor.appearance import Appearance
+from circuitcheck.editor.document import ENDING
+from circuitcheck.editor.files import called
 from circuitcheck.editor.fill_in.asked import Shown
 from circuitcheck.editor.language import NAMES, Language
 from circuitcheck.editor.translating import IS_TRANSLATED
@@ -20,10 +22,22 @@ from circuitcheck.finding import Grade
 from circuitcheck.lessons.catalogue import faults
 from circuitcheck.parts.catalogue import kinds
 from circuitcheck.parts.kind import Field, FieldType, Group
+from circuitcheck.report.flows import By
+from circuitcheck.shipped import data_path
 from circuitcheck.told import spoken
 
 ROOT = Path(circuitcheck.__file__).parent
-MARKS = {"tr": 1, "tr_n": 2, "later": 1, "worded": 1, "worded_n": 2, "a_word": 1, "worded_of": 1, "Says": 1}
+MARKS = {
+    "tr": 1,
+    "tr_n": 2,
+    "later": 1,
+    "worded": 1,
+    "worded_n": 2,
+    "a_word": 1,
+    "worded_of": 1,
+    "Says": 1,
+    "says": 1,
+}
 """Functions whose first so many arguments are texts."""
 ALL_PROSE = {"checks": "checks", "figures": "figures"}
 """Rows of which every literal that reads like a text can be shown, and the sections they stand in."""
@@ -73,6 +87,8 @@ def _each() -> Iterator[tuple[str, str]]:
         yield "checks/sources", check.lesson.source
     for fault in faults().values():
         yield "lessons/slips", fault.happens
+    for sample in sorted(data_path("samples").glob(f"*{ENDING}")):
+        yield "samples", called(sample)
 
 
 def _window() -> Iterator[tuple[str, str]]:
@@ -80,7 +96,7 @@ def _window() -> Iterator[tuple[str, str]]:
         folder = path.relative_to(ROOT / "editor").parts[0].removesuffix(".py")
         for text in marked(_tree(path)):
             yield f"window/{folder}" if path.parent != ROOT / "editor" else "window", text
-    for each in (*Appearance, *Shown):
+    for each in (*Appearance, *Shown, *By):
         yield "window", each.value
     yield "window", NAMES[Language.SYSTEM]
 

@@ -15,7 +15,7 @@ from circuitcheck.editor.translating import later, tr
 from circuitcheck.geometry import Point
 from circuitcheck.parts.kind import Kind
 from circuitcheck.picture.marks import SQUARE_PX
-from circuitcheck.told import lower
+from circuitcheck.told import a_word, lower, worded
 
 
 class Place(Gesture):
@@ -96,7 +96,9 @@ class Place(Gesture):
         )
         self.stage.overlay.show_joints(())
         self.stage.remember_placed(self.kind.name)
-        self.stage.commit(f"{verb} {self.kind.title.lower()}", drawing, {id})
+        self.stage.commit(
+            worded("{verb} {what}", verb=a_word(verb), what=lower(self.kind.title)), drawing, {id}
+        )
         self.drawing_changed()
         self.done = not again
         if again:

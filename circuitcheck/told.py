@@ -83,7 +83,7 @@ def worded_n(one: str, many: str, count: int, /, **values: object) -> Told:
 
 def a_word(text: str) -> Told:
     """A text of the program's own that stands by itself or as a value in another."""
-    return Told(text, lambda tongue: tongue.text(text))
+    return text if isinstance(text, Told) else Told(text, lambda tongue: tongue.text(text))
 
 
 def spoken(value: str) -> Told:

@@ -70,7 +70,7 @@ class Live(QObject):
         group = QActionGroup(self)
         found = {}
         for by in By:
-            action = _action(window, by.value, "", tr("By the pipes: {what}", what=tr(by.value)))
+            action = _action(window, tr(by.value), "", tr("By the pipes: {what}", what=tr(by.value)))
             action.setCheckable(True)
             action.setData(by)
             group.addAction(action)

@@ -185,7 +185,7 @@ def usual_moves(body: SolvedBody, run: Run, of: Callable[[Run], float | None], w
         moved = of(other.runs[run.row])
         share = 0.0 if moved is None else moved / own - 1
         if abs(share) >= LITTLE:
-            yield Moves(f"{USUAL} ({what})", by, share)
+            yield Moves(worded("{usual} ({what})", usual=USUAL, what=what), by, share)
 
 
 def head_m(body: SolvedBody, pascals: float) -> float:

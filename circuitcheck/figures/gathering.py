@@ -6,6 +6,8 @@ from typing import TYPE_CHECKING, Any
 
 from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS
 from circuitcheck.figures.figure import Input
+from circuitcheck.parts.kind import FieldType
+from circuitcheck.told import a_word, spoken
 
 if TYPE_CHECKING:
     from circuitcheck.drawing.measuring import Measure
@@ -96,7 +98,8 @@ class Gathering:
                 self.lacks(where)
             return None
         origin = f"given {where}" if given else f"usual value {where}"
-        self.add(symbol, name or field.label, _plain(value), field.unit, origin)
+        shown = spoken(str(value)) if field.type is FieldType.CHOICE else _plain(value)
+        self.add(symbol, name or field.label, shown, field.unit, origin)
         return value
 
     def _measure(
@@ -112,5 +115,5 @@ class Gathering:
 
 def _plain(value: Any) -> float | str:
     if isinstance(value, bool):
-        return "yes" if value else "no"
+        return a_word("yes") if value else a_word("no")
     return float(value) if isinstance(value, int | float) else str(value)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from circuitcheck.figures.figure import Figure, Moves, Result
 from circuitcheck.figures.gathering import Gathering
-from circuitcheck.told import a_word
+from circuitcheck.told import a_word, strung
 
 MISSING = a_word("Numbers are missing.")
 
@@ -32,7 +32,7 @@ class Telling:
         moves: Iterable[Moves] = (),
     ) -> Figure:
         """The figure with its results. `more_limits` goes on from the limits that all subjects have."""
-        limits = f"{self.limits} {more_limits}".strip()
+        limits = strung((a_word(self.limits), more_limits), " ") if more_limits else self.limits
         return Figure(
             self.name,
             self.title,

@@ -31,7 +31,7 @@ COLUMNS = (
     "bends_not_known",
     "ids",
 )
-PIPE, TEES = "Pipe", "Tees"
+PIPE, TEES = a_word("Pipe"), a_word("Tees")
 WIDTH = 96
 MOST_NAMED, MOST_IN_NOTES = 8, 60
 

@@ -21,6 +21,7 @@ from circuitcheck.report.as_json import escaped
 from circuitcheck.report.plain import cell, plain
 from circuitcheck.shipped import version
 from circuitcheck.storage.reading import DrawingError, read
+from circuitcheck.told import a_word, told_number, worded
 
 WIDTH = 96
 COLUMNS = (
@@ -171,10 +172,14 @@ def moves_lines(moves: Sequence[Moves]) -> Iterator[str]:
 def moved_words(shares: Sequence[float]) -> str:
     """What moves of these shares do: `would move the result by +2.3%`."""
     if not all(isfinite(share) for share in shares):
-        return "would leave no figure: what it is worked by does not hold then"
+        return a_word("would leave no figure: what it is worked by does not hold then")
     ends = (min(shares, key=abs), max(shares, key=abs))
     least, most = (f"{share:+.1%}".replace("-", "−") for share in ends)
-    return f"would move the result by {least if least == most else f'{least} to {most}'}"
+    if least == most:
+        return worded("would move the result by {share}", share=told_number(least))
+    return worded(
+        "would move the result by {least} to {most}", least=told_number(least), most=told_number(most)
+    )
 
 
 def shown(each: Input | Result) -> tuple[str, str]:

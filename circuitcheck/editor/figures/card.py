@@ -62,7 +62,7 @@ class FigureCard(QFrame):
                 self._text(line)
         self._inputs(figure)
         self._rests(figure)
-        for heading, text in ((tr("Holds"), figure.limits), (tr("Source"), figure.source)):
+        for heading, text in ((tr("Holds"), tr(figure.limits)), (tr("Source"), tr(figure.source))):
             if text:
                 self._heading(heading)
                 self._text(text, "second")

@@ -11,6 +11,7 @@ from circuitcheck.figures.figure import Figure, Input, Moves, Result
 from circuitcheck.report.sizes import figure_text, moved_words, shown
 from circuitcheck.report.wording import fields_of, missing_words, upper
 from circuitcheck.report.wording import spoken as spoken_value
+from circuitcheck.told import a_word
 
 MOST_RESULTS = 3
 """So many results stand in a row that is not opened."""
@@ -91,6 +92,8 @@ def origin(drawing: Drawing, said: str) -> Origin:
                 return Origin(tr(words), place)
     if said.startswith("figure "):
         return Origin(tr("from the figure"), figure=said.removeprefix("figure "))
+    if said.startswith("usual value, "):
+        return Origin(tr("Usual value, {source}", source=a_word(said.removeprefix("usual value, "))))
     if said.startswith("rule "):
         book, _, name = said.removeprefix("rule ").partition(": ")
         return Origin(
@@ -110,7 +113,7 @@ def rests(drawing: Drawing, moves: Sequence[Moves], decimal: str = ".") -> tuple
     for each in moves:
         place = _field(drawing, each.field)
         name = field_words(drawing, place) if place else tr(upper(each.field))
-        moved = moved_words([each.share]).replace(".", decimal).replace("%", "\u00a0%")
+        moved = tr(moved_words([each.share])).replace("%", "\u00a0%")
         found.append(Rests(f"{name}: {tr(each.by)} {moved}.", place))
     return tuple(found)
 

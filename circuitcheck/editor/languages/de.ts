@@ -942,6 +942,16 @@
 <translation>aus der Berechnung</translation>
 </message>
 <message>
+<source>Usual value, {source}</source>
+<extracomment>window/figures</extracomment>
+<translation>Üblicher Wert, {source}</translation>
+</message>
+<message>
+<source>usual value,</source>
+<extracomment>window/figures</extracomment>
+<translation>üblicher Wert,</translation>
+</message>
+<message>
 <source>rule book {book}, {name}</source>
 <extracomment>window/figures</extracomment>
 <translation>Regelwerk {book}, {name}</translation>
@@ -3554,7 +3564,7 @@
 <message>
 <source>settled</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>erledigt</translation>
 </message>
 <message>
 <source>Answer</source>
@@ -3639,7 +3649,7 @@
 <message>
 <source>accepted</source>
 <extracomment>window/review</extracomment>
-<translation type="unfinished" />
+<translation>angenommen</translation>
 </message>
 <message>
 <source>accepted with remarks</source>
@@ -6564,7 +6574,7 @@
 <message>
 <source>secured</source>
 <extracomment>report</extracomment>
-<translation type="unfinished" />
+<translation>gesichert</translation>
 </message>
 <message>
 <source>No one valve does it alone.</source>
@@ -6737,6 +6747,11 @@
 <translation>Nichts ist in Betrieb.</translation>
 </message>
 <message>
+<source>Tees</source>
+<extracomment>report</extracomment>
+<translation>T-Stücke</translation>
+</message>
+<message>
 <source>copper pipe</source>
 <extracomment>report</extracomment>
 <translation>Kupferrohr</translation>
@@ -6865,6 +6880,21 @@
 <source>and {ids} more</source>
 <extracomment>report</extracomment>
 <translation>und {ids} weitere</translation>
+</message>
+<message>
+<source>would leave no figure: what it is worked by does not hold then</source>
+<extracomment>report</extracomment>
+<translation>ließe kein Ergebnis übrig: Die Rechnung gälte dann nicht mehr</translation>
+</message>
+<message>
+<source>would move the result by {share}</source>
+<extracomment>report</extracomment>
+<translation>würde das Ergebnis um {share} ändern</translation>
+</message>
+<message>
+<source>would move the result by {least} to {most}</source>
+<extracomment>report</extracomment>
+<translation>würde das Ergebnis um {least} bis {most} ändern</translation>
 </message>
 <message>
 <source>Set {field}</source>
@@ -9527,11 +9557,6 @@
 <translation>wie eingestellt</translation>
 </message>
 <message>
-<source>usual value,</source>
-<extracomment>figures</extracomment>
-<translation>üblicher Wert,</translation>
-</message>
-<message>
 <source>{part}: {how}</source>
 <extracomment>figures</extracomment>
 <translation>{part}: {how}</translation>
@@ -9567,9 +9592,19 @@
 <translation>doppelt so viel</translation>
 </message>
 <message>
+<source>{usual} ({what})</source>
+<extracomment>figures</extracomment>
+<translation>{usual} ({what})</translation>
+</message>
+<message>
 <source>Output of {part} at 50 K</source>
 <extracomment>figures</extracomment>
 <translation>Leistung von {part} bei 50 K</translation>
+</message>
+<message>
+<source>Exponent</source>
+<extracomment>figures</extracomment>
+<translation>Exponent</translation>
 </message>
 <message>
 <source>EN 442-2: usual for radiators</source>
@@ -9585,6 +9620,11 @@
 <source>the room thermostat beside {name}</source>
 <extracomment>figures</extracomment>
 <translation>der Raumthermostat bei {name}</translation>
+</message>
+<message>
+<source>Room</source>
+<extracomment>figures</extracomment>
+<translation>Raum</translation>
 </message>
 <message>
 <source>usual value</source>
@@ -10407,9 +10447,19 @@ q = m g / A</translation>
 <translation>Gewicht gefüllt</translation>
 </message>
 <message>
+<source>Load</source>
+<extracomment>figures/worked</extracomment>
+<translation>Last</translation>
+</message>
+<message>
 <source>The load on each square metre is not told for want of {store}.diameter_mm.</source>
 <extracomment>figures/worked</extracomment>
 <translation>Die Last je Quadratmeter ist nicht angegeben, weil {store}.diameter_mm fehlt.</translation>
+</message>
+<message>
+<source>Footprint</source>
+<extracomment>figures/worked</extracomment>
+<translation>Standfläche</translation>
 </message>
 <message>
 <source>Load on the footprint</source>
@@ -10458,6 +10508,11 @@ Pumpe: Δp = ρ g H0 (1 − (Q/Q0)²)</translation>
 <source>in no situation does a pump run</source>
 <extracomment>figures/worked</extracomment>
 <translation>in keinem Betriebszustand läuft eine Pumpe</translation>
+</message>
+<message>
+<source>{situation}: {part}</source>
+<extracomment>figures/worked</extracomment>
+<translation>{situation}: {part}</translation>
 </message>
 <message>
 <source>{situation}: fastest, in {fastest}</source>
@@ -10641,6 +10696,11 @@ Gegenprobe: 0,0491 × V / (1 − (p0 + 1) / (psv − 0,35 + 1)), × 0,8 unter 88
 <translation>Höchster Druck am Gefäß</translation>
 </message>
 <message>
+<source>Swell</source>
+<extracomment>figures/worked</extracomment>
+<translation>Ausdehnung</translation>
+</message>
+<message>
 <source>Charge, at least</source>
 <extracomment>figures/worked</extracomment>
 <translation>Vordruck, mindestens</translation>
@@ -10813,6 +10873,11 @@ nötige Förderhöhe = Σ Δp auf dem Kreis mit dem größten Verlust</translati
 <translation>berechnet: P / (ρ c ΔT)</translation>
 </message>
 <message>
+<source>Decides</source>
+<extracomment>figures/worked</extracomment>
+<translation>Maßgebend</translation>
+</message>
+<message>
 <source>{decides}, in {run}</source>
 <extracomment>figures/worked</extracomment>
 <translation>{decides}, {run}</translation>
@@ -10925,6 +10990,11 @@ was die Zapfstellen verlangen, aus ihren Belastungswerten und der größten (EN 
 <translation>Betriebszustände mit geforderter Heizung: Beim Nachlauf ist der Wärmeerzeuger aus, und hinter einer Heizschlange oder einem Wärmeübertrager wird die Wärme aufgenommen. Handventile offen, Thermostatköpfe und Heizflächen mit Handrad geschlossen; Pfeile richtig herum. Wo ein Überströmventil der einzige Umweg ist, zählt sein Wasser nur, solange es offen ist.</translation>
 </message>
 <message>
+<source>Vmin</source>
+<extracomment>figures/worked</extracomment>
+<translation>Vmin</translation>
+</message>
+<message>
 <source>Content that must circulate</source>
 <extracomment>figures/worked</extracomment>
 <translation>Inhalt, der umlaufen muss</translation>
@@ -10938,6 +11008,11 @@ was die Zapfstellen verlangen, aus ihren Belastungswerten und der größten (EN 
 <source>hot water alone takes its heat, and what is behind a coil takes it up</source>
 <extracomment>figures/worked</extracomment>
 <translation>Warmwasser allein nimmt seine Wärme, und was hinter einer Heizschlange liegt, nimmt sie auf</translation>
+</message>
+<message>
+<source>Vround</source>
+<extracomment>figures/worked</extracomment>
+<translation>Vum</translation>
 </message>
 <message>
 <source>Goes round, {name}</source>
@@ -11099,6 +11174,11 @@ bleibt an der höchsten Zapfstelle = Fließdruck − 0,0981 bar je Meter Höhe</
 <translation>Was ein Vollbad braucht</translation>
 </message>
 <message>
+<source>Baths</source>
+<extracomment>figures/worked</extracomment>
+<translation>Vollbäder</translation>
+</message>
+<message>
 <source>Least temperature against legionella</source>
 <extracomment>figures/worked</extracomment>
 <translation>Mindesttemperatur gegen Legionellen</translation>
@@ -11112,6 +11192,11 @@ bleibt an der höchsten Zapfstelle = Fließdruck − 0,0981 bar je Meter Höhe</
 <source>stored below {least:g} °C: legionella may grow</source>
 <extracomment>figures/worked</extracomment>
 <translation>gespeichert unter {least:g} °C: Legionellen können wachsen</translation>
+</message>
+<message>
+<source>Legionella</source>
+<extracomment>figures/worked</extracomment>
+<translation>Legionellen</translation>
 </message>
 <message>
 <source>Velocity in each pipe</source>
@@ -11445,6 +11530,16 @@ Festpunkt: das Ausdehnungsgefäß (Fülldruck kalt; heiß nach Boyle) oder der o
 <translation>{said} bei {hottest_c:.4g} °C, um</translation>
 </message>
 <message>
+<source>all at rest</source>
+<extracomment>figures/worked</extracomment>
+<translation>alles in Ruhe</translation>
+</message>
+<message>
+<source>{part}, {situation}</source>
+<extracomment>figures/worked</extracomment>
+<translation>{part}, {situation}</translation>
+</message>
+<message>
 <source>Gauge of {name}</source>
 <extracomment>figures/worked</extracomment>
 <translation>Manometer von {name}</translation>
@@ -11695,6 +11790,11 @@ to spare = Q − Qmin</source>
 Reserve = Q − Qmin</translation>
 </message>
 <message>
+<source>Qmin</source>
+<extracomment>figures/worked</extracomment>
+<translation>Qmin</translation>
+</message>
+<message>
 <source>Set difference of {bypass}</source>
 <extracomment>figures/worked</extracomment>
 <translation>Eingestellte Druckdifferenz von {bypass}</translation>
@@ -11723,6 +11823,11 @@ Reserve = Q − Qmin</translation>
 <source>{situation}: of it through {bypass}</source>
 <extracomment>figures/worked</extracomment>
 <translation>{situation}: davon durch {bypass}</translation>
+</message>
+<message>
+<source>{situation}: {what}</source>
+<extracomment>figures/worked</extracomment>
+<translation>{situation}: {what}</translation>
 </message>
 <message>
 <source>Heat the store loses while it stands</source>
@@ -11826,6 +11931,11 @@ ein Manometer, kalt = pfüll − 0,0981 × (seine Höhe − die des Gefäßes)</
 <source>0.2 bar instead of 0.3 (least fill pressure)</source>
 <extracomment>figures/worked</extracomment>
 <translation>0,2 bar statt 0,3 (Mindestfülldruck)</translation>
+</message>
+<message>
+<source>given heights, {part}</source>
+<extracomment>figures/worked</extracomment>
+<translation>angegebene Höhen, {part}</translation>
 </message>
 <message>
 <source>Pressure at {part}</source>
@@ -11941,7 +12051,7 @@ nach 70 % Entnahme: t = 0,7 Q / min(Ps, Pc)</translation>
 final = share × prv</source>
 <extracomment>figures/worked</extracomment>
 <translation>Ausdehnung = C × (ρ(t1) / ρ(t2) − 1)
-Enddruck = Anteil × psv</translation>
+Enddruck = Anteil × prv</translation>
 </message>
 <message>
 <source>a vessel as drawn takes V × ((charge + 1) / (fill + 1) − (charge + 1) / (final + 1))</source>
@@ -11971,7 +12081,7 @@ Enddruck = Anteil × psv</translation>
 <message>
 <source>worked: share × prv</source>
 <extracomment>figures/worked</extracomment>
-<translation>berechnet: Anteil × psv</translation>
+<translation>berechnet: Anteil × prv</translation>
 </message>
 <message>
 <source>nothing that feeds the store is drawn</source>
@@ -12173,6 +12283,11 @@ t = V / q, q = 0,1 l/s je Belastungswert oder der Warmwasser-Volumenstrom des W�
 <source>Pipe that goes cold</source>
 <extracomment>figures/worked</extracomment>
 <translation>Rohr, das auskühlt</translation>
+</message>
+<message>
+<source>Wait</source>
+<extracomment>figures/worked</extracomment>
+<translation>Wartezeit</translation>
 </message>
 <message>
 <source>Limit by the WFR guidance, G18.4</source>
@@ -12421,6 +12536,26 @@ e = ρ(Füllung) / ρ(t) − 1</translation>
 <translation>die Temperaturen liegen außerhalb von {least_c:g} bis {most_c:g} °C, für die die Formeln gelten</translation>
 </message>
 <message>
+<source>no flow</source>
+<extracomment>figures/worked</extracomment>
+<translation>kein Durchfluss</translation>
+</message>
+<message>
+<source>laminar</source>
+<extracomment>figures/worked</extracomment>
+<translation>laminar</translation>
+</message>
+<message>
+<source>between laminar and turbulent</source>
+<extracomment>figures/worked</extracomment>
+<translation>zwischen laminar und turbulent</translation>
+</message>
+<message>
+<source>Colebrook-White</source>
+<extracomment>figures/worked</extracomment>
+<translation>Colebrook-White</translation>
+</message>
+<message>
 <source>What each emitter's and coil's valve has to take up so that all get their design flow, as a kv to set, and what pressure stands across thermostatic heads, at design and when all of them have shut. What is not balanced starves the far rooms; a head under too much pressure whistles.</source>
 <extracomment>figures/about</extracomment>
 <translation>Was das Ventil jeder Heizfläche und Heizschlange aufnehmen muss, damit alle ihren Auslegungsvolumenstrom bekommen, als einzustellender Kv-Wert, und welcher Druck an Thermostatköpfen liegt, bei Auslegung und wenn alle geschlossen haben. Was nicht abgeglichen ist, lässt die entfernten Räume darben; ein Kopf unter zu viel Druck pfeift.</translation>
@@ -12566,6 +12701,22 @@ e = ρ(Füllung) / ρ(t) − 1</translation>
 <translation>Wie lange ein Speicher von kalt an braucht und um 70 % Entnahme zu ersetzen: So lange wartet der Haushalt auf das nächste Bad. Zwei Grenzen gelten zugleich: Der Wärmeerzeuger gibt nicht mehr als seine Leistung, und die Heizschlange überträgt nicht mehr als die ihre; die kleinere zählt, und mehr vom anderen zu kaufen ändert nichts.</translation>
 </message>
 <message>
+<source>V = swell / ((charge + 1) / (fill + 1) - (charge + 1) / (final + 1))</source>
+<extracomment>figures/worked</extracomment>
+<translation>V = Ausdehnung / ((Vordruck + 1) / (Fülldruck + 1) - (Vordruck + 1) / (Enddruck + 1))</translation>
+</message>
+<message>
+<source>swell = C × (ρ(t1) / ρ(t2) − 1)
+final = share × prv
+V = swell / ((charge + 1) / (fill + 1) - (charge + 1) / (final + 1))
+a vessel as drawn takes V × ((charge + 1) / (fill + 1) − (charge + 1) / (final + 1))</source>
+<extracomment>figures/worked</extracomment>
+<translation>Ausdehnung = C × (ρ(t1) / ρ(t2) − 1)
+Enddruck = Anteil × prv
+V = Ausdehnung / ((Vordruck + 1) / (Fülldruck + 1) - (Vordruck + 1) / (Enddruck + 1))
+ein Gefäß wie gezeichnet nimmt auf: V × ((Vordruck + 1) / (Fülldruck + 1) − (Vordruck + 1) / (Enddruck + 1))</translation>
+</message>
+<message>
 <source>Expansion vessel of a mains-fed store</source>
 <extracomment>figures/about</extracomment>
 <translation>Ausdehnungsgefäß eines geschlossenen Speichers</translation>
@@ -12579,6 +12730,11 @@ e = ρ(Füllung) / ρ(t) − 1</translation>
 <source>By how many litres the water of a circuit grows from being filled cold to its highest temperature. Water cannot be squeezed: the expansion vessel, or the feed cistern of an open circuit, must find room for it.</source>
 <extracomment>figures/about</extracomment>
 <translation>Um wie viele Liter das Wasser eines Kreises wächst, vom kalten Füllen bis zur höchsten Temperatur. Wasser lässt sich nicht zusammendrücken: Das Ausdehnungsgefäß, oder der Vorlagebehälter eines offenen Kreises, muss Raum dafür haben.</translation>
+</message>
+<message>
+<source>Test: BS 5449 as taught in trade textbooks: 1.5 times the normal working pressure, after 30 minutes to settle; BS EN 14336 (from memory): at least 1.3 times; used: the higher. Inhibitor: common practice, no source: a litre for each 100 litres; the supplier's dose comes first. BS 7593:2019: cleaned and flushed, inhibitor, a filter, the water tested every year and dosed anew or fully tested every five.</source>
+<extracomment>figures/worked</extracomment>
+<translation>Probe: BS 5449 wie in Fachbüchern gelehrt: das 1,5-Fache des üblichen Betriebsdrucks, nach 30 Minuten Ruhe; BS EN 14336 (aus dem Gedächtnis): mindestens das 1,3-Fache; angewandt: der höhere. Inhibitor: übliche Praxis, ohne Quelle: ein Liter je 100 Liter; die Dosierung des Lieferanten geht vor. BS 7593:2019: gereinigt und gespült, Inhibitor, ein Filter, das Wasser jedes Jahr geprüft und alle fünf Jahre neu dosiert oder vollständig geprüft.</translation>
 </message>
 <message>
 <source>Pressure test and treatment of the heating water</source>
@@ -12599,6 +12755,16 @@ e = ρ(Füllung) / ρ(t) − 1</translation>
 <source>How much water each body of heating water holds, part by part. The vessel, the inhibitor, the filling and the heat source's least content all begin with it. What is not known is named, never guessed.</source>
 <extracomment>figures/about</extracomment>
 <translation>Wie viel Wasser jedes Heizwasser enthält, Bauteil für Bauteil. Ausdehnungsgefäß, Inhibitor, Füllen und Mindestinhalt des Wärmeerzeugers beginnen alle damit. Was nicht bekannt ist, wird genannt und nie geschätzt.</translation>
+</message>
+<message>
+<source>Lange's Handbook of Chemistry, Table 5.13: propylene glycol by volume</source>
+<extracomment>figures/worked</extracomment>
+<translation>Lange’s Handbook of Chemistry, Tabelle 5.13: Propylenglykol nach Volumen</translation>
+</message>
+<message>
+<source>the water holds glycol, and what is published here is a few points of 30 % by volume, and the drawing does not say which glycol; ask its supplier for density, heat capacity, viscosity and swell</source>
+<extracomment>figures/worked</extracomment>
+<translation>das Wasser enthält Glykol; veröffentlicht sind hier nur einige Punkte für 30 % nach Volumen, und die Zeichnung sagt nicht, welches Glykol es ist; fragen Sie den Lieferanten nach Dichte, Wärmekapazität, Viskosität und Ausdehnung</translation>
 </message>
 <message>
 <source>Density, heat capacity, viscosity and swell of the water at the temperatures of the design. Flows, pressure drops, vessels and heat-up times all rest on them.</source>

@@ -66,7 +66,7 @@ class SetupPage(QWidget):
         self.arrangement.setAccessibleName(tr("Arrangement"))
         self.arrangement.addItem(tr("Any"), None)
         for name, each in arrangements().items():
-            self.arrangement.addItem(str(each.title), name)
+            self.arrangement.addItem(tr(each.title.told), name)
         self.seed = QLineEdit()
         self.seed.setValidator(QIntValidator(0, MOST_SEED, self.seed))
         self.seed.setPlaceholderText(tr("Surprise me"))

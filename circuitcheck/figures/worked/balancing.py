@@ -182,5 +182,13 @@ def _moves(flows: DesignFlows, spares: list[Spare]) -> Iterator[Moves]:
     loss = flows.usual_loss_pa(first.run, first.part)
     if loss and first.left_pa > 0:
         name = flows.body.plant.drawing.name(first.part)
-        yield Moves(f"{USUAL} ({name})", a_word("half as much"), loss / 2 / first.left_pa)
-        yield Moves(f"{USUAL} ({name})", a_word("twice as much"), max(-1.0, -loss / first.left_pa))
+        yield Moves(
+            worded("{usual} ({what})", usual=USUAL, what=name),
+            a_word("half as much"),
+            loss / 2 / first.left_pa,
+        )
+        yield Moves(
+            worded("{usual} ({what})", usual=USUAL, what=name),
+            a_word("twice as much"),
+            max(-1.0, -loss / first.left_pa),
+        )

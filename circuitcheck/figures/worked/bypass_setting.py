@@ -110,4 +110,4 @@ def _moves(body: SolvedBody, bypass: str, found: Serves) -> Iterator[Moves]:
             )
         ):
             if own > 0 and isfinite(own) and isfinite(its) and abs(max(0.0, its) / own - 1) > 1e-3:
-                yield Moves(f"{USUAL} ({what})", by, max(0.0, its) / own - 1)
+                yield Moves(worded("{usual} ({what})", usual=USUAL, what=what), by, max(0.0, its) / own - 1)

@@ -76,7 +76,7 @@ def _results(run: Run) -> Iterator[Result]:
     for part in dict.fromkeys((*sources(body), *body.pumps, *body.takers, *bypasses)):
         flow = flow_lpm(run, part)
         if flow or (flow is not None and part in run.situation.called | run.situation.running):
-            yield Result(f"{situation}: {name(part)}", flow, "l/min")
+            yield Result(worded("{situation}: {part}", situation=situation, part=name(part)), flow, "l/min")
     speeds = {pipe: speed for pipe in body.pipes if (speed := run.velocity_m_s(pipe))}
     if speeds:
         fastest = max(speeds, key=lambda pipe: speeds[pipe])

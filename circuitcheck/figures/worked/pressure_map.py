@@ -177,7 +177,8 @@ def _boiling(lowest_bar: float, hottest_c: float) -> Iterator[Result]:
 
 
 def _where(plant: Plant, extent: Extent, run: Run | None) -> str:
-    return f"{plant.drawing.name(extent.part)}, {a_word('all at rest') if run is None else called(run)}"
+    where = a_word("all at rest") if run is None else called(run)
+    return worded("{part}, {situation}", part=plant.drawing.name(extent.part), situation=where)
 
 
 def _gauges(pressures: Pressures, point: Point) -> Iterator[Result]:

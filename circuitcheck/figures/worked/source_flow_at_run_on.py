@@ -105,7 +105,11 @@ def _results(run: Run, heat: str, least: float | None) -> Iterator[Result]:
         )
     if least is not None:
         yield Result(
-            f"{situation}: {a_word('to spare') if flow >= least else a_word('short by')}",
+            worded(
+                "{situation}: {what}",
+                situation=situation,
+                what=a_word("to spare") if flow >= least else a_word("short by"),
+            ),
             abs(flow - least),
             "l/min",
         )

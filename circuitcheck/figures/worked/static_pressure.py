@@ -145,7 +145,7 @@ def _open(plant: Plant, water: HeatedWater) -> Figure:
             worded("Height of {part}", part=plant.drawing.name(part)),
             height or 0.0,
             "m",
-            f"given heights, {part}",
+            worded("given heights, {part}", part=part),
         )
         results.append(
             Result(

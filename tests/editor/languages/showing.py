@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import re
 from collections.abc import Iterator
+from importlib import import_module
 from pathlib import Path
 
 import circuitcheck
@@ -24,6 +25,7 @@ from circuitcheck.parts.catalogue import kinds
 from circuitcheck.parts.kind import Field, FieldType, Group
 from circuitcheck.report.flows import By
 from circuitcheck.shipped import data_path
+from circuitcheck.sizing.pipe import Law
 from circuitcheck.told import spoken
 
 ROOT = Path(circuitcheck.__file__).parent
@@ -42,6 +44,9 @@ MARKS = {
 ALL_PROSE = {"checks": "checks", "figures": "figures"}
 """Rows of which every literal that reads like a text can be shown, and the sections they stand in."""
 NO_PROSE = re.compile(r"(given|usual value|table|rule|figure|measured|counted) |[^a-z]*$")
+NAMING = {"Result", "add", "part", "pipe", "design", "limit"}
+"""Functions that name a figure's results and inputs, with a capital."""
+_ONE_WORD = re.compile(r"[A-Z][a-z]{2,}")
 INTERNAL = {"keep", "kept", "removeprefix", "startswith", "partition", "import_module"}
 """Functions whose arguments nobody sees."""
 
@@ -69,7 +74,10 @@ def _each() -> Iterator[tuple[str, str]]:
         yield from _row(ROOT / row, row.removesuffix(".py"))
     yield from _row(ROOT / "checks", "checks")
     yield from _row(ROOT / "figures", "figures")
+    yield from (("figures/worked", law.value) for law in Law)
     for worked in figures().values():
+        # What is put together of texts of other modules is known as a whole.
+        yield from (("figures/worked", text) for text in _constants(worked.work.__module__))
         yield "figures/about", worked.title
         yield "figures/about", worked.about
     for arrangement in arrangements().values():
@@ -134,6 +142,13 @@ def _row(path: Path, section: str) -> Iterator[tuple[str, str]]:
         yield from ((name, text) for text in texts)
 
 
+def _constants(module: str) -> Iterator[str]:
+    """The texts that a module has under names of its own, as they are put together when it is loaded."""
+    for name, value in vars(import_module(module)).items():
+        if name.isupper() and isinstance(value, str) and " " in value and not NO_PROSE.match(value):
+            yield value
+
+
 def _tree(path: Path) -> ast.Module:
     return ast.parse(path.read_text(encoding="utf-8"))
 
@@ -156,8 +171,11 @@ def prose(tree: ast.AST) -> Iterator[str]:
             skipped.update(ast.walk(node))
         if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant):
             skipped.add(node.value)
+    named = {part for node in _calls(tree) if _name(node) in NAMING for part in node.args}
     is_marked = set(marked(tree))
     for node, text in _literals(tree):
+        if node in named and _ONE_WORD.fullmatch(text):
+            yield text
         if node not in skipped and (
             text in is_marked or (" " in text.strip() and not NO_PROSE.match(text.strip()))
         ):

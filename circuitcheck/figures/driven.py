@@ -111,7 +111,8 @@ def called(run: Run) -> str:
 
 def _valve(plant: Plant, label: str) -> str:
     part, _, leg = label.partition(":")
-    return plant.drawing.name(part) + (worded(" to {leg}", leg=leg) if leg else "")
+    name = plant.drawing.name(part)
+    return worded("{valve} to {leg}", valve=name, leg=leg) if leg else name
 
 
 def take_water(told: Gathering) -> None:

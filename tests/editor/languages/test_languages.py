@@ -28,7 +28,9 @@ def test_every_text_the_window_can_show_is_translated_and_nothing_else(code: str
     for text, section in texts.items():
         if text not in known or not known[text].told:
             missing[section].append(text)
-    assert not missing, f"{REFRESH}: { {section: len(each) for section, each in missing.items()} }: {dict(missing)}"
+    assert not missing, (
+        f"{REFRESH}: { {section: len(each) for section, each in missing.items()} }: {dict(missing)}"
+    )
     assert not known.keys() - texts.keys(), REFRESH
     assert {text: entry.section for text, entry in known.items()} == texts, REFRESH
 

@@ -101,10 +101,15 @@ def test_an_error_tells_what_it_was_given() -> None:
 
 def test_copied_written_or_sent_it_is_plain_english() -> None:
     said = worded("{thing} is shut", thing="V1")
-    for plain in (said.__reduce__()[0](*said.__reduce__()[1]), deepcopy(said), json.loads(json.dumps(said)), said + ""):
+    for plain in (
+        said.__reduce__()[0](*said.__reduce__()[1]),
+        deepcopy(said),
+        json.loads(json.dumps(said)),
+        said + "",
+    ):
         assert type(plain) is str and plain == "V1 is shut"
     assert rfc8785.dumps({"said": said}) == b'{"said":"V1 is shut"}'
-    assert {said: 1}["V1 is shut"] == 1 and a_word(said) is said
+    assert hash(said) == hash("V1 is shut") and a_word(said) is said
 
 
 @given(st.lists(st.text(max_size=5), max_size=5))

@@ -17,7 +17,7 @@ from circuitcheck.editor.panels.section import HEAD_PX, Section
 from circuitcheck.editor.panels.shelf import STRIP_PX, Shelf
 from circuitcheck.editor.sheet import SheetView
 from circuitcheck.editor.theme import Theme
-from circuitcheck.editor.translating import tr
+from circuitcheck.editor.translating import is_translated, tr
 
 SHELF_PX, SIDE_PX = 224, 320
 FIRST_WIDE_PX = 1440
@@ -91,7 +91,7 @@ class Panes:
             return
         self.shelf.set_strip(strip)
         sizes = self._across.sizes()
-        left, right = STRIP_PX if strip else SHELF_PX, sizes[2]
+        left, right = STRIP_PX if strip else self._shelf_px, sizes[2]
         self._across.setSizes([left, sum(sizes) - left - right, right])
 
     def operate(self, view: QWidget, *, on: bool) -> None:
@@ -127,6 +127,11 @@ class Panes:
         # Folded to a strip the parts have no width of their own to remember.
         return {"side": self._side} if self.shelf.is_strip else {"across": self._across, "side": self._side}
 
+    @property
+    def _shelf_px(self) -> int:
+        """As wide as the parts' names need in the language of the window, where that is more than usual."""
+        return max(SHELF_PX, self.shelf.names_px()) if is_translated() else SHELF_PX
+
     def _split(self) -> None:
         self._side.addWidget(self.details_section)
         self._side.addWidget(self.findings_section)
@@ -142,7 +147,7 @@ class Panes:
         for widget in (self.shelf, middle, self._side):
             self._across.addWidget(widget)
         self._across.setStretchFactor(1, 1)
-        self._across.setSizes([SHELF_PX, FIRST_WIDE_PX - SHELF_PX - SIDE_PX - 2, SIDE_PX])
+        self._across.setSizes([self._shelf_px, FIRST_WIDE_PX - self._shelf_px - SIDE_PX - 2, SIDE_PX])
         for splitter in (self._side, self._across):
             splitter.setHandleWidth(1)
             splitter.setChildrenCollapsible(False)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from circuitcheck.picture.lettering import fitted, width
 from circuitcheck.picture.marks import Mark, TextMark
 from circuitcheck.picture.pipes import LINES, pipe_marks
+from circuitcheck.told import a_word
 
 TITLE_SIZE, TITLE_WEIGHT = 22.0, 600
 COLUMN_PX = 144.0
@@ -14,12 +15,12 @@ MOST_WIDE = 560.0
 
 KEY = (("flow", "return", "cold"), ("hot", "discharge", "vent"))
 NAMES = {
-    "flow": "flow",
-    "return": "return",
-    "cold": "cold",
-    "hot": "hot",
-    "discharge": "discharge",
-    "vent": "vent and feed",
+    "flow": a_word("flow"),
+    "return": a_word("return"),
+    "cold": a_word("cold"),
+    "hot": a_word("hot"),
+    "discharge": a_word("discharge"),
+    "vent": a_word("vent and feed"),
 }
 """What the key calls each service."""
 

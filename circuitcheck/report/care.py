@@ -25,8 +25,8 @@ CAUTIONS = (
     ),
     (
         a_word(
-            "Relief valves may discharge at any time, near boiling: keep the ends of their pipes clear of people. Never "
-            "plug, shut or narrow a relief, a vent or a cold feed."
+            "Relief valves may discharge at any time, near boiling: keep the ends of their pipes clear of people. "
+            "Never plug, shut or narrow a relief, a vent or a cold feed."
         )
     ),
     a_word("What the floor carries is for a competent person to confirm."),

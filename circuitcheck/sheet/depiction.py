@@ -6,15 +6,16 @@ from typing import Any
 
 from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe
 from circuitcheck.parts.kind import FieldType, Role
+from circuitcheck.told import a_word, spoken, strung, upper
 
 NAMELESS = frozenset({"tee", "cap"})
 """Kinds so small and so many that only a label of their own is shown."""
 
 PLACES = {
-    "outside_low_level": "low level",
-    "gully_below_grating": "gully, below the grating",
-    "roof_or_high_level": "roof or high level",
-    "soil_stack": "soil stack",
+    "outside_low_level": a_word("low level"),
+    "gully_below_grating": a_word("gully, below the grating"),
+    "roof_or_high_level": a_word("roof or high level"),
+    "soil_stack": a_word("soil stack"),
 }
 LEAST_HEIGHT_INSIDE = 8
 """From so many squares high a symbol carries its label inside."""
@@ -46,8 +47,8 @@ def label_lines(thing: Placed, decimal: str = ".") -> tuple[str, ...]:
 def figure_of(part: Component, decimal: str = ".") -> str:
     """What stands under a part's name: `18 kW`, `7 bar · 90 °C`, `hot water`; empty where unknown."""
     if part.kind.name == "filling_link":
-        return "left connected" if part.value("left_connected") else "taken off"
-    shown = []
+        return a_word("left connected") if part.value("left_connected") else a_word("taken off")
+    shown: list[str] = []
     for name in part.kind.figure:
         field = part.kind.field(name)
         value = part.value(name)
@@ -57,7 +58,7 @@ def figure_of(part: Component, decimal: str = ".") -> str:
             shown.append(f"{number(value, decimal)} {field.unit}".rstrip())
         else:
             shown.append(PLACES.get(value, words(value)))
-    return " · ".join(shown)
+    return strung(shown, " · ")
 
 
 def set_at(control: Control, decimal: str = ".") -> str:
@@ -72,7 +73,7 @@ def number(value: float, decimal: str = ".") -> str:
 
 def words(value: Any) -> str:
     """A chosen value of the file in words."""
-    return one_line(str(value)).replace("_", " ")
+    return spoken(one_line(str(value)))
 
 
 def one_line(text: str) -> str:
@@ -122,15 +123,15 @@ def subtitle(drawing: Drawing) -> str:
     roles = {device.role for part in drawing.components.values() for device in part.kind.devices(part.data)}
     if Role.HEATS not in roles:
         return ""
-    parts_said = []
+    parts_said: list[str] = []
     if Role.VENTS in roles and not (Role.HOLDS_EXPANSION in roles and _only_hot_water_is_fed(drawing)):
-        parts_said.append("open-vented heating")
+        parts_said.append(a_word("open-vented heating"))
     elif Role.HOLDS_EXPANSION in roles:
-        parts_said.append("sealed heating")
+        parts_said.append(a_word("sealed heating"))
     else:
-        parts_said.append("heating")
+        parts_said.append(a_word("heating"))
     if Role.STORES_AT_MAINS_PRESSURE in roles:
-        parts_said.append("mains-fed store")
+        parts_said.append(a_word("mains-fed store"))
     if Role.STORES_OPEN in roles:
-        parts_said.append("store fed from a cistern")
-    return ", ".join(parts_said).capitalize()
+        parts_said.append(a_word("store fed from a cistern"))
+    return upper(strung(parts_said))

@@ -12,10 +12,13 @@ from circuitcheck.picture.lettering import width
 from circuitcheck.picture.marks import Mark, Path, Stroke, TextMark
 from circuitcheck.sheet.concern import shut_states
 from circuitcheck.sheet.layout import Layout, things
+from circuitcheck.told import a_word, lower
 
 RING_PX, RING_RADIUS, RING_WIDTH = 8.0, 9.0, 2.5
 WORDS_PITCH = 15.0
 UNANSWERED_DASH = (5.0, 3.0)
+
+SHUT = a_word("shut")
 
 
 class Marking:
@@ -69,9 +72,9 @@ class Marking:
             if box is None:
                 continue
             x, y = self._pill_place(part, box)
-            wide, high = pill_size("shut")
+            wide, high = pill_size(SHUT)
             self.taken.append((x - wide / 2, y - high / 2, x + wide / 2, y + high / 2))
-            marks += pill("shut", x, y, "danger", "danger_text")
+            marks += pill(SHUT, x, y, "danger", "danger_text")
         return marks
 
     def words(self, finding: Finding) -> list[Mark]:
@@ -81,7 +84,7 @@ class Marking:
         known = things(self._layout.drawing)
         if not boxes or not finding.components or finding.components[0] not in known:
             return []
-        lines = ("cut off from the", known[finding.components[0]].kind.title.lower())
+        lines = (a_word("cut off from the"), lower(known[finding.components[0]].kind.title))
         wide, high = max(width(line, 13, 600) for line in lines), 2 * WORDS_PITCH
         best: tuple[float, float, float] | None = None
         for box in boxes:
@@ -116,7 +119,7 @@ class Marking:
 
     def _pill_place(self, part: str, box: Rect) -> tuple[float, float]:
         """Below the valve, else below its label, else beside or above, whichever covers least."""
-        wide, high = pill_size("shut")
+        wide, high = pill_size(SHUT)
         left, top, right, low = box
         x, y = (left + right) / 2, (top + low) / 2
         below = low + 7 + high / 2

@@ -156,7 +156,7 @@ class FigureDelegate(QStyledItemDelegate):
         """Title, subject and why it is not worked, those there are, each with its height."""
         about = words.subject(self._model.drawing, figure)
         found = []
-        for index, text in enumerate((figure.title, about, words.why_not(figure))):
+        for index, text in enumerate((tr(figure.title), about, words.why_not(figure))):
             if text:
                 face = QFontMetrics(self._font(font, strong=index == 0))
                 box = face.boundingRect(QRect(0, 0, self._room(figure), 10_000), WRAP, text)

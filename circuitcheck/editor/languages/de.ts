@@ -6467,6 +6467,16 @@
 <translation>Die Volumenströme lassen sich nicht ausrechnen: {error}.</translation>
 </message>
 <message>
+<source>discharge</source>
+<extracomment>picture</extracomment>
+<translation>Abblasen</translation>
+</message>
+<message>
+<source>vent and feed</source>
+<extracomment>picture</extracomment>
+<translation>Entlüftung und Speisung</translation>
+</message>
+<message>
 <source>standard tube</source>
 <extracomment>report</extracomment>
 <translation>genormtes Rohr</translation>
@@ -7180,6 +7190,51 @@
 <source>{part} at {port}</source>
 <extracomment>review</extracomment>
 <translation>{part} am Anschluss {port}</translation>
+</message>
+<message>
+<source>low level</source>
+<extracomment>sheet</extracomment>
+<translation>niedrige Höhe</translation>
+</message>
+<message>
+<source>gully, below the grating</source>
+<extracomment>sheet</extracomment>
+<translation>Ablauf, unter dem Rost</translation>
+</message>
+<message>
+<source>left connected</source>
+<extracomment>sheet</extracomment>
+<translation>bleibt verbunden</translation>
+</message>
+<message>
+<source>taken off</source>
+<extracomment>sheet</extracomment>
+<translation>abgenommen</translation>
+</message>
+<message>
+<source>open-vented heating</source>
+<extracomment>sheet</extracomment>
+<translation>offene Heizung</translation>
+</message>
+<message>
+<source>sealed heating</source>
+<extracomment>sheet</extracomment>
+<translation>geschlossene Heizung</translation>
+</message>
+<message>
+<source>mains-fed store</source>
+<extracomment>sheet</extracomment>
+<translation>geschlossener Speicher</translation>
+</message>
+<message>
+<source>store fed from a cistern</source>
+<extracomment>sheet</extracomment>
+<translation>Speicher aus einem Behälter gespeist</translation>
+</message>
+<message>
+<source>cut off from the</source>
+<extracomment>sheet</extracomment>
+<translation>abgesperrt:</translation>
 </message>
 <message>
 <source>{these} and {last}</source>
@@ -9515,11 +9570,6 @@
 <source>{name}, {valves} shut</source>
 <extracomment>figures</extracomment>
 <translation>{name}, {valves} zu</translation>
-</message>
-<message>
-<source>to {leg}</source>
-<extracomment>figures</extracomment>
-<translation>zu {leg}</translation>
 </message>
 <message>
 <source>Shut-off head of {name}</source>

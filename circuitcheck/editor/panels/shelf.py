@@ -31,6 +31,8 @@ GROUP = Qt.ItemDataRole.UserRole + 2
 ROW_PX, GROUP_PX, INDENT_PX = 32, 30, 12
 GAP_PX, LEAST_PX = 10, 150
 STRIP_PX = 56
+BESIDE_NAME_PX = 90
+"""What stands beside a name: margins, symbol, scroll bar."""
 OPEN_AT_FIRST = frozenset({Group.HEAT, Group.MOVING, Group.SAFETY})
 
 
@@ -166,6 +168,12 @@ class Shelf(QWidget):
         if first is not None:
             self.tree.setCurrentItem(first)
             self.tree.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def names_px(self) -> int:
+        """How wide the shelf must be for every name to stand in it whole."""
+        letters = self.tree.fontMetrics()
+        longest = max(letters.horizontalAdvance(tr(kind.title)) for _, kinds in shelf() for kind in kinds)
+        return longest + BESIDE_NAME_PX
 
     def _fill(self) -> None:
         for group, members in shelf():

@@ -20,6 +20,7 @@ from PySide6.QtGui import (
 
 from circuitcheck.editor.fonts import sheet_family
 from circuitcheck.editor.theme import Theme
+from circuitcheck.editor.translating import shown_told
 from circuitcheck.picture.marks import Fill, Hatch, Mark, Path, Stroke, TextMark
 
 CAPS = {"flat": Qt.PenCapStyle.FlatCap, "round": Qt.PenCapStyle.RoundCap}
@@ -232,8 +233,8 @@ def _stripes(mark: Hatch, palette: Palette) -> _Stripes:
 
 
 def _letters(mark: TextMark, palette: Palette) -> _Letters:
-    face = font(mark.size, mark.weight)
-    wide = QFontMetricsF(face).horizontalAdvance(mark.text)
+    text, face = shown_told(mark.text), font(mark.size, mark.weight)
+    wide = QFontMetricsF(face).horizontalAdvance(text)
     left = mark.x - {"start": 0.0, "middle": wide / 2, "end": wide}[mark.anchor]
     origin = QPointF(left, mark.y)
     halo = None
@@ -242,4 +243,4 @@ def _letters(mark: TextMark, palette: Palette) -> _Letters:
         box = QRectF(left, mark.y - 0.75 * mark.size, wide, mark.size)
         halo = QPainterPath()
         halo.addRoundedRect(box.adjusted(-mark.halo, -mark.halo / 2, mark.halo, mark.halo / 2), 4, 4)
-    return _Letters(mark.text, face, origin, palette.colour(mark.role), halo, palette.colour("paper"))
+    return _Letters(text, face, origin, palette.colour(mark.role), halo, palette.colour("paper"))

@@ -87,7 +87,7 @@ def _results(flows: DesignFlows, need: Needed, losses: tuple[Loss, ...]) -> Iter
     yield Result(
         "Decides", worded("{decides}, in {run}", decides=name(need.decides), run=called(need.run)), ""
     )
-    yield Result("Flow", lpm(need.flow_m3_s), "l/min")
+    yield Result("Flow rate", lpm(need.flow_m3_s), "l/min")
     yield Result(a_word("Head needed"), head_m(body, need.pressure_pa), "m")
     yield Result(a_word("All losses together"), need.pressure_pa / 1000, "kPa")
     for loss in losses:

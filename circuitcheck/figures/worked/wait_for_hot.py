@@ -64,7 +64,7 @@ def _outlet(legs: HotLegs, joint: Joint) -> Figure:
     results = [
         Result(a_word("Pipe that goes cold"), length, "m"),
         Result(a_word("Water in it"), litres, "l"),
-        Result("Flow", flow, "l/min"),
+        Result("Flow rate", flow, "l/min"),
         Result("Wait", wait_s(litres, flow), "s"),
         Result(a_word("Limit by the WFR guidance, G18.4"), WFR_S, "s"),
         Result(a_word("Limit by HSG274 part 2 and BS 8558"), HSE_S, "s"),

@@ -67,7 +67,7 @@ def _of_widget(widget: QWidget) -> Iterator[str]:
         yield widget.title()
     elif isinstance(widget, QTabWidget):
         yield from (widget.tabText(place) for place in range(widget.count()))
-    elif isinstance(widget, QAbstractItemView) and not isinstance(widget, QHeaderView) and widget.model():
+    elif isinstance(widget, QAbstractItemView) and not isinstance(widget, QHeaderView):
         yield from _of_model(widget.model())
 
 

@@ -29,10 +29,10 @@ KEPT = {
 }
 
 
-def _texts(node: ast.AST) -> Iterator[ast.Constant]:
+def _texts(node: ast.AST) -> Iterator[tuple[int, str]]:
     """The literals that a call is given, but for those that are marked or belong to another call."""
     if isinstance(node, ast.Constant) and isinstance(node.value, str):
-        yield node
+        yield node.lineno, node.value
     elif isinstance(node, ast.JoinedStr | ast.BinOp | ast.BoolOp | ast.List | ast.Tuple):
         for part in ast.iter_child_nodes(node):
             yield from _texts(part)
@@ -55,9 +55,9 @@ def unwrapped(code: str) -> list[str]:
             continue
         for argument in (*node.args, *(each.value for each in node.keywords)):
             found += [
-                f"{text.lineno}: {text.value}"
-                for text in _texts(argument)
-                if WORDS.search(text.value) and not KEYS.fullmatch(text.value) and text.value not in KEPT
+                f"{line}: {text}"
+                for line, text in _texts(argument)
+                if WORDS.search(text) and not KEYS.fullmatch(text) and text not in KEPT
             ]
     return found
 

@@ -196,7 +196,8 @@ def _named(samples: tuple[str, ...]) -> list[str]:
     }
     for name in samples:
         drawing = read(data_path("samples") / f"{name}.wetcircuit")
-        things = (*drawing.components.values(), *drawing.controls.values())
-        found |= {each.label for each in things} | {each.id for each in things} | {drawing.title}
+        found |= {drawing.title, *drawing.components, *drawing.controls}
+        found |= {each.label for each in drawing.components.values()}
+        found |= {each.label for each in drawing.controls.values()}
         found |= {each.symbol for figure in all_figures(Plant(drawing)) for each in figure.inputs}
     return sorted((each for each in found if len(each) > 2), key=len, reverse=True)

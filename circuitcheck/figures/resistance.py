@@ -48,6 +48,8 @@ KV_M3H: dict[str, float] = {
 """kv where the drawing has no number for it: common practice, no source."""
 
 LITRES_A_MINUTE = 60_000.0
+LEAST_PIPE_M = 1e-5
+"""As long is a pipe taken that is drawn with no length, no bend and no tee."""
 """Litres a minute in a cubic metre a second."""
 
 AFRESH = Link(0, 0)
@@ -133,6 +135,9 @@ class Resistances:
             )
         else:
             factor += bends.value * LOSS_FACTORS["bend"]
+        if not metres and not factor:
+            # With nothing to lose by, the solver takes both ends as one and tells no flow between them.
+            metres = LEAST_PIPE_M
         material = str(self.plant.pipe_value(id, "material") or "copper")
         return pipe(
             a,

@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from functools import cached_property
 from itertools import islice
 
+from circuitcheck.checks.catalogue import checks
 from circuitcheck.checks.wording import figure, named, valves
 from circuitcheck.circuit.situations import BOTH, HEATING_ONLY, HOT_WATER_ONLY, RUN_ON
-from circuitcheck.drawing.value import Drawing
+from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.finding import Finding, Says
 from circuitcheck.operating.course import LONG_S, Course, Event, Happens, course
 from circuitcheck.operating.positions import Positions, proving, turnables, vessels
@@ -21,8 +22,11 @@ from circuitcheck.told import a_word, worded
 
 BY_HEAT = (BOTH, HEATING_ONLY, HOT_WATER_ONLY, RUN_ON)
 """The situations in which a consequence is looked for, in this order."""
-LEAST_BAR, LEAST_SHARE = 0.3, 0.05
-"""A difference in pressure, and in flow by share, that is worth telling."""
+LEAST_BAR, LEAST_SHARE, LEAST_K = 0.3, 0.05, 5.0
+"""A difference in pressure, in flow by share, and in temperature that is worth telling."""
+
+FLOWS = ("circulation", "drawing_itself", "flow")
+"""The topics of checks that find what flows amiss."""
 
 HAPPENS = {
     Happens.LIFTS: a_word("{time} after the start {part} lifts{where}; after the remedy it does not."),
@@ -72,7 +76,7 @@ class _Tried:
 
     @cached_property
     def course(self) -> Course | None:
-        if not self.model.can_run:
+        if not self.model.can_run or not self.standing.is_known:
             return None
         return course(self.model, self.positions, self.standing.flows.pipes, is_wanted=self._is_wanted)
 
@@ -83,6 +87,14 @@ class _Tried:
             return {}
         begins = self.model.bar(self.course.states[0])
         return Readings(self.operated.plant, self.standing).by_pipe(begins)
+
+    def hottest_c(self, part: str) -> float | None:
+        """How hot the water in the pipe on a part's flow gets in the course; None where there is none."""
+        pipe = self.operated.drawing.joined.get(Joint(part, "flow"))
+        if self.course is None or pipe is None:
+            return None
+        found = (self.model.celsius(state).get(pipe) for state in self.course.states)
+        return max((celsius for celsius in found if celsius is not None), default=None)
 
 
 class _Pair:
@@ -173,6 +185,7 @@ def _differences(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Sa
     yield from _drawn_in(before, after)
     yield from _events(before.operated.drawing, one, other, where)
     yield from _peaks(before.operated.drawing, one, other, where)
+    yield from _hottest(before, after, finding)
 
 
 def _where(tried: _Tried, finding: Finding) -> str:
@@ -197,7 +210,9 @@ def _parted(before: Standing, after: Standing, where: str) -> Iterator[Says]:
 
 
 def _flows(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
-    """The flow through what is judged, where the remedy changes it."""
+    """The flow through what is judged, where the remedy changes it. What is found of safety has none to tell."""
+    if checks()[finding.check].topic not in FLOWS:
+        return
     for part in finding.components[:1]:
         one, other = before.standing.through.get(part), after.standing.through.get(part)
         if one is None or other is None:
@@ -265,6 +280,23 @@ def _peaks(drawing: Drawing, one: Course, other: Course, where: str) -> Iterator
             yield Says(
                 "Within {minutes} minutes the pressure at {part} comes to {before} bar{where}; after the remedy "
                 "to {after} bar.",
+                values,
+            )
+
+
+def _hottest(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
+    """How hot the water gets that comes to the part judged, where the remedy keeps it cooler."""
+    for part in finding.components[:1]:
+        one, other = before.hottest_c(part), after.hottest_c(part)
+        if one is not None and other is not None and one - other >= LEAST_K:
+            values: Mapping[str, str | float] = {
+                "part": before.operated.drawing.name(part),
+                "situation": before.positions.name,
+                "before": round(one),
+                "after": round(other),
+            }
+            yield Says(
+                "The water at the flow of {part} ({situation}) gets {before} °C hot; after the remedy {after} °C.",
                 values,
             )
 

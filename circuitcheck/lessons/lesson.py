@@ -15,6 +15,7 @@ from circuitcheck.cures import cures
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, Says
 from circuitcheck.lessons.catalogue import faults, planted
+from circuitcheck.lessons.completing import completed
 from circuitcheck.lessons.consequence import Scene, scene
 from circuitcheck.lessons.fault import HEAVY, Planted, exactly
 from circuitcheck.lessons.site import Site
@@ -110,7 +111,7 @@ def _remedy(analysis: Analysis, finding: Finding, sound: Drawing) -> Remedy:
     """The first cure after which the check is silent and nothing is dangerous or faulty; where none does
     all of that, the drawing as it was before the slip."""
     for cure in cures(analysis, finding):
-        left = analyse(cure.drawing).findings
-        if not any(each.grade in HEAVY or each.check == finding.check for each in left):
-            return Remedy(cure.says, cure.drawing)
+        for left in (completed(cure.drawing, analysis.drawing), analyse(cure.drawing)):
+            if not any(each.grade in HEAVY or each.check == finding.check for each in left.findings):
+                return Remedy(cure.says, left.drawing)
     return Remedy(Says("Build it as it was before the slip."), sound)

@@ -13,6 +13,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.figures.plant import Plant
 from circuitcheck.operating.cutting import CutOff, cut_off_by
 from circuitcheck.operating.positions import Positions, Turnable, situations, turnables
+from circuitcheck.parts.kind import Role
 from circuitcheck.report.flows import (
     NO_WATER,
     TOO_MANY,
@@ -35,7 +36,8 @@ class Standing:
 
     `flows` by pipe, with `fault` where some or all cannot be told; `through` is the flow in litres a minute
     through each part that water passes by a way of its own, as its passage is written; `across_kpa` the
-    pressure at that passage's beginning less that at its end. `missing` names fields.
+    pressure at that passage's beginning less that at its end. `missing` names fields. `is_known` is False where
+    a pump runs on heating water and what it drives cannot be told: nothing can then be said of later, either.
     """
 
     drawing: Drawing
@@ -46,6 +48,7 @@ class Standing:
     cut_off: tuple[CutOff, ...] = ()
     missing: tuple[str, ...] = ()
     runs: tuple[Run, ...] = ()
+    is_known: bool = True
 
 
 class Operated:
@@ -98,6 +101,16 @@ class Operated:
             cut,
             tuple(dict.fromkeys(missing)),
             tuple(run for run in told.runs if run.failure is None),
+            not (missing or fault) or not self._is_driven(positions),
+        )
+
+    def _is_driven(self, positions: Positions) -> bool:
+        """Whether a pump runs on heating water."""
+        bodies = self.plant.bodies
+        pumps = self.plant.circuit.devices(Role.PUMPS)
+        return any(
+            pump.part in positions.running and bodies.of(pump.node) in bodies.with_heat_source
+            for pump in pumps
         )
 
 

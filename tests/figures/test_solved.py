@@ -42,6 +42,14 @@ def test_a_ring_by_hand() -> None:
     assert run.difference_kpa("zv") == pytest.approx(kv_quadratic(2) * head / resistance / 1000, rel=1e-5)
 
 
+def test_a_pipe_of_no_length_carries_what_flows() -> None:
+    """One that a cure leaves between two parts side by side, with no bend and no tee."""
+    drawing = driven("hs.flow pu.in:out zv.in:out zone.flow:return hs.return", pipes={"p3": {"length_m": 0}})
+    run = body(Plant(drawing)).runs[0]
+    assert run.flow_lpm("p3") == pytest.approx(run.flow_lpm("zone"), rel=1e-6)
+    assert run.difference_kpa("p3") == pytest.approx(0, abs=1e-5)
+
+
 def test_a_pipe_loses_what_the_formula_says() -> None:
     drawing = driven(pipes={"p5": {"length_m": 12, "bends": 3}})
     solved = body(Plant(drawing))

@@ -11,6 +11,7 @@ from circuitcheck.analysis import analyse
 from circuitcheck.circuit.isolation import reaches
 from circuitcheck.circuit.situations import HEATING_ONLY, RUN_ON
 from circuitcheck.cli import run
+from circuitcheck.drawing.filling_in import set_field
 from circuitcheck.drawing.value import Joint
 from circuitcheck.operating.cutting import cut_off_by
 from circuitcheck.operating.positions import turnables
@@ -48,6 +49,16 @@ def test_a_valve_shut_by_hand_stops_its_branch_and_what_hangs_on_it() -> None:
     assert found.through["store"] == pytest.approx(alone.through["store"], rel=1e-6)
     none = at_work.standing(situation(at_work, "both").by_hand(running=frozenset()))
     assert all(pipe.is_still for pipe in none.flows.pipes.values())
+
+
+def test_what_flows_is_known_unless_a_pump_drives_heating_water_nobody_knows_how() -> None:
+    drawing = ring()
+    unknown = set_field(drawing, "p_rad", "length_m", None)
+    for each, known in ((drawing, True), (unknown, False)):
+        at_work = Operated(each)
+        heating = situation(at_work, HEATING_ONLY)
+        assert at_work.standing(heating).is_known is known
+        assert at_work.standing(heating.by_hand(running=frozenset())).is_known
 
 
 def test_numbers_that_are_missing_are_named_and_no_flow_is_told() -> None:

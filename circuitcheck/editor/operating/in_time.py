@@ -16,6 +16,7 @@ from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.operating.readings import Readings, runs_on
 from circuitcheck.operating.standing import Standing
 from circuitcheck.operating.track import Track
+from circuitcheck.parts.kind import Role
 from circuitcheck.report.wording import missing_words
 from circuitcheck.told import a_word
 
@@ -158,7 +159,7 @@ class InTime(QObject):
         self._model, self._readings = answer.model, None
         if answer.course is None:
             self._track = Track()
-            self._refuse(answer.model)
+            self._refuse(answer.model, asked.standing)
         else:
             self._track = (
                 self._track.add(answer.course) if asked.state is not None else Track((answer.course,))
@@ -166,12 +167,15 @@ class InTime(QObject):
             self._show()
         self.changed.emit()
 
-    def _refuse(self, model: Model) -> None:
+    def _refuse(self, model: Model, standing: Standing) -> None:
         drawing = model.plant.drawing
+        missing = self._missing(model, standing)
         if model.refused:
-            said = tr("Nothing can be worked out in time: {why}.", why=a_word(model.refused))
+            said = tr("Nothing can be worked out in time: {why}.", why=model.refused)
+        elif not missing:
+            said = tr("Nothing can be worked out in time, since it is not known what flows.")
         else:
-            names = [tr(missing_words(drawing, name)) for name in model.missing]
+            names = [missing_words(drawing, name) for name in missing]
             more = len(names) - MOST_NAMED
             said = tr_n(
                 "The chart needs one more number: {names}.",
@@ -179,7 +183,12 @@ class InTime(QObject):
                 len(names),
                 names="; ".join(names[:MOST_NAMED]) + ("; …" if more > 0 else ""),
             )
-        self.player.show_none(said, asks=bool(model.missing) and not model.refused)
+        self.player.show_none(said, asks=bool(missing) and not model.refused)
+
+    @staticmethod
+    def _missing(model: Model, standing: Standing) -> tuple[str, ...]:
+        """The fields that a course needs and that are not filled in."""
+        return tuple(dict.fromkeys((*model.missing, *(() if standing.is_known else standing.missing))))
 
     def _show(self) -> None:
         model = self._model
@@ -232,7 +241,9 @@ class InTime(QObject):
         self._ask(CourseQuestion(self._standing, self._track.state_at(self._track.ends_s), goes_on=True))
 
     def _fill_in(self) -> None:
-        self.fill_in_wanted.emit(() if self._model is None else self._model.missing)
+        model, standing = self._model, self._standing
+        missing = () if model is None or standing is None else self._missing(model, standing)
+        self.fill_in_wanted.emit(missing)
 
 
 def limits(model: Model) -> str:
@@ -261,6 +272,17 @@ def limits(model: Model) -> str:
                 "The design states {litres} l more water than the parts and pipes drawn hold: it stands with the "
                 "emitters.",
                 litres=litres,
+            )
+        )
+    plant = model.plant
+    if any(
+        plant.bodies.of(each.node) in plant.bodies.with_heat_source
+        for each in plant.circuit.devices(Role.BLENDS)
+    ):
+        said.append(
+            tr(
+                "A blending valve on heating water lets its hot water through as it comes: what it mixes in is not "
+                "worked out, and beyond it the water is cooler than shown."
             )
         )
     return " ".join(said)

@@ -66,7 +66,8 @@ class CourseQuestion:
 
 @dataclass(frozen=True, eq=False, slots=True)
 class CourseAnswer:
-    """The course, and the model that it is of; None where numbers are missing or it is refused."""
+    """The course, and the model that it is of; None where numbers are missing, it is refused, or what flows
+    is not known: water whose flow cannot be told does not stand still."""
 
     model: Model
     course: Course | None
@@ -90,7 +91,7 @@ class CourseWorker:
         if self._model is None or self._model.plant.drawing is not standing.drawing:
             self._model = Model(Plant(standing.drawing))
         model = self._model
-        if not model.can_run:
+        if not model.can_run or not standing.is_known:
             return CourseAnswer(model, None)
         positions, pipes = standing.positions, standing.flows.pipes
         found = course(model, positions, pipes, asked.state, is_wanted=lambda: self.wanted is asked)

@@ -10,6 +10,7 @@ from PySide6.QtCore import QLocale, QPoint, Qt
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
+from circuitcheck.drawing.filling_in import set_field
 from circuitcheck.editor.operating.chart import Chart, Level, Line, Pictured, clock, said_value, scale
 from circuitcheck.editor.operating.live_view import LiveView
 from circuitcheck.editor.operating.player import Player
@@ -169,6 +170,19 @@ def test_glycol_is_refused_in_words(view: LiveView, qtbot: QtBot) -> None:
     settled(view, qtbot)
     assert view.player is not None and "glycol" in view.player.chart._instead
     assert not view.player.play.isEnabled() and not view.player.fill_in.isVisible()
+
+
+def test_no_course_is_told_where_it_is_not_known_what_flows(view: LiveView, qtbot: QtBot) -> None:
+    """Water that a pump drives does not stand still because a pipe's length is missing."""
+    drawing = read(data_path("samples") / "terrace-as-proposed.wetcircuit")
+    pipe = next(id for id in drawing.pipes_of("zv_rooms"))
+    view.show_drawing(set_field(drawing, pipe, "length_m", None))
+    settled(view, qtbot)
+    assert view.player is not None and view.timed is not None and view.timed.track.is_empty
+    assert "The chart needs one more number: " in view.player.chart._instead
+    with qtbot.waitSignal(view.fill_in_wanted) as wanted:
+        view.player.fill_in.click()
+    assert wanted.args == [(f"{pipe}.length_m",)]
 
 
 def test_a_chart_holds_its_scale_and_its_words() -> None:

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cached_property
-from itertools import islice
 
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.checks.wording import figure, named, valves
@@ -117,24 +116,32 @@ def scene(
     faulty: Drawing,
     remedied: Drawing,
     finding: Finding,
-    most: int | None = None,
     is_wanted: Callable[[], bool] = lambda: True,
+    *,
+    in_time: bool = True,
 ) -> Scene:
-    """The first position, of those that may show it, in which the fault makes a difference; else the first.
+    """The first position, of those that may show it, in which the fault makes a difference to what flows or is
+    cut off; else the first in which it makes one in time; else the first. Time costs most by far.
 
-    `most`: no more are tried. Once it is no longer wanted what comes back is worth nothing.
+    `in_time`: without it nothing is worked out in time, and only the first is looked at. Once it is no longer
+    wanted what comes back is worth nothing.
     """
     pair = _Pair(faulty, remedied, is_wanted)
-    first: Scene | None = None
-    for positions in islice(_positions(pair.before, finding), most):
-        before, after = pair.tried(positions)
-        says = tuple(_differences(before, after, finding))
-        found = Scene(positions, after.positions, says)
-        if says:
-            return found
-        first = first or found
-    assert first is not None, "a drawing has at least one situation"
-    return first
+    tried = [pair.tried(positions) for positions in dict.fromkeys(_positions(pair.before, finding))]
+    assert tried, "a drawing has at least one situation"
+    if not in_time:
+        return _scene(*tried[0], _at_once(*tried[0], finding))
+    for each in tried:
+        if at_once := tuple(_at_once(*each, finding)):
+            return _scene(*each, (*at_once, *_in_time(*each, finding)))
+    for each in tried:
+        if later := tuple(_in_time(*each, finding)):
+            return _scene(*each, later)
+    return _scene(*tried[0])
+
+
+def _scene(before: _Tried, after: _Tried, says: Iterable[Says] = ()) -> Scene:
+    return Scene(before.positions, after.positions, tuple(says))
 
 
 def _positions(operated: Operated, finding: Finding) -> Iterator[Positions]:
@@ -175,10 +182,15 @@ def _named_parts(positions: Positions) -> frozenset[str]:
     return shut | positions.running | positions.firing | positions.flooded
 
 
-def _differences(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
-    where = _where(before, finding)
-    yield from _parted(before.standing, after.standing, where)
+def _at_once(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
+    """The differences in what is cut off and in what flows."""
+    yield from _parted(before.standing, after.standing, _where(before, finding))
     yield from _flows(before, after, finding)
+
+
+def _in_time(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
+    """The differences in pressure and heat."""
+    where = _where(before, finding)
     one, other = before.course, after.course
     if one is None or other is None:
         return

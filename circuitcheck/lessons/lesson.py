@@ -72,12 +72,14 @@ def lesson(
     check: str,
     is_wanted: Callable[[], bool] = lambda: True,
     begun: Callable[[Planted, Finding], None] = lambda put, finding: None,
+    remedied: Callable[[Remedy], None] = lambda remedy: None,
 ) -> Lesson:
     """The lesson of a check that has a maker of its fault: the same at every call and on every machine.
 
-    It takes seconds, so whoever shows it keeps it; `begun` is told the drawing with the fault as soon as that
-    is made, which is long before remedy and consequence are known. Raises KeyError for a check without one,
-    NoLessonError where no arrangement takes its fault, or where it is no longer wanted before it is made.
+    What comes of it takes a second, or several, so whoever shows it keeps it; `begun` is told the drawing with
+    the fault and `remedied` the remedy as soon as each is known, which is long before. Raises KeyError for a
+    check without one, NoLessonError where no arrangement takes its fault, or where it is no longer wanted
+    before it is made.
     """
     fault = faults()[check]
     for name, put, analysis, finding in _made(check):
@@ -85,8 +87,9 @@ def lesson(
             break
         begun(put, finding)
         remedy = _remedy(analysis, finding, arrangements()[name].drawing)
-        most = 1 if fault.topic in STILL else None
-        seen = scene(put.drawing, remedy.drawing, finding, most, is_wanted)
+        remedied(remedy)
+        in_time = fault.topic not in STILL
+        seen = scene(put.drawing, remedy.drawing, finding, is_wanted, in_time=in_time)
         if not is_wanted():
             break
         return Lesson(

@@ -18,7 +18,7 @@ from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.finding import Finding
 from circuitcheck.lessons.catalogue import faults
 from circuitcheck.lessons.fault import Planted
-from circuitcheck.lessons.lesson import Lesson, NoLessonError, lesson
+from circuitcheck.lessons.lesson import Lesson, NoLessonError, Remedy, lesson
 from circuitcheck.operating.positions import Positions
 
 FIRST_WIDE, FIRST_HIGH, LIST_PX, WORDS_PX = 1400, 880, 300, 360
@@ -40,6 +40,7 @@ class LessonsWindow(QWidget):
     """
 
     _begun = Signal(object, object, object)
+    _remedied = Signal(object, object)
 
     def __init__(self, settings: QSettings, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent, Qt.WindowType.Window)
@@ -49,6 +50,8 @@ class LessonsWindow(QWidget):
         self._settings = settings
         self.check = ""
         self.lesson: Lesson | None = None
+        self._put: tuple[Planted, Finding] | None = None
+        self._remedy: Remedy | None = None
         self._known: dict[str, Lesson] = {}
         self.list, self.words = LessonsList(), LessonWords()
         self.live = LiveView(compact=True)
@@ -118,6 +121,7 @@ class LessonsWindow(QWidget):
     def _connect(self) -> None:
         self._making.found.connect(self._found)
         self._begun.connect(self._found_fault)
+        self._remedied.connect(self._found_remedy)
         self.list.chosen.connect(self.open)
         if self.live.timed is not None:
             self.live.timed.changed.connect(self._course_known)
@@ -147,7 +151,7 @@ class LessonsWindow(QWidget):
         """Show the lesson of a check; of one without a drawing its text."""
         if check == self.check:
             return
-        self.check, self.lesson = check, None
+        self.check, self.lesson, self._put, self._remedy = check, None, None, None
         self.list.choose(check)
         if check in faults():
             self.words.show_check(check)
@@ -172,18 +176,18 @@ class LessonsWindow(QWidget):
             self._run()
 
     def try_remedy(self) -> None:
-        """The same with the remedied drawing."""
-        made = self.lesson
-        if made is not None:
-            self.live.show_drawing(made.remedy.drawing, positions=made.scene.remedied)
+        """The same with the remedied drawing; as its controls leave it where no more is known yet."""
+        if self._remedy is not None:
+            positions = None if self.lesson is None else self.lesson.scene.remedied
+            self.live.show_drawing(self._remedy.drawing, positions=positions)
             self._look(None)
-            self.stands.setText(tr("Remedied: {what}", what=made.remedy.says.told))
+            self.stands.setText(tr("Remedied: {what}", what=str(self._remedy.says)))
             self._run()
 
     def back_to_fault(self) -> None:
         """The drawing with the fault as the lesson began."""
-        if self.lesson is not None:
-            self._show_fault(self.lesson.planted, self.lesson.finding)
+        if self._put is not None:
+            self._show_fault(*self._put)
 
     def set_theme(self, theme: Theme) -> None:
         """Show everything in other colours."""
@@ -206,6 +210,7 @@ class LessonsWindow(QWidget):
                     asked.check,
                     lambda: self._asked is asked,
                     lambda put, finding: self._begun.emit(asked, put, finding),
+                    lambda remedy: self._remedied.emit(asked, remedy),
                 )
             except NoLessonError:
                 return None
@@ -214,18 +219,28 @@ class LessonsWindow(QWidget):
     def _found_fault(self, asked: _Asked, put: Planted, finding: Finding) -> None:
         """The drawing is there before the remedy and what comes of it."""
         if asked is self._asked and self.lesson is None:
-            self.words.show_check(asked.check, here=finding.message)
+            self._put = (put, finding)
+            self.words.show_begun(asked.check, finding.message, faults()[asked.check].happens)
             self._show_fault(put, finding)
-            self.busy.setText(tr("Remedy and consequence are being worked out …"))
+            self.busy.setText(tr("What comes of it is being worked out …"))
+            self._offer()
+
+    def _found_remedy(self, asked: _Asked, remedy: Remedy) -> None:
+        """The remedy can be tried before it is known what it is good for."""
+        if asked is self._asked and self.lesson is None:
+            self._remedy = remedy
+            self.words.show_remedy(str(remedy.says))
+            self._offer()
 
     def _found(self, asked: _Asked, made: Lesson | None) -> None:
-        self.lesson = made
         if made is None:
             self.stands.setText(tr("Its drawing could not be made; this is its text."))
         else:
-            self.words.show_lesson(made)
-            if self.live.drawing is not made.drawing:
-                self._show_fault(made.planted, made.finding)
+            if self._put is None:  # made before
+                self._found_fault(asked, made.planted, made.finding)
+            self.lesson, self._remedy = made, made.remedy
+            self.words.show_remedy(str(made.remedy.says))
+            self.words.show_consequence([str(each) for each in made.scene.says])
         self.busy.hide()
         self._has_read(asked.check)
         self._offer()
@@ -256,9 +271,10 @@ class LessonsWindow(QWidget):
 
     def _offer(self) -> None:
         made = self.lesson
-        for button in (self.happens, self.remedy, self.fault):
+        known = (made is not None and bool(made.scene.says), self._remedy is not None, self._put is not None)
+        for button, is_known in zip((self.happens, self.remedy, self.fault), known, strict=True):
             button.setVisible(self.check == "" or self.check in faults())
-            button.setEnabled(made is not None)
+            button.setEnabled(is_known)
         self.previous.setEnabled(bool(self.list.beside(self.check, -1)))
         self.next.setEnabled(bool(self.list.beside(self.check, 1)))
 

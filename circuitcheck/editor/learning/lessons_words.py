@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.editor import plain
 from circuitcheck.editor.translating import tr
-from circuitcheck.lessons.lesson import Lesson
 
 MOST_PX = 720
 """Longer lines are hard to read."""
@@ -30,6 +31,8 @@ class LessonWords(QScrollArea):
         self._column.setContentsMargins(16, 12, 16, 8)
         self._column.setSpacing(4)
         self.setWidget(self._inside)
+        self._comes: QLabel | None = None
+        self._remedy: QLabel | None = None
 
     @property
     def text(self) -> str:
@@ -37,27 +40,37 @@ class LessonWords(QScrollArea):
         labels = self._inside.findChildren(QLabel)
         return "\n".join(each.text() for each in labels)
 
-    def show_check(self, check: str, *, here: str = "") -> None:
-        """Show a check's own text; `here`: what it says of the drawing beside it."""
+    def show_check(self, check: str) -> None:
+        """Show a check's own text."""
         self._clear()
         text = checks()[check].lesson
         self._add(text.title, "name")
-        if here:
-            self._section(tr("In this drawing"), here)
         self._section(tr("What it is"), text.flags)
         self._texts(check)
 
-    def show_lesson(self, lesson: Lesson) -> None:
-        """Show a check's text with the sentences of its drawing."""
+    def show_begun(self, check: str, here: str, slips: str) -> None:
+        """Show a check's text with what it says of the drawing and how such a slip happens; what comes of it
+        and the remedy stand where they will once they are known, so that nothing moves under a reader's eyes."""
         self._clear()
-        self._add(lesson.text.title, "name")
-        self._section(tr("In this drawing"), lesson.finding.message)
-        self._section(tr("How such a slip happens"), lesson.happens)
-        if lesson.scene.says:
-            self._section(tr("What comes of it here"), " ".join(tr(each.told) for each in lesson.scene.says))
-        self._section(tr("The remedy here"), lesson.remedy.says.told)
-        self._section(tr("What it is"), lesson.text.flags)
-        self._texts(lesson.check)
+        text = checks()[check].lesson
+        self._add(text.title, "name")
+        self._section(tr("In this drawing"), here)
+        self._section(tr("How such a slip happens"), slips)
+        self._comes = self._section(tr("What comes of it here"), tr("Being worked out …"))
+        self._remedy = self._section(tr("The remedy here"), tr("Being worked out …"))
+        self._section(tr("What it is"), text.flags)
+        self._texts(check)
+
+    def show_remedy(self, remedy: str) -> None:
+        """The remedy is known."""
+        if self._remedy is not None:
+            self._remedy.setText(remedy)
+
+    def show_consequence(self, says: Sequence[str]) -> None:
+        """What comes of it is known."""
+        if self._comes is not None:
+            none = tr("No flow, pressure or temperature shows this one. Why it matters stands below.")
+            self._comes.setText(" ".join(says) or none)
 
     def _texts(self, check: str) -> None:
         text = checks()[check].lesson
@@ -67,15 +80,18 @@ class LessonWords(QScrollArea):
         self._column.addStretch(1)
         self.verticalScrollBar().setValue(0)
 
-    def _section(self, heading: str, text: str, *, role: str = "body") -> None:
+    def _section(self, heading: str, text: str, *, role: str = "body") -> QLabel:
         self._column.addSpacing(6)
         self._add(heading, "strong")
-        self._add(text, role)
+        return self._add(text, role)
 
-    def _add(self, text: str, role: str) -> None:
-        self._column.addWidget(plain.label(text, role, wrap=True, selectable=role in ("body", "second")))
+    def _add(self, text: str, role: str) -> QLabel:
+        label = plain.label(text, role, wrap=True, selectable=role in ("body", "second"))
+        self._column.addWidget(label)
+        return label
 
     def _clear(self) -> None:
+        self._comes = self._remedy = None
         while (item := self._column.takeAt(0)) is not None:
             widget = item.widget()
             if widget is not None:

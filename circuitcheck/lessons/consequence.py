@@ -4,23 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from functools import cached_property
 
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.checks.wording import figure, named, valves
-from circuitcheck.circuit.situations import BOTH, HEATING_ONLY, HOT_WATER_ONLY, RUN_ON
-from circuitcheck.drawing.value import Drawing, Joint
+from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, Says
-from circuitcheck.operating.course import LONG_S, Course, Event, Happens, course
-from circuitcheck.operating.positions import Positions, proving, turnables, vessels
-from circuitcheck.operating.positions import named as situation_named
-from circuitcheck.operating.readings import Readings
-from circuitcheck.operating.running import Model
-from circuitcheck.operating.standing import Operated, Standing
-from circuitcheck.told import a_word, worded
+from circuitcheck.lessons.pairing import Pair, Tried, positions_of
+from circuitcheck.operating.course import LONG_S, Course, Event, Happens
+from circuitcheck.operating.positions import Positions
+from circuitcheck.operating.standing import Standing
+from circuitcheck.told import worded
 
-BY_HEAT = (BOTH, HEATING_ONLY, HOT_WATER_ONLY, RUN_ON)
-"""The situations in which a consequence is looked for, in this order."""
 LEAST_BAR, LEAST_SHARE, LEAST_K = 0.3, 0.05, 5.0
 """A difference in pressure, in flow by share, and in temperature that is worth telling."""
 
@@ -61,57 +55,6 @@ class Scene:
     says: tuple[Says, ...] = ()
 
 
-class _Tried:
-    """One drawing in one position, solved and carried on in time only as far as asked."""
-
-    def __init__(
-        self, operated: Operated, model: Model, positions: Positions, is_wanted: Callable[[], bool]
-    ) -> None:
-        self.operated, self.model, self.positions, self._is_wanted = operated, model, positions, is_wanted
-
-    @cached_property
-    def standing(self) -> Standing:
-        return self.operated.standing(self.positions)
-
-    @cached_property
-    def course(self) -> Course | None:
-        if not self.model.can_run or not self.standing.is_known:
-            return None
-        return course(self.model, self.positions, self.standing.flows.pipes, is_wanted=self._is_wanted)
-
-    @cached_property
-    def begins_bar(self) -> Mapping[str, float]:
-        """The pressure in each pipe as the course begins."""
-        if self.course is None:
-            return {}
-        begins = self.model.bar(self.course.states[0])
-        return Readings(self.operated.plant, self.standing).by_pipe(begins)
-
-    def hottest_c(self, part: str) -> float | None:
-        """How hot the water in the pipe on a part's flow gets in the course; None where there is none."""
-        pipe = self.operated.drawing.joined.get(Joint(part, "flow"))
-        if self.course is None or pipe is None:
-            return None
-        found = (self.model.celsius(state).get(pipe) for state in self.course.states)
-        return max((celsius for celsius in found if celsius is not None), default=None)
-
-
-class _Pair:
-    """The two drawings, put into positions alike."""
-
-    def __init__(self, faulty: Drawing, remedied: Drawing, is_wanted: Callable[[], bool]) -> None:
-        self._is_wanted = is_wanted
-        self.before, self.after = Operated(faulty), Operated(remedied)
-        self._models = Model(self.before.plant), Model(self.after.plant)
-
-    def tried(self, positions: Positions) -> tuple[_Tried, _Tried]:
-        alike = _alike(self.after, positions)
-        return (
-            _Tried(self.before, self._models[0], positions, self._is_wanted),
-            _Tried(self.after, self._models[1], alike, self._is_wanted),
-        )
-
-
 def scene(
     faulty: Drawing,
     remedied: Drawing,
@@ -126,8 +69,8 @@ def scene(
     `in_time`: without it nothing is worked out in time, and only the first is looked at. Once it is no longer
     wanted what comes back is worth nothing.
     """
-    pair = _Pair(faulty, remedied, is_wanted)
-    tried = [pair.tried(positions) for positions in dict.fromkeys(_positions(pair.before, finding))]
+    pair = Pair(faulty, remedied, is_wanted)
+    tried = [pair.tried(positions) for positions in dict.fromkeys(positions_of(pair.before, finding))]
     assert tried, "a drawing has at least one situation"
     if not in_time:
         return _scene(*tried[0], _at_once(*tried[0], finding))
@@ -140,55 +83,17 @@ def scene(
     return _scene(*tried[0])
 
 
-def _scene(before: _Tried, after: _Tried, says: Iterable[Says] = ()) -> Scene:
+def _scene(before: Tried, after: Tried, says: Iterable[Says] = ()) -> Scene:
     return Scene(before.positions, after.positions, tuple(says))
 
 
-def _positions(operated: Operated, finding: Finding) -> Iterator[Positions]:
-    """The valves that prove it; each situation with heat; and the first with the vessels' gas lost."""
-    if finding.witness is not None and finding.witness.shut:
-        yield proving(operated.situations, operated.plant.circuit, finding.witness.shut)
-    known = [found for name in BY_HEAT if (found := situation_named(operated.situations, name))]
-    # What the finding itself speaks of comes first.
-    known.sort(key=lambda each: each.name.partition(":")[0] not in finding.message)
-    yield from known or operated.situations[:1]
-    lost = frozenset(vessels(operated.plant))
-    if lost and known:
-        yield known[0].by_hand(flooded=lost)
-
-
-def _alike(operated: Operated, positions: Positions) -> Positions:
-    """The same position in another drawing, as far as its parts are there."""
-    parts = frozenset(operated.drawing.components)
-    if not positions.is_own:
-        found = situation_named(operated.situations, positions.name)
-        if found is not None:
-            return found
-    base = situation_named(operated.situations, positions.name) or operated.situations[0]
-    known = {each.label for each in turnables(operated.plant.circuit)}
-    # What the remedy put in instead, a pump say, works as its controls have it.
-    put_in = parts - _named_parts(positions)
-    return base.by_hand(
-        shut=positions.shut & known,
-        running=(positions.running & parts) | (base.running & put_in),
-        firing=(positions.firing & parts) | (base.firing & put_in),
-        flooded=positions.flooded & frozenset(vessels(operated.plant)),
-    )
-
-
-def _named_parts(positions: Positions) -> frozenset[str]:
-    """The parts that a position names."""
-    shut = frozenset(label.partition(":")[0] for label in positions.shut)
-    return shut | positions.running | positions.firing | positions.flooded
-
-
-def _at_once(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
+def _at_once(before: Tried, after: Tried, finding: Finding) -> Iterator[Says]:
     """The differences in what is cut off and in what flows."""
     yield from _parted(before.standing, after.standing, _where(before, finding))
     yield from _flows(before, after, finding)
 
 
-def _in_time(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
+def _in_time(before: Tried, after: Tried, finding: Finding) -> Iterator[Says]:
     """The differences in pressure and heat."""
     where = _where(before, finding)
     one, other = before.course, after.course
@@ -200,7 +105,7 @@ def _in_time(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
     yield from _hottest(before, after, finding)
 
 
-def _where(tried: _Tried, finding: Finding) -> str:
+def _where(tried: Tried, finding: Finding) -> str:
     """How it stands, to be put into a sentence."""
     drawing, positions = tried.operated.drawing, tried.positions
     if finding.witness is not None and frozenset(finding.witness.shut) == positions.shut:
@@ -221,7 +126,7 @@ def _parted(before: Standing, after: Standing, where: str) -> Iterator[Says]:
             )
 
 
-def _flows(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
+def _flows(before: Tried, after: Tried, finding: Finding) -> Iterator[Says]:
     """The flow through what is judged, where the remedy changes it. What is found of safety has none to tell."""
     if checks()[finding.check].topic not in FLOWS:
         return
@@ -245,7 +150,7 @@ def _flows(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
             yield Says(template, values)
 
 
-def _drawn_in(before: _Tried, after: _Tried) -> Iterator[Says]:
+def _drawn_in(before: Tried, after: Tried) -> Iterator[Says]:
     """Where pumps take the pressure below the air's, and would not after the remedy."""
     one, other = before.begins_bar, after.begins_bar
     lowest = min(one, key=lambda pipe: one[pipe], default="")
@@ -296,7 +201,7 @@ def _peaks(drawing: Drawing, one: Course, other: Course, where: str) -> Iterator
             )
 
 
-def _hottest(before: _Tried, after: _Tried, finding: Finding) -> Iterator[Says]:
+def _hottest(before: Tried, after: Tried, finding: Finding) -> Iterator[Says]:
     """How hot the water gets that comes to the part judged, where the remedy keeps it cooler."""
     for part in finding.components[:1]:
         one, other = before.hottest_c(part), after.hottest_c(part)

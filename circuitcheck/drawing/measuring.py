@@ -9,6 +9,7 @@ from math import acos, degrees, hypot
 
 from circuitcheck.drawing.value import Drawing, Pipe
 from circuitcheck.geometry import Point, distance
+from circuitcheck.parts.kind import reckoned
 
 BEND_DEGREES = 30.0
 """A change of direction of this much or more is one bend."""
@@ -27,7 +28,7 @@ def length_m(drawing: Drawing, pipe: Pipe) -> Measure | None:
 
     A line the program routed gives none: only corners a person set, on a sheet with a scale, do.
     """
-    given = pipe.data.get("length_m")
+    given = reckoned(pipe.data.get("length_m"))
     if given is not None:
         return Measure(float(given), "given")
     if pipe.via is None:
@@ -41,7 +42,7 @@ def length_m(drawing: Drawing, pipe: Pipe) -> Measure | None:
 
 def bends(drawing: Drawing, pipe: Pipe) -> Measure | None:
     """The pipe's number of bends; None where it is not known."""
-    given = pipe.data.get("bends")
+    given = reckoned(pipe.data.get("bends"))
     if given is not None:
         return Measure(float(given), "given")
     if pipe.via is None or drawing.sheet.get("metres_per_square") is None:

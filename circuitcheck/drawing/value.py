@@ -10,7 +10,7 @@ from types import MappingProxyType
 from typing import Any, NamedTuple
 
 from circuitcheck.geometry import Point, turned
-from circuitcheck.parts.kind import Kind
+from circuitcheck.parts.kind import Kind, reckoned
 from circuitcheck.told import Told, worded
 
 EMPTY: Mapping[str, Any] = MappingProxyType({})
@@ -46,8 +46,9 @@ class Component:
     extra: Mapping[str, Any] = field(default_factory=_empty)
 
     def value(self, name: str) -> Any:
-        """A data field's value: as given, else its default, else None (not known yet)."""
-        return self.data[name] if name in self.data else self.kind.field(name).default
+        """A data field's value: as given, else its default, else None (not known yet); a number beyond all
+        that can be measured as one reckons with it."""
+        return reckoned(self.data[name]) if name in self.data else self.kind.field(name).default
 
     def port_at(self, port: str) -> Point | None:
         """Where a port lies on the sheet; None where the part is not placed."""

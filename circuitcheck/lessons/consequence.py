@@ -13,7 +13,7 @@ from circuitcheck.lessons.pairing import Pair, Tried, positions_of
 from circuitcheck.operating.course import LONG_S, Course, Event, Happens
 from circuitcheck.operating.positions import Positions
 from circuitcheck.operating.standing import Standing
-from circuitcheck.told import worded
+from circuitcheck.told import a_word, worded
 
 LEAST_BAR, LEAST_SHARE, LEAST_K = 0.3, 0.05, 5.0
 """A difference in pressure, in flow by share, and in temperature that is worth telling."""

@@ -164,8 +164,27 @@ class Field:
         return self.default is not None
 
     def value(self, data: Data) -> Any:
-        """The field's value in `data`: as given, else the default, else None (not known yet)."""
-        return data.get(self.name, self.default)
+        """The field's value in `data`: as given, else the default, else None (not known yet).
+
+        A number beyond all that can be measured counts as the most, or the least, that one reckons with.
+        """
+        return reckoned(data.get(self.name, self.default))
+
+
+MOST_NUMBER, LEAST_NUMBER = 1e9, 1e-9
+"""No plant has a number larger, or nearer to 0, in the units of any field. A file may: its powers would be no
+numbers any more."""
+
+
+def reckoned(value: Any) -> Any:
+    """A value as one reckons with it: a number beyond these is the most, or the least, of them."""
+    if value.__class__ is float or value.__class__ is int:
+        size = abs(value)
+        if size > MOST_NUMBER:
+            return MOST_NUMBER if value > 0 else -MOST_NUMBER
+        if 0 < size < LEAST_NUMBER:
+            return LEAST_NUMBER if value > 0 else -LEAST_NUMBER
+    return value
 
 
 def number(

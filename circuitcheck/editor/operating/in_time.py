@@ -18,7 +18,6 @@ from circuitcheck.operating.standing import Standing
 from circuitcheck.operating.track import Track
 from circuitcheck.parts.kind import Role
 from circuitcheck.report.wording import missing_words
-from circuitcheck.told import a_word
 
 if TYPE_CHECKING:
     from circuitcheck.operating.running import Model

@@ -222,7 +222,7 @@ class Files(QObject):
         self.recent_changed.emit()
         return True
 
-    def _say_faults(self, path: Path, error: DrawingError, what: str = tr("cannot be read.")) -> None:
+    def _say_faults(self, path: Path, error: DrawingError, what: str = "") -> None:
         messages = [tr(fault.message) for fault in error.faults]
         first, details = messages[0], ""
         if len(messages) > 1:
@@ -230,7 +230,7 @@ class Files(QObject):
                 "{count} things are wrong with it. The first: {first}", count=len(messages), first=first
             )
             details = "\n".join(messages)
-        self._say(f"{path.name} {what}", first, details)
+        self._say(f"{path.name} {what or tr('cannot be read.')}", first, details)
 
     def _say(self, text: str, more: str, details: str = "") -> None:
         plain.message(self._window, text, more, icon=QMessageBox.Icon.Warning, details=details).exec()

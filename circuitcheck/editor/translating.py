@@ -116,4 +116,6 @@ def _piece_by_piece(text: str) -> str:
 
 def of_error(error: Exception) -> str:
     """What an error says, as it was told: `str(error)` would be the English alone."""
+    if isinstance(error, OSError) and isinstance(error.strerror, Told):
+        return error.strerror
     return error.args[0] if error.args and isinstance(error.args[0], str) else str(error)

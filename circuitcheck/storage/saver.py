@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Final
 
 from circuitcheck.storage.faults import visible
+from circuitcheck.told import a_word, worded
 
 # Another program on Windows (a scanner, a synchroniser) may hold the file open for a moment.
 _TRIES: Final = 10
@@ -20,17 +21,17 @@ _PAUSE_S: Final = 0.1
 _NOT_OFFERED: Final = frozenset({errno.EINVAL, errno.ENOTSUP, errno.EOPNOTSUPP, errno.ENOSYS, errno.EBADF})
 
 _REASONS: Final = {
-    errno.ENOSPC: "the disk is full",
-    errno.EDQUOT: "the space allotted on this disk is used up",
-    errno.EROFS: "the disk is read-only",
-    errno.EACCES: "writing there is not allowed",
-    errno.EPERM: "writing there is not allowed",
-    errno.EIO: "the disk reports an error",
-    errno.ENOENT: "the folder does not exist",
-    errno.ENOTDIR: "the folder does not exist",
-    errno.ENAMETOOLONG: "the name is too long",
-    errno.EFBIG: "the file is too large for this disk",
-    errno.ELOOP: "its link leads in a circle",
+    errno.ENOSPC: a_word("the disk is full"),
+    errno.EDQUOT: a_word("the space allotted on this disk is used up"),
+    errno.EROFS: a_word("the disk is read-only"),
+    errno.EACCES: a_word("writing there is not allowed"),
+    errno.EPERM: a_word("writing there is not allowed"),
+    errno.EIO: a_word("the disk reports an error"),
+    errno.ENOENT: a_word("the folder does not exist"),
+    errno.ENOTDIR: a_word("the folder does not exist"),
+    errno.ENAMETOOLONG: a_word("the name is too long"),
+    errno.EFBIG: a_word("the file is too large for this disk"),
+    errno.ELOOP: a_word("its link leads in a circle"),
 }
 
 
@@ -57,12 +58,14 @@ def save_bytes(path: str | os.PathLike[str], data: bytes) -> None:
     try:
         _save(target, data)
     except OSError as error:
-        raise _explained(error, Path(path).name, target, "was not saved") from error
+        raise _explained(error, Path(path).name, target, a_word("was not saved")) from error
     try:
         _flush_folder(target.parent)
     except OSError as error:
         # It is there to be read, but a power cut might bring the old one back.
-        raise _explained(error, Path(path).name, target, "is saved, but perhaps not for good") from error
+        raise _explained(
+            error, Path(path).name, target, a_word("is saved, but perhaps not for good")
+        ) from error
 
 
 class _RefusalError(OSError):
@@ -183,4 +186,5 @@ def _explained(error: OSError, name: str, target: Path, what: str) -> SaveError:
     number = error.errno or errno.EIO
     said = str(error.strerror)
     reason = said if isinstance(error, _RefusalError) else _REASONS.get(number, said)
-    return SaveError(number, f"“{visible(name)}” {what}: {reason}.", str(target), reason)
+    sentence = worded("“{name}” {what}: {reason}.", name=visible(name), what=what, reason=reason)
+    return SaveError(number, sentence, str(target), reason)

@@ -1052,14 +1052,14 @@
 <translation>Die Zeichnung hier ist, wie sie war. Speichern Sie sie anderswo, oder versuchen Sie es noch einmal.</translation>
 </message>
 <message>
-<source>cannot be read.</source>
-<extracomment>window</extracomment>
-<translation>kann nicht gelesen werden.</translation>
-</message>
-<message>
 <source>{count} things are wrong with it. The first: {first}</source>
 <extracomment>window</extracomment>
 <translation>{count} Fehler sind darin. Der erste: {first}</translation>
+</message>
+<message>
+<source>cannot be read.</source>
+<extracomment>window</extracomment>
+<translation>kann nicht gelesen werden.</translation>
 </message>
 <message>
 <source>filled in</source>
@@ -4089,7 +4089,7 @@
 <message>
 <source>{group}, sound</source>
 <extracomment>window/start</extracomment>
-<translation>{group}, einwandfrei</translation>
+<translation>{group}</translation>
 </message>
 <message>
 <source>Start from this</source>
@@ -7235,6 +7235,66 @@
 <source>cut off from the</source>
 <extracomment>sheet</extracomment>
 <translation>abgesperrt:</translation>
+</message>
+<message>
+<source>the disk is full</source>
+<extracomment>storage</extracomment>
+<translation>der Datenträger ist voll</translation>
+</message>
+<message>
+<source>the space allotted on this disk is used up</source>
+<extracomment>storage</extracomment>
+<translation>der zugeteilte Platz auf diesem Datenträger ist verbraucht</translation>
+</message>
+<message>
+<source>the disk is read-only</source>
+<extracomment>storage</extracomment>
+<translation>der Datenträger ist schreibgeschützt</translation>
+</message>
+<message>
+<source>writing there is not allowed</source>
+<extracomment>storage</extracomment>
+<translation>dort darf nicht geschrieben werden</translation>
+</message>
+<message>
+<source>the disk reports an error</source>
+<extracomment>storage</extracomment>
+<translation>der Datenträger meldet einen Fehler</translation>
+</message>
+<message>
+<source>the folder does not exist</source>
+<extracomment>storage</extracomment>
+<translation>den Ordner gibt es nicht</translation>
+</message>
+<message>
+<source>the name is too long</source>
+<extracomment>storage</extracomment>
+<translation>der Name ist zu lang</translation>
+</message>
+<message>
+<source>the file is too large for this disk</source>
+<extracomment>storage</extracomment>
+<translation>die Datei ist zu groß für diesen Datenträger</translation>
+</message>
+<message>
+<source>its link leads in a circle</source>
+<extracomment>storage</extracomment>
+<translation>seine Verknüpfung führt im Kreis</translation>
+</message>
+<message>
+<source>was not saved</source>
+<extracomment>storage</extracomment>
+<translation>wurde nicht gespeichert</translation>
+</message>
+<message>
+<source>is saved, but perhaps not for good</source>
+<extracomment>storage</extracomment>
+<translation>ist gespeichert, aber vielleicht nicht dauerhaft</translation>
+</message>
+<message>
+<source>“{name}” {what}: {reason}.</source>
+<extracomment>storage</extracomment>
+<translation>„{name}“ {what}: {reason}.</translation>
 </message>
 <message>
 <source>{these} and {last}</source>
@@ -12879,7 +12939,7 @@ ein Gefäß wie gezeichnet nimmt auf: V × ((Vordruck + 1) / (Fülldruck + 1) �
 <message>
 <source>Store heated directly</source>
 <extracomment>arrangements</extracomment>
-<translation>Unmittelbar beheizter Speicher</translation>
+<translation>Direkt beheizter Speicher</translation>
 </message>
 <message>
 <source>Heating in two zones, and a mains-fed store that an immersion heater heats alone.</source>
@@ -12909,7 +12969,7 @@ ein Gefäß wie gezeichnet nimmt auf: V × ((Vordruck + 1) / (Fülldruck + 1) �
 <message>
 <source>Store fed from a cistern</source>
 <extracomment>arrangements</extracomment>
-<translation>Speicher aus einem Behälter gespeist</translation>
+<translation>Speicher mit Vorlagebehälter</translation>
 </message>
 <message>
 <source>Open-vented with cisterns</source>

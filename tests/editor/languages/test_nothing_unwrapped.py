@@ -71,6 +71,33 @@ def test_every_text_is_marked() -> None:
     assert not found
 
 
+def too_early(code: str) -> list[int]:
+    """The lines on which a text is translated as the module is loaded, before the language is known."""
+    tree = ast.parse(code)
+    later: set[ast.AST] = set()
+    for node in ast.walk(tree):
+        if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef):
+            later.update(part for line in node.body for part in ast.walk(line))
+        elif isinstance(node, ast.Lambda):
+            later.update(ast.walk(node.body))
+    return [
+        node.lineno
+        for node in ast.walk(tree)
+        if isinstance(node, ast.Call) and _name(node) in ("tr", "tr_n") and node not in later
+    ]
+
+
+def test_no_text_is_translated_before_the_language_is_known() -> None:
+    found = {
+        str(path.relative_to(EDITOR)): lines
+        for path in sorted(EDITOR.rglob("*.py"))
+        if (lines := too_early(path.read_text(encoding="utf-8")))
+    }
+    assert not found
+    assert too_early('NAME = tr("Pipe")') == [1]
+    assert too_early('def f(name: str = tr("Pipe")) -> str:\n    return tr(name)') == [1]
+
+
 def test_the_search_itself() -> None:
     assert unwrapped('label.setText("Not known")') == ["1: Not known"]
     assert unwrapped('QLabel(f"{count} parts here")') == ["1:  parts here"]

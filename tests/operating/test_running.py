@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from dataclasses import replace
+from math import exp
 from typing import Any
 
 import numpy as np
@@ -153,7 +154,72 @@ def test_a_flooded_vessel_lifts_the_safety_valve_as_the_figure_says(
     heated = situation(at_work, HEATING_ONLY).by_hand(flooded=frozenset({"vessel"}))
     found = course(model, heated, at_work.standing(heated).flows.pipes)
     (lifts,) = [each for each in found.events if each.what is Happens.LIFTS][:1]
-    assert lifts.part == "safety_valve" and lifts.seconds == pytest.approx(seconds, rel=0.35)
+    assert lifts.part == "safety_valve"
+    # The figure takes all water to be as warm, and no heat to stay in the source's metal. Here the metal takes
+    # nearly half at first, which is later; and what is warmed is some of the water by much, which swells more
+    # for the same heat, which is sooner. They nearly make up for one another, by chance: the two tests below
+    # hold each against a hand calculation.
+    assert lifts.seconds == pytest.approx(seconds, rel=0.12)
+
+
+def swollen_l(model: Model, celsius: dict[str, float], tube_per_k: float) -> float:
+    """By how much the water of each cell is more than its room, by its temperature and density alone."""
+    cold = model.heat.cold_c
+    return sum(
+        each.litres * (density_kg_m3(cold) / density_kg_m3(at) - 1 - 3 * tube_per_k * (at - cold))
+        for each in model.cells.cells
+        for at in [celsius[each.id]]
+    )
+
+
+def test_when_a_flooded_vessels_valve_lifts_heat_and_water_balance_by_hand() -> None:
+    """What was fired is in the water and in the metal; what the water swells by is pressed into its own room,
+    or has come out."""
+    at_work = operated("terrace-as-proposed")
+    model = Model(at_work.plant)
+    heated = situation(at_work, HEATING_ONLY).by_hand(flooded=frozenset({"vessel"}))
+    found = course(model, heated, at_work.standing(heated).flows.pipes, long_s=300)
+    (lifts,) = [each for each in found.events if each.what is Happens.LIFTS][:1]
+    state, (source,) = found.state_at(lifts.seconds), model.heat.sources
+    celsius, t, cold = model.celsius(state), state.seconds, model.heat.cold_c
+    # 18 kW from the first moment, since the water is far from as warm as it is set.
+    fired = 18_000 * t
+    water = sum(
+        each.litres * density_kg_m3(cold) / 1000 * heat_capacity_j_kgk((cold + at) / 2) * (at - cold)
+        for each in model.cells.cells
+        for at in [celsius[each.id]]
+    )
+    # The metal, 0.5 kJ/K a kW, is 40 K over its water once all passes that is fired, with a time constant of
+    # 20 s; it lags by so much more as the water rises, here taken to rise evenly.
+    capacity, tau = 9_000, 20
+    warmer = celsius[source.id] - cold
+    metal = capacity * (warmer + (40 - warmer / t * tau) * (1 - exp(-t / tau)))
+    # 1 %: the water does not rise evenly.
+    assert water + metal == pytest.approx(fired, rel=0.01)
+    assert 0.4 < metal / fired < 0.5
+    # Copper of 16.8e-6 a kelvin; water of 48e-6 a bar at 10 °C (handbooks), 22 mm tube 20.2 mm wide and 0.9 mm
+    # thick, of 120 GPa. 1 %: most of the water is at 10 °C, and what is warmer is pressed less.
+    litres = sum(each.litres for each in model.cells.cells)
+    pressed = litres * (48e-6 + 20.2 / (0.9 * 120e4)) * (3.0 - 1.3)
+    swell = swollen_l(model, celsius, 16.8e-6)
+    assert swell == pytest.approx(pressed + state.out_l, rel=0.01)
+    # As one water it would have to take a tenth more heat to swell as much.
+    alike = cold + water / (litres * density_kg_m3(cold) / 1000 * 4190)
+    assert (
+        litres * (density_kg_m3(cold) / density_kg_m3(alike) - 1 - 3 * 16.8e-6 * (alike - cold)) < 0.9 * swell
+    )
+
+
+def test_a_vessel_with_its_gas_takes_the_swell_by_boyles_law_by_hand() -> None:
+    model, run = running("terrace-as-proposed", HEATING_ONLY)
+    run.carry_on(1500)
+    state = run.state()
+    (vessel,) = model.held.cushions
+    filled, now = (vessel.charge_bar + 1.013, 1.3 + 1.013), run.row().bar[0] + 1.013
+    taken = 18 * filled[0] * (1 / filled[1] - 1 / now)
+    # 2 %: the water itself gives way a little too, and what the vessel took is as cold as its pipe.
+    assert swollen_l(model, model.celsius(state), 0.0) == pytest.approx(taken, rel=0.02)
+    assert taken > 1
 
 
 def test_water_shut_in_rises_as_its_compressibility_says() -> None:

@@ -1687,9 +1687,9 @@
 <translation>Behoben: {what}</translation>
 </message>
 <message>
-<source>Remedy and consequence are being worked out …</source>
+<source>What comes of it is being worked out …</source>
 <extracomment>window/learning</extracomment>
-<translation>Abhilfe und Folge werden ausgerechnet …</translation>
+<translation>Was daraus folgt, wird gerade berechnet …</translation>
 </message>
 <message>
 <source>Its drawing could not be made; this is its text.</source>
@@ -1712,14 +1712,14 @@
 <translation>Die Sätze der Lektion</translation>
 </message>
 <message>
-<source>In this drawing</source>
-<extracomment>window/learning</extracomment>
-<translation>In dieser Zeichnung</translation>
-</message>
-<message>
 <source>What it is</source>
 <extracomment>window/learning</extracomment>
 <translation>Worum es geht</translation>
+</message>
+<message>
+<source>In this drawing</source>
+<extracomment>window/learning</extracomment>
+<translation>In dieser Zeichnung</translation>
 </message>
 <message>
 <source>How such a slip happens</source>
@@ -1732,9 +1732,19 @@
 <translation>Was hier daraus folgt</translation>
 </message>
 <message>
+<source>Being worked out …</source>
+<extracomment>window/learning</extracomment>
+<translation>Wird berechnet …</translation>
+</message>
+<message>
 <source>The remedy here</source>
 <extracomment>window/learning</extracomment>
 <translation>Die Abhilfe hier</translation>
+</message>
+<message>
+<source>No flow, pressure or temperature shows this one. Why it matters stands below.</source>
+<extracomment>window/learning</extracomment>
+<translation>Diesen Fehler zeigt kein Volumenstrom, kein Druck und keine Temperatur. Warum er zählt, steht unten.</translation>
 </message>
 <message>
 <source>Why it matters</source>
@@ -2427,6 +2437,11 @@
 <translation>Im zeitlichen Verlauf kann nichts ausgerechnet werden: {why}.</translation>
 </message>
 <message>
+<source>Nothing can be worked out in time, since it is not known what flows.</source>
+<extracomment>window/operating</extracomment>
+<translation>Ein Verlauf lässt sich nicht berechnen, da nicht bekannt ist, was fließt.</translation>
+</message>
+<message>
 <source>The chart needs one more number: {names}.</source>
 <extracomment>window/operating</extracomment>
 <translation>Dem Diagramm fehlt noch eine Angabe: {names}.</translation>
@@ -2470,6 +2485,11 @@
 <source>The design states {litres} l more water than the parts and pipes drawn hold: it stands with the emitters.</source>
 <extracomment>window/operating</extracomment>
 <translation>Die Auslegung nennt {litres} l mehr Wasser, als die gezeichneten Bauteile und Rohre enthalten: Es steht bei den Heizflächen.</translation>
+</message>
+<message>
+<source>A blending valve on heating water lets its hot water through as it comes: what it mixes in is not worked out, and beyond it the water is cooler than shown.</source>
+<extracomment>window/operating</extracomment>
+<translation>Ein Mischventil im Heizwasser lässt sein heißes Wasser durch, wie es kommt: Was es beimischt, wird nicht berechnet, und dahinter ist das Wasser kühler als angezeigt.</translation>
 </message>
 <message>
 <source>no gas</source>
@@ -5977,6 +5997,11 @@
 <translation>Binnen {minutes} Minuten steigt der Druck an {part}{where} auf {before} bar; nach der Abhilfe auf {after} bar.</translation>
 </message>
 <message>
+<source>The water at the flow of {part} ({situation}) gets {before} °C hot; after the remedy {after} °C.</source>
+<extracomment>lessons</extracomment>
+<translation>Das Wasser am Vorlauf von {part} ({situation}) wird {before} °C heiß; nach der Abhilfe {after} °C.</translation>
+</message>
+<message>
 <source>{minutes} min {rest} s</source>
 <extracomment>lessons</extracomment>
 <translation>{minutes} min {rest} s</translation>
@@ -6297,6 +6322,11 @@
 <translation>{valve} kann nur {small} kW ablassen.</translation>
 </message>
 <message>
+<source>The pipe that several tundishes share to {end} is {size} mm.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Die Leitung, die mehrere Ablauftrichter bis {end} gemeinsam haben, misst {size} mm.</translation>
+</message>
+<message>
 <source>{source} needs {least} l/min.</source>
 <extracomment>lessons/faults</extracomment>
 <translation>{source} braucht {least} l/min.</translation>
@@ -6390,6 +6420,11 @@
 <source>{valve} can part {source} from its vessel.</source>
 <extracomment>lessons/faults</extracomment>
 <translation>{valve} kann {source} vom Ausdehnungsgefäß trennen.</translation>
+</message>
+<message>
+<source>{pump} stands right before the tee of {vessel}.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>{pump} sitzt unmittelbar vor dem T-Stück von {vessel}.</translation>
 </message>
 <message>
 <source>{part} is charged to {wrong} bar.</source>

@@ -12,15 +12,22 @@ import pytest
 from circuitcheck.shipped import data_path
 
 CODE = """
-import sys
+import os, pathlib, sys
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication, QMessageBox
 from circuitcheck.editor import main
 QMessageBox.exec = lambda box: print("told:", box.text())
 application = QApplication([])
+def told_of_network():
+    # What Qt itself would open goes past any function of Python that a test can replace.
+    maps, descriptors = pathlib.Path("/proc/self/maps"), pathlib.Path("/proc/self/fd")
+    loaded = {line.rpartition("/")[2] for line in maps.read_text().splitlines()} if maps.exists() else set()
+    held = [os.readlink(each) for each in descriptors.iterdir() if each.exists()] if maps.exists() else []
+    print("network:", [name for name in loaded if "Network" in name], [each for each in held if "socket" in each])
 def look():
     (window,) = [each for each in application.topLevelWidgets() if each.isWindow() and each.isVisible()]
     print("title:", window.windowTitle(), "| icon:", not window.windowIcon().isNull())
+    told_of_network()
     window.close()
 QTimer.singleShot(700, look)
 sys.exit(main.run(sys.argv[1:]))
@@ -52,3 +59,9 @@ def test_it_starts_and_ends_well(tmp_path: Path, name: str | None, said: str) ->
     done = start(tmp_path, *([str(data_path("samples") / name)] if name else []))
     assert said in done.stdout
     assert (done.returncode, "Traceback" in done.stderr) == (0, False)
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="only Linux tells what a process has loaded and open")
+def test_qt_has_no_means_of_reaching_a_network(tmp_path: Path) -> None:
+    done = start(tmp_path, str(data_path("samples") / "cottage.wetcircuit"))
+    assert "network: [] []" in done.stdout

@@ -26,6 +26,8 @@ class Tongue(Protocol):
 
 
 Again = Callable[[Tongue], str]
+THIN_SPACE = "\u202f"
+"""What parts thousands where the comma parts the decimals: a point there is read as either."""
 
 
 class Told(str):
@@ -50,12 +52,19 @@ class Told(str):
 
 
 class _Number(float):
-    """A number that a template formats with the decimal sign of a tongue."""
+    """A number that a template formats with the decimal sign of a tongue, and a thin space between thousands."""
 
     decimal = "."
 
     def __format__(self, form: str) -> str:
-        return super().__format__(form).replace(".", self.decimal)
+        return super().__format__(form).replace(",", THIN_SPACE).replace(".", self.decimal)
+
+
+class _Whole(int):
+    """A whole number that a template formats with a thin space between thousands."""
+
+    def __format__(self, form: str) -> str:
+        return super().__format__(form).replace(",", THIN_SPACE)
 
 
 def worded(template: str, /, **values: object) -> Told:
@@ -133,7 +142,11 @@ def in_tongue(value: object, tongue: Tongue) -> object:
         return value.told_in(tongue)
     if isinstance(value, Exception):
         return in_tongue(value.args[0], tongue) if value.args else ""
-    if isinstance(value, float) and tongue.decimal != ".":
+    if tongue.decimal == "." or isinstance(value, bool):
+        return value
+    if isinstance(value, int):
+        return _Whole(value)
+    if isinstance(value, float):
         number = _Number(value)
         number.decimal = tongue.decimal
         return number

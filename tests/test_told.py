@@ -58,6 +58,7 @@ def test_a_template_is_told_with_what_is_told_in_it_and_a_label_stays_as_it_is()
     assert said == "Pump holds 1.5 l of water"
     assert told(said) == "Pump HOLDS 1,5 L OF WATER"
     assert told(worded("{share:.1%} of it", share=0.255)) == "25,5% OF IT"
+    assert told(worded("{many:,} of {all:,.0f}", many=65536, all=1e6)) == "65\u202f536 OF 1\u202f000\u202f000"
 
 
 def test_a_value_is_never_read_as_a_template() -> None:

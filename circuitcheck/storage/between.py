@@ -9,6 +9,7 @@ from typing import Any
 from circuitcheck.drawing.value import Component, Control, Joint, Pipe
 from circuitcheck.parts.kind import FieldType, Kind
 from circuitcheck.storage.faults import Faults, shown, visible
+from circuitcheck.told import a_word, worded
 
 LISTS = ("components", "pipes", "controls", "notes")
 """The lists of a file whose items have an id."""
@@ -30,9 +31,13 @@ def check_ids(places: Mapping[str, list[str]], faults: Faults) -> None:
     """Each id stands for one item of the file. `places` says where each id is given."""
     for id, where in places.items():
         if len(where) > 1:
-            found = f"given to {' and '.join(where)}"
+            found = worded("given to {where}", where=" and ".join(where))
             faults.add(
-                id, "id", found, "given once", f"The id {shown(id)} is {found}; each item needs its own."
+                id,
+                "id",
+                found,
+                a_word("given once"),
+                worded("The id {id} is {found}; each item needs its own.", id=shown(id), found=found),
             )
 
 
@@ -52,15 +57,25 @@ def check_ends(
             part, port = end
             if part not in ports:
                 if part not in unsure:
-                    _bad_end(pipe.id, end, f"on {shown(part)}, which is no part", faults)
+                    _bad_end(pipe.id, end, worded("on {part}, which is no part", part=shown(part)), faults)
             elif port not in ports[part]:
-                _bad_end(pipe.id, end, f"on {visible(part)}, which has no port {shown(port)}", faults)
+                _bad_end(
+                    pipe.id,
+                    end,
+                    worded("on {part}, which has no port {port}", part=visible(part), port=shown(port)),
+                    faults,
+                )
             elif end not in taken:
                 taken[end] = pipe.id
             elif taken[end] == pipe.id:
-                _bad_end(pipe.id, end, f"twice on the same port, {_spoken(end)}", faults)
+                _bad_end(pipe.id, end, worded("twice on the same port, {end}", end=_spoken(end)), faults)
             else:
-                _bad_end(pipe.id, end, f"on {_spoken(end)}, where {visible(taken[end])} already is", faults)
+                _bad_end(
+                    pipe.id,
+                    end,
+                    worded("on {end}, where {taken} already is", end=_spoken(end), taken=visible(taken[end])),
+                    faults,
+                )
 
 
 def check_references(
@@ -81,13 +96,18 @@ def check_references(
 
 def _check_reference(item: str, field: str, value: Any, ids: Set[str], faults: Faults) -> None:
     if value not in ids:
-        message = f"{visible(item)}.{field} names {shown(value)}, but nothing in the file has that id."
-        faults.add(item, field, shown(value), "the id of an item of the file", message)
+        message = worded(
+            "{item}.{field} names {value}, but nothing in the file has that id.",
+            item=visible(item),
+            field=field,
+            value=shown(value),
+        )
+        faults.add(item, field, shown(value), a_word("the id of an item of the file"), message)
 
 
 def _bad_end(pipe: str, end: Joint, found: str, faults: Faults) -> None:
-    message = f"Pipe {visible(pipe)} has an end {found}."
-    faults.add(pipe, "ends", shown(list(end)), "a port of a part with no other pipe on it", message)
+    message = worded("Pipe {pipe} has an end {found}.", pipe=visible(pipe), found=found)
+    faults.add(pipe, "ends", shown(list(end)), a_word("a port of a part with no other pipe on it"), message)
 
 
 def _spoken(end: Joint) -> str:

@@ -9,6 +9,7 @@ from unicodedata import category
 
 from circuitcheck.storage.limits import MOST_FAULTS
 from circuitcheck.storage.strict_json import Unsound
+from circuitcheck.told import a_word, worded
 
 LONGEST_SHOWN = 60
 
@@ -44,9 +45,16 @@ class DrawingError(ValueError):
     def __str__(self) -> str:
         name = visible(self.file)
         if len(self.faults) == 1:
-            return f"{name} cannot be read: {self.faults[0].message}"
+            return worded("{name} cannot be read: {message}", name=name, message=self.faults[0].message)
         lines = (f"  {fault.message}" for fault in self.faults)
-        return "\n".join([f"{name} cannot be read. {len(self.faults)} things are wrong:", *lines])
+        return "\n".join(
+            [
+                worded(
+                    "{name} cannot be read. {faults} things are wrong:", name=name, faults=len(self.faults)
+                ),
+                *lines,
+            ]
+        )
 
 
 class TooManyFaultsError(Exception):
@@ -66,11 +74,25 @@ class Faults:
         """Note a fault; the sentence is made of the rest unless given. Raises TooManyFaultsError."""
         item, field = visible(item), visible(field)
         if not message:
-            message = f"{place(item, field)} is {found}, but must be {expected}."
+            message = worded(
+                "{item} is {found}, but must be {expected}.",
+                item=place(item, field),
+                found=found,
+                expected=expected,
+            )
         self.found.append(Fault(item, field, found, expected, message))
         if len(self.found) >= MOST_FAULTS:
             self.found.append(
-                Fault("", "", "", "", f"Reading stopped after {MOST_FAULTS:,} faults; there may be more.")
+                Fault(
+                    "",
+                    "",
+                    "",
+                    "",
+                    worded(
+                        "Reading stopped after {most_faults:,} faults; there may be more.",
+                        most_faults=MOST_FAULTS,
+                    ),
+                )
             )
             raise TooManyFaultsError
 
@@ -80,13 +102,21 @@ class Faults:
 
     def absent(self, item: str, field: str, expected: str) -> None:
         """Note a field that is missing and has no default."""
-        where = visible(item) or "The file"
-        self.add(item, field, "nothing", expected, f"{where} has no {field}; it must be {expected}.")
+        where = visible(item) or a_word("The file")
+        self.add(
+            item,
+            field,
+            "nothing",
+            expected,
+            worded(
+                "{where} has no {field}; it must be {expected}.", where=where, field=field, expected=expected
+            ),
+        )
 
 
 def place(item: str, field: str) -> str:
     """Where a fault is: `hs1.output_kw`."""
-    return f"{item}.{field}" if item and field else item or field or "The file"
+    return f"{item}.{field}" if item and field else item or field or a_word("The file")
 
 
 def visible(text: str) -> str:
@@ -115,12 +145,12 @@ def shown(value: Any) -> str:
         return repr(value)
     if isinstance(value, int):
         # Cut before it is written out: a number of thousands of digits would fill the line.
-        return str(value) if abs(value) < 10**LONGEST_SHOWN else "a number of very many digits"
+        return str(value) if abs(value) < 10**LONGEST_SHOWN else a_word("a number of very many digits")
     if isinstance(value, list):
         if len(value) <= 4 and not any(isinstance(each, (list, dict)) for each in value):
             return f"[{', '.join(shown(each) for each in value)}]"
-        return f"a list of {len(value)}"
-    return "an object"
+        return worded("a list of {value}", value=len(value))
+    return a_word("an object")
 
 
 def _cut(text: str) -> str:

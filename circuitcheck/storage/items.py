@@ -22,6 +22,7 @@ from circuitcheck.storage import rules
 from circuitcheck.storage.faults import Faults
 from circuitcheck.storage.rules import WRONG, Rules
 from circuitcheck.storage.strict_json import ONCE, Repeated, troubles
+from circuitcheck.told import a_word
 
 # How deep an item's object lies in the file: the file, its list, the item; a reply lies two deeper.
 ITEM_DEPTH: Final = 3
@@ -187,7 +188,7 @@ def each(
     for position, raw in enumerate(raws):
         item = f"{where}[{position}]"
         if not isinstance(raw, dict):
-            faults.wrong(item, "", raw, "an object")
+            faults.wrong(item, "", raw, a_word("an object"))
             continue
         made = read(raw, name_of(raw) or item, faults)
         if made is not None:
@@ -211,13 +212,13 @@ def check_repeats(raw: dict[str, Any], item: str, faults: Faults) -> None:
     """No key stands twice in an object."""
     if isinstance(raw, Repeated):
         for key in raw.twice:
-            faults.add(item, key, "given more than once", ONCE)
+            faults.add(item, key, a_word("given more than once"), ONCE)
 
 
 def _check_kept(name: str, value: Any, item: str, depth: int, faults: Faults) -> None:
     if not isinstance(value, (str, int, type(None))):
         for key, found, expected in troubles(value, depth):
             if key:
-                faults.add(item, f"{name} … {key}", "given more than once", expected)
+                faults.add(item, f"{name} … {key}", a_word("given more than once"), expected)
             else:
                 faults.wrong(item, name, found, expected)

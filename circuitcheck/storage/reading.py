@@ -17,6 +17,7 @@ from circuitcheck.storage.faults import DrawingError, Fault, Faults, TooManyFaul
 from circuitcheck.storage.limits import MOST_BYTES, MOST_OTHERS, MOST_PARTS, MOST_PIPES
 from circuitcheck.storage.rules import Rules
 from circuitcheck.storage.versions import VersionError, upgraded
+from circuitcheck.told import a_word, worded
 
 __all__ = ["DrawingError", "Fault", "content", "parse", "read"]
 
@@ -25,7 +26,7 @@ LARGE: Final = 512 * 1024
 
 FILE: Final[Rules] = MappingProxyType(
     {
-        "wetcircuit": rules.Rule("the version of the format", lambda value: value),
+        "wetcircuit": rules.Rule(a_word("the version of the format"), lambda value: value),
         "title": rules.LABEL,
         "sheet": rules.OBJECT,
         "design": rules.OBJECT,
@@ -93,11 +94,13 @@ def parse_patiently(data: bytes, name: str) -> Drawing:
         try:
             content = strict_json.decode(data)
             for line, escape in strict_json.lone_surrogates(data):
-                _file_fault(faults, f"Line {line} holds half a character, {escape}.")
+                _file_fault(
+                    faults, worded("Line {line} holds half a character, {escape}.", line=line, escape=escape)
+                )
             if isinstance(content, dict):
                 drawing = _drawing(content, faults)
             else:
-                _file_fault(faults, "The file is no drawing: a drawing is one JSON object.")
+                _file_fault(faults, a_word("The file is no drawing: a drawing is one JSON object."))
         except (strict_json.NotJsonError, VersionError) as error:
             _file_fault(faults, str(error))
     if drawing is None or faults:
@@ -106,7 +109,7 @@ def parse_patiently(data: bytes, name: str) -> Drawing:
 
 
 def _file_fault(faults: Faults, message: str) -> None:
-    faults.add("", "", "", "a drawing", message)
+    faults.add("", "", "", a_word("a drawing"), message)
 
 
 def _drawing(content: dict[str, Any], faults: Faults) -> Drawing:
@@ -153,7 +156,15 @@ def _capped(name: str, raws: list[Any], faults: Faults) -> list[Any]:
     most = _MOST.get(name, MOST_OTHERS)
     if len(raws) <= most:
         return raws
-    _file_fault(faults, f"The file has {len(raws):,} {name}; this program reads at most {most:,}.")
+    _file_fault(
+        faults,
+        worded(
+            "The file has {raws:,} {name}; this program reads at most {most:,}.",
+            raws=len(raws),
+            name=name,
+            most=most,
+        ),
+    )
     raise TooManyFaultsError
 
 

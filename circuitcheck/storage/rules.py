@@ -17,6 +17,7 @@ from circuitcheck.drawing.value import End, Joint
 from circuitcheck.geometry import Point
 from circuitcheck.parts.kind import Field, FieldType, Kind
 from circuitcheck.storage.limits import FARTHEST, LONGEST_LABEL, LONGEST_TEXT
+from circuitcheck.told import a_word, worded
 
 WRONG: Final = object()
 """What a rule returns for a value that the field may not hold."""
@@ -43,7 +44,7 @@ def text(longest: int = LONGEST_LABEL) -> Rule:
     def read(value: Any) -> Any:
         return value if type(value) is str and len(value) <= longest else WRONG
 
-    return Rule(f"a text of at most {longest:,} characters", read)
+    return Rule(worded("a text of at most {longest:,} characters", longest=longest), read)
 
 
 def _read_id(value: Any) -> Any:
@@ -128,22 +129,25 @@ def nothing_or(rule: Rule) -> Rule:
     def read(value: Any) -> Any:
         return None if value is None else inner(value)
 
-    return Rule(f"{rule.expected}, or null", read)
+    return Rule(worded("{expected}, or null", expected=rule.expected), read)
 
 
 LABEL: Final = text()
 TEXT: Final = text(LONGEST_TEXT)
-ID: Final = Rule(f"a text of 1 to {LONGEST_LABEL:,} characters", _read_id)
-IDS: Final = Rule("a list of ids", _read_ids)
-TURN: Final = Rule("0, 90, 180 or 270", _read_turn)
-SWITCH: Final = Rule("true or false", _read_switch)
-OBJECT: Final = Rule("an object", _read_object)
-LIST: Final = Rule("a list", _read_list)
-POINT: Final = Rule(f"[x, y], two numbers from {-FARTHEST:,.0f} to {FARTHEST:,.0f}", _read_point)
-CORNERS: Final = Rule("a list of corners, each [x, y]", _read_corners)
-ENDS: Final = Rule('two ends, each ["id", "port"] or [x, y]', _read_ends)
-DAY: Final = Rule('a day such as "2030-01-31"', _read_day)
-DIGEST: Final = Rule("a text of hexadecimal digits", _read_digest)
+ID: Final = Rule(worded("a text of 1 to {longest_label:,} characters", longest_label=LONGEST_LABEL), _read_id)
+IDS: Final = Rule(a_word("a list of ids"), _read_ids)
+TURN: Final = Rule(a_word("0, 90, 180 or 270"), _read_turn)
+SWITCH: Final = Rule(a_word("true or false"), _read_switch)
+OBJECT: Final = Rule(a_word("an object"), _read_object)
+LIST: Final = Rule(a_word("a list"), _read_list)
+POINT: Final = Rule(
+    worded("[x, y], two numbers from {what:,.0f} to {farthest:,.0f}", what=-FARTHEST, farthest=FARTHEST),
+    _read_point,
+)
+CORNERS: Final = Rule(a_word("a list of corners, each [x, y]"), _read_corners)
+ENDS: Final = Rule(a_word('two ends, each ["id", "port"] or [x, y]'), _read_ends)
+DAY: Final = Rule(a_word('a day such as "2030-01-31"'), _read_day)
+DIGEST: Final = Rule(a_word("a text of hexadecimal digits"), _read_digest)
 
 
 def one_of(choices: tuple[str, ...]) -> Rule:
@@ -165,7 +169,7 @@ def any_of(choices: tuple[str, ...]) -> Rule:
             return WRONG
         return tuple(value) if len(set(value)) == len(value) else WRONG
 
-    return Rule(f"a list, without repeats, of any of {_listed(choices)}", read)
+    return Rule(worded("a list, without repeats, of any of {choices}", choices=_listed(choices)), read)
 
 
 def kind_of(kinds: Mapping[str, Kind], what: str) -> Rule:
@@ -174,7 +178,7 @@ def kind_of(kinds: Mapping[str, Kind], what: str) -> Rule:
     def read(value: Any) -> Any:
         return kinds.get(value, WRONG) if type(value) is str else WRONG
 
-    return Rule(f"a kind of {what} that this program knows", read)
+    return Rule(worded("a kind of {what} that this program knows", what=what), read)
 
 
 def field_rule(field: Field) -> Rule:
@@ -215,21 +219,25 @@ def _number(field: Field) -> Rule:
             return value
         return None if value is None else WRONG
 
-    return Rule(f"a number{_limits(field)}, or null", read)
+    return Rule(worded("a number{field}, or null", field=_limits(field)), read)
 
 
 def _limits(field: Field) -> str:
     unit = f" ({field.unit})" if field.unit else ""
     if field.above is not None:
-        most = "" if field.most is None else f" and at most {field.most:g}"
-        return f" above {field.above:g}{most}{unit}"
+        most = "" if field.most is None else worded(" and at most {most:g}", most=field.most)
+        return worded(" above {above:g}{most}{unit}", above=field.above, most=most, unit=unit)
     if field.least is not None and field.most is not None:
-        return f" from {field.least:g} to {field.most:g}{unit}"
+        return worded(" from {least:g} to {most:g}{unit}", least=field.least, most=field.most, unit=unit)
     if field.least is not None:
-        return f" of at least {field.least:g}{unit}"
-    return unit if field.most is None else f" of at most {field.most:g}{unit}"
+        return worded(" of at least {least:g}{unit}", least=field.least, unit=unit)
+    return unit if field.most is None else worded(" of at most {most:g}{unit}", most=field.most, unit=unit)
 
 
 def _listed(choices: tuple[str, ...]) -> str:
     names = [f'"{choice}"' for choice in choices]
-    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} or {names[-1]}"
+    return (
+        names[0]
+        if len(names) == 1
+        else worded("{names} or {names_2}", names=", ".join(names[:-1]), names_2=names[-1])
+    )

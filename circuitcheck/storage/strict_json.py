@@ -16,10 +16,11 @@ from math import isfinite
 from typing import Any
 
 from circuitcheck.storage.limits import MOST_BYTES, MOST_DEPTH, MOST_DIGITS
+from circuitcheck.told import a_word, worded
 
 BYTE_ORDER_MARK = b"\xef\xbb\xbf"
-TOO_DEEP = f"nested at most {MOST_DEPTH} deep"
-ONCE = "given once"
+TOO_DEEP = worded("nested at most {most_depth} deep", most_depth=MOST_DEPTH)
+ONCE = a_word("given once")
 
 _OTHER_MARKS = (b"\xff\xfe", b"\xfe\xff")
 _ESCAPE = re.compile(r"\\(?:u([0-9a-fA-F]{4})|.)", re.DOTALL)
@@ -55,7 +56,7 @@ def decode(data: bytes) -> Any:
     try:
         return decoder.decode(text)
     except json.JSONDecodeError as error:
-        where = f"line {error.lineno}, column {error.colno}"
+        where = worded("line {lineno}, column {colno}", lineno=error.lineno, colno=error.colno)
         raise NotJsonError(f"The file is not JSON: {where}: {error.msg}.") from error
     except RecursionError as error:
         raise NotJsonError(f"The file must be {TOO_DEEP}.") from error
@@ -86,7 +87,7 @@ def troubles(value: Any, depth: int) -> Iterator[tuple[str, Any, str]]:
     Yields the key where there is one, the value found and what was expected.
     """
     if isinstance(value, Unsound) or (isinstance(value, float) and not isfinite(value)):
-        yield "", value, f"a finite number of at most {MOST_DIGITS:,} digits"
+        yield "", value, worded("a finite number of at most {most_digits:,} digits", most_digits=MOST_DIGITS)
     elif isinstance(value, (dict, list)):
         if depth >= MOST_DEPTH:
             yield "", value, TOO_DEEP

@@ -7272,6 +7272,241 @@
 <translation>abgesperrt:</translation>
 </message>
 <message>
+<source>given to {where}</source>
+<extracomment>storage</extracomment>
+<translation>vergeben an {where}</translation>
+</message>
+<message>
+<source>given once</source>
+<extracomment>storage</extracomment>
+<translation>nur einmal angegeben</translation>
+</message>
+<message>
+<source>The id {id} is {found}; each item needs its own.</source>
+<extracomment>storage</extracomment>
+<translation>Die Kennung {id} ist {found}; jedes Ding braucht seine eigene.</translation>
+</message>
+<message>
+<source>on {part}, which is no part</source>
+<extracomment>storage</extracomment>
+<translation>an {part}, das kein Bauteil ist</translation>
+</message>
+<message>
+<source>on {part}, which has no port {port}</source>
+<extracomment>storage</extracomment>
+<translation>an {part}, das keinen Anschluss {port} hat</translation>
+</message>
+<message>
+<source>twice on the same port, {end}</source>
+<extracomment>storage</extracomment>
+<translation>zweimal am selben Anschluss, {end}</translation>
+</message>
+<message>
+<source>on {end}, where {taken} already is</source>
+<extracomment>storage</extracomment>
+<translation>an {end}, wo schon {taken} ist</translation>
+</message>
+<message>
+<source>{item}.{field} names {value}, but nothing in the file has that id.</source>
+<extracomment>storage</extracomment>
+<translation>{item}.{field} nennt {value}, aber nichts in der Datei hat diese Kennung.</translation>
+</message>
+<message>
+<source>the id of an item of the file</source>
+<extracomment>storage</extracomment>
+<translation>die Kennung eines Dings in der Datei</translation>
+</message>
+<message>
+<source>Pipe {pipe} has an end {found}.</source>
+<extracomment>storage</extracomment>
+<translation>Rohr {pipe} hat ein Ende {found}.</translation>
+</message>
+<message>
+<source>a port of a part with no other pipe on it</source>
+<extracomment>storage</extracomment>
+<translation>ein Anschluss eines Bauteils ohne anderes Rohr daran</translation>
+</message>
+<message>
+<source>{name} cannot be read: {message}</source>
+<extracomment>storage</extracomment>
+<translation>{name} kann nicht gelesen werden: {message}</translation>
+</message>
+<message>
+<source>{name} cannot be read. {faults} things are wrong:</source>
+<extracomment>storage</extracomment>
+<translation>{name} kann nicht gelesen werden. {faults} Fehler sind darin:</translation>
+</message>
+<message>
+<source>{item} is {found}, but must be {expected}.</source>
+<extracomment>storage</extracomment>
+<translation>{item} ist {found}, muss aber {expected} sein.</translation>
+</message>
+<message>
+<source>Reading stopped after {most_faults:,} faults; there may be more.</source>
+<extracomment>storage</extracomment>
+<translation>Das Lesen brach nach {most_faults:,} Fehlern ab; es können mehr sein.</translation>
+</message>
+<message>
+<source>The file</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei</translation>
+</message>
+<message>
+<source>{where} has no {field}; it must be {expected}.</source>
+<extracomment>storage</extracomment>
+<translation>{where} hat kein {field}; es muss {expected} sein.</translation>
+</message>
+<message>
+<source>a number of very many digits</source>
+<extracomment>storage</extracomment>
+<translation>eine Zahl mit sehr vielen Stellen</translation>
+</message>
+<message>
+<source>a list of {value}</source>
+<extracomment>storage</extracomment>
+<translation>eine Liste von {value}</translation>
+</message>
+<message>
+<source>an object</source>
+<extracomment>storage</extracomment>
+<translation>ein Objekt</translation>
+</message>
+<message>
+<source>given more than once</source>
+<extracomment>storage</extracomment>
+<translation>mehr als einmal angegeben</translation>
+</message>
+<message>
+<source>the version of the format</source>
+<extracomment>storage</extracomment>
+<translation>die Version des Formats</translation>
+</message>
+<message>
+<source>Line {line} holds half a character, {escape}.</source>
+<extracomment>storage</extracomment>
+<translation>Zeile {line} enthält ein halbes Zeichen, {escape}.</translation>
+</message>
+<message>
+<source>The file is no drawing: a drawing is one JSON object.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei ist keine Zeichnung: Eine Zeichnung ist ein einziges JSON-Objekt.</translation>
+</message>
+<message>
+<source>a drawing</source>
+<extracomment>storage</extracomment>
+<translation>eine Zeichnung</translation>
+</message>
+<message>
+<source>The file has {raws:,} {name}; this program reads at most {most:,}.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei hat {raws:,} {name}; dieses Programm liest höchstens {most:,}.</translation>
+</message>
+<message>
+<source>a text of at most {longest:,} characters</source>
+<extracomment>storage</extracomment>
+<translation>ein Text von höchstens {longest:,} Zeichen</translation>
+</message>
+<message>
+<source>{expected}, or null</source>
+<extracomment>storage</extracomment>
+<translation>{expected}, oder null</translation>
+</message>
+<message>
+<source>a text of 1 to {longest_label:,} characters</source>
+<extracomment>storage</extracomment>
+<translation>ein Text von 1 bis {longest_label:,} Zeichen</translation>
+</message>
+<message>
+<source>a list of ids</source>
+<extracomment>storage</extracomment>
+<translation>eine Liste von Kennungen</translation>
+</message>
+<message>
+<source>0, 90, 180 or 270</source>
+<extracomment>storage</extracomment>
+<translation>0, 90, 180 oder 270</translation>
+</message>
+<message>
+<source>true or false</source>
+<extracomment>storage</extracomment>
+<translation>true oder false</translation>
+</message>
+<message>
+<source>a list</source>
+<extracomment>storage</extracomment>
+<translation>eine Liste</translation>
+</message>
+<message>
+<source>[x, y], two numbers from {what:,.0f} to {farthest:,.0f}</source>
+<extracomment>storage</extracomment>
+<translation>[x, y], zwei Zahlen von {what:,.0f} bis {farthest:,.0f}</translation>
+</message>
+<message>
+<source>a list of corners, each [x, y]</source>
+<extracomment>storage</extracomment>
+<translation>eine Liste von Ecken, jede [x, y]</translation>
+</message>
+<message>
+<source>two ends, each ["id", "port"] or [x, y]</source>
+<extracomment>storage</extracomment>
+<translation>zwei Enden, jedes ["Kennung", "Anschluss"] oder [x, y]</translation>
+</message>
+<message>
+<source>a day such as "2030-01-31"</source>
+<extracomment>storage</extracomment>
+<translation>ein Tag wie "2030-01-31"</translation>
+</message>
+<message>
+<source>a text of hexadecimal digits</source>
+<extracomment>storage</extracomment>
+<translation>ein Text aus Hexadezimalziffern</translation>
+</message>
+<message>
+<source>a list, without repeats, of any of {choices}</source>
+<extracomment>storage</extracomment>
+<translation>eine Liste, ohne Wiederholungen, aus {choices}</translation>
+</message>
+<message>
+<source>a kind of {what} that this program knows</source>
+<extracomment>storage</extracomment>
+<translation>eine Art ({what}), die dieses Programm kennt</translation>
+</message>
+<message>
+<source>a number{field}, or null</source>
+<extracomment>storage</extracomment>
+<translation>eine Zahl{field}, oder null</translation>
+</message>
+<message>
+<source>and at most {most:g}</source>
+<extracomment>storage</extracomment>
+<translation>und höchstens {most:g}</translation>
+</message>
+<message>
+<source>above {above:g}{most}{unit}</source>
+<extracomment>storage</extracomment>
+<translation>über {above:g}{most}{unit}</translation>
+</message>
+<message>
+<source>from {least:g} to {most:g}{unit}</source>
+<extracomment>storage</extracomment>
+<translation>von {least:g} bis {most:g}{unit}</translation>
+</message>
+<message>
+<source>of at least {least:g}{unit}</source>
+<extracomment>storage</extracomment>
+<translation>von mindestens {least:g}{unit}</translation>
+</message>
+<message>
+<source>of at most {most:g}{unit}</source>
+<extracomment>storage</extracomment>
+<translation>von höchstens {most:g}{unit}</translation>
+</message>
+<message>
+<source>{names} or {names_2}</source>
+<extracomment>storage</extracomment>
+<translation>{names} oder {names_2}</translation>
+</message>
+<message>
 <source>the disk is full</source>
 <extracomment>storage</extracomment>
 <translation>der Datenträger ist voll</translation>
@@ -7330,6 +7565,21 @@
 <source>“{name}” {what}: {reason}.</source>
 <extracomment>storage</extracomment>
 <translation>„{name}“ {what}: {reason}.</translation>
+</message>
+<message>
+<source>nested at most {most_depth} deep</source>
+<extracomment>storage</extracomment>
+<translation>höchstens {most_depth} tief verschachtelt</translation>
+</message>
+<message>
+<source>line {lineno}, column {colno}</source>
+<extracomment>storage</extracomment>
+<translation>Zeile {lineno}, Spalte {colno}</translation>
+</message>
+<message>
+<source>a finite number of at most {most_digits:,} digits</source>
+<extracomment>storage</extracomment>
+<translation>eine endliche Zahl mit höchstens {most_digits:,} Stellen</translation>
 </message>
 <message>
 <source>{these} and {last}</source>

@@ -11,7 +11,7 @@ from circuitcheck.editor.find_box import FindBox, Match
 from circuitcheck.editor.icons import kind_icon
 from circuitcheck.editor.sheet import SheetView
 from circuitcheck.editor.theme import Theme
-from circuitcheck.editor.translating import tr
+from circuitcheck.editor.translating import shown_told, tr
 from circuitcheck.report.wording import upper
 from circuitcheck.sheet.depiction import one_line
 from circuitcheck.told import lower
@@ -75,7 +75,7 @@ class FindingParts(QObject):
             thing = drawing.components.get(id) or drawing.controls.get(id)
             icon = None if thing is None else kind_icon(thing.kind.name, theme)
             beside = "" if thing is None or not thing.label else tr(lower(thing.kind.title))
-            matches.append(Match(one_line(tr(upper(drawing.name(id)))), id, beside, icon))
+            matches.append(Match(one_line(shown_told(upper(drawing.name(id)))), id, beside, icon))
         self.box.show_matches(matches)
 
     def _show(self, id: object) -> None:

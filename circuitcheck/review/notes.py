@@ -64,7 +64,7 @@ def gone(drawing: Drawing, note: Note) -> tuple[str, ...]:
 
 def pinned_name(drawing: Drawing, id: str) -> str:
     """What to call what a note is pinned to, gone or not."""
-    return drawing.name(id) if is_there(drawing, id) else f"{id} (gone)"
+    return drawing.name(id) if is_there(drawing, id) else worded("{id} (gone)", id=id)
 
 
 def is_there(drawing: Drawing, id: str) -> bool:

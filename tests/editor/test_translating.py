@@ -5,11 +5,20 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
 
+from circuitcheck.drawing.edits import relabel
+from circuitcheck.editor.figures.words import subject
+from circuitcheck.editor.fill_in.entering import part_words
+from circuitcheck.editor.learning.practice_words import place_words
 from circuitcheck.editor.panels.numbers import NotANumberError, typed
+from circuitcheck.editor.sheet.step_names import step_name
+from circuitcheck.editor.sheet.view import SheetView
 from circuitcheck.editor.translating import decimal_sign, lower, of_error, shown_told, tr, tr_n
+from circuitcheck.figures.figure import Figure, Result
 from circuitcheck.told import a_word, listed, told_number, worded
 from tests.editor.languages.speaking import german
+from tests.made import made
 
 
 def test_without_a_translation_a_text_is_itself() -> None:
@@ -35,6 +44,32 @@ def test_what_a_row_below_told_is_told_again_and_a_persons_text_is_not(qapp: QAp
         assert lower("Pumpe") == "Pumpe"
     assert tr(said) == "Charge Pump to 0.9 bar."
     assert lower("Pump") == "pump"
+
+
+def test_a_label_that_is_a_word_of_the_program_stays_as_it_was_typed(qapp: QApplication) -> None:
+    drawing = made({"p": "pump", "q": "pump"}, "p.out - q.in")
+    labelled = relabel(drawing, "p", "Heat source")
+    with german(qapp):
+        assert part_words(labelled, "p") == place_words(labelled, "p") == "Heat source"
+        assert part_words(labelled, "q") == place_words(labelled, "q") == "Pumpe q"
+        assert subject(labelled, figure_of("p", "q")) == "Heat source, Pumpe q"
+
+
+def test_steps_are_named_in_the_language_of_the_window(qapp: QApplication, qtbot: QtBot) -> None:
+    view = SheetView()
+    qtbot.addWidget(view)
+    drawing = made({"p": "pump"}, "")
+    steps: list[str] = []
+    view.edited.connect(lambda step, _: steps.append(step))
+    # On its way through Qt's signal a name of a step stays what it was made of.
+    view.edited.emit(step_name("Turn", drawing, {"p"}), drawing)
+    assert steps == ["Turn pump"]
+    with german(qapp):
+        assert tr(steps[0]) == "Pumpe drehen"
+
+
+def figure_of(*parts: str) -> Figure:
+    return Figure("swell", "Swell", parts, (Result("Swell", 1.0, "l"),), "", (), "", "")
 
 
 def test_sentences_put_together_are_told_one_by_one(qapp: QApplication) -> None:

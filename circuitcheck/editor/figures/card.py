@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QToolButton, QVBoxLay
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.figures import words
-from circuitcheck.editor.translating import tr
+from circuitcheck.editor.translating import shown_told, tr
 from circuitcheck.figures.figure import Figure, Input
 from circuitcheck.finding import Finding
 from circuitcheck.report.wording import upper
@@ -93,7 +93,7 @@ class FigureCard(QFrame):
             return
         lines: list[list[QWidget]] = []
         for id in known:
-            link = plain.link(tr(upper(self._drawing.name(id))), self._wants_part(id))
+            link = plain.link(shown_told(upper(self._drawing.name(id))), self._wants_part(id))
             plain.set_tip(link, tr("Show it on the sheet"))
             lines.append([link])
         self._listed(lines)

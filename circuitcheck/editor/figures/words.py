@@ -53,7 +53,7 @@ def key(figure: Figure) -> Key:
 
 def subject(drawing: Drawing, figure: Figure) -> str:
     """What a figure is about, in words; empty for the whole drawing."""
-    names = [tr(upper(_name(drawing, id))) for id in figure.subject]
+    names = [shown_told(upper(_name(drawing, id))) for id in figure.subject]
     if len(names) > MOST_SUBJECTS:
         names = [*names[:MOST_SUBJECTS], tr("{count} more", count=len(names) - MOST_SUBJECTS)]
     return ", ".join(names)

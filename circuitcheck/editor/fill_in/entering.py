@@ -35,7 +35,7 @@ def part_words(drawing: Drawing, subject: str) -> str:
     if subject in (DESIGN, SHEET):
         return tr("The drawing")
     if subject not in drawing.pipes:
-        return " ".join(tr(upper(drawing.name(subject))).split())
+        return " ".join(shown_told(upper(drawing.name(subject))).split())
     start, finish = (
         shown_told(lower(drawing.name(end.part))) if isinstance(end, Joint) else tr("a free end")
         for end in drawing.pipes[subject].ends

@@ -45,7 +45,7 @@ class FillInPanel(QWidget):
     row, `field_wanted` with an id and a field that is filled in elsewhere, `figures_wanted` when it comes
     into view and `figures_unwanted` when it goes."""
 
-    edited = Signal(str, object)
+    edited = Signal(object, object)
     chosen = Signal(object)
     field_wanted = Signal(str, str)
     figures_wanted = Signal()

@@ -99,7 +99,7 @@
 <message>
 <source>&amp;Open…</source>
 <extracomment>window</extracomment>
-<translation>Ö&amp;ffnen…</translation>
+<translation>&amp;Öffnen…</translation>
 </message>
 <message>
 <source>Open a drawing</source>
@@ -314,7 +314,7 @@
 <message>
 <source>&amp;Fit the drawing</source>
 <extracomment>window</extracomment>
-<translation>&amp;Ganze Zeichnung</translation>
+<translation>Ganze &amp;Zeichnung</translation>
 </message>
 <message>
 <source>The whole drawing in the window</source>
@@ -464,7 +464,7 @@
 <message>
 <source>&amp;Report of a failure…</source>
 <extracomment>window</extracomment>
-<translation>&amp;Bericht über einen Fehler…</translation>
+<translation>Beri&amp;cht über einen Fehler…</translation>
 </message>
 <message>
 <source>What the program has noted of its own failures, to hand on by hand</source>
@@ -974,7 +974,7 @@
 <message>
 <source>Open a sa&amp;mple</source>
 <extracomment>window</extracomment>
-<translation>&amp;Beispiel öffnen</translation>
+<translation>Be&amp;ispiel öffnen</translation>
 </message>
 <message>
 <source>No samples are installed</source>
@@ -2539,7 +2539,7 @@
 <message>
 <source>&amp;Operate</source>
 <extracomment>window/operating</extracomment>
-<translation>B&amp;etreiben</translation>
+<translation>Betrei&amp;ben</translation>
 </message>
 <message>
 <source>The drawing at work: turn its valves, see its water flow and warm</source>
@@ -4304,7 +4304,7 @@
 <message>
 <source>&amp;Fill in what is not known</source>
 <extracomment>window</extracomment>
-<translation>&amp;Ausfüllen, was nicht bekannt ist</translation>
+<translation>Aus&amp;füllen, was nicht bekannt ist</translation>
 </message>
 <message>
 <source>One table of what is not known, the most needed first</source>
@@ -4314,7 +4314,7 @@
 <message>
 <source>Parts and &amp;pipe, counted…</source>
 <extracomment>window</extracomment>
-<translation>Bauteile und &amp;Rohr, gezählt…</translation>
+<translation>Bauteile &amp;und Rohr, gezählt…</translation>
 </message>
 <message>
 <source>How many of each part, and pipe by size, to copy or save as a table</source>
@@ -4324,7 +4324,7 @@
 <message>
 <source>Parts &amp;list</source>
 <extracomment>window</extracomment>
-<translation>Bauteil&amp;liste</translation>
+<translation>Bau&amp;teilliste</translation>
 </message>
 <message>
 <source>Every part and pipe by its name</source>
@@ -7000,6 +7000,11 @@
 <source>There is no note {id}.</source>
 <extracomment>review</extracomment>
 <translation>Es gibt keine Notiz {id}.</translation>
+</message>
+<message>
+<source>{id} (gone)</source>
+<extracomment>review</extracomment>
+<translation>{id} (entfallen)</translation>
 </message>
 <message>
 <source>A note is pinned to parts, pipes or controls of the drawing; {id} is none.</source>

@@ -5,7 +5,7 @@ from __future__ import annotations
 from circuitcheck.checks.catalogue import checks, lesson
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.panels.subjects import Left, remark, rows
-from circuitcheck.editor.translating import decimal_sign, tr, tr_n
+from circuitcheck.editor.translating import decimal_sign, shown_told, tr, tr_n
 from circuitcheck.lessons.scoring import WHOLE, Outcome, Score
 from circuitcheck.parts.kind import FieldType
 from circuitcheck.report.wording import upper
@@ -49,7 +49,7 @@ def place_words(drawing: Drawing, place: str) -> str:
     """What a mark is on."""
     if place == WHOLE:
         return tr("Something is missing")
-    return tr(upper(drawing.name(place)))
+    return shown_told(upper(drawing.name(place)))
 
 
 def asked_words(count: int) -> str:
@@ -89,7 +89,7 @@ def facts(drawing: Drawing, id: str | None) -> list[tuple[str, str]]:
         names = row.key in CONTROL_FIELDS or row.field.type is FieldType.REFERENCE
         if names and value is not None:
             ids = (value,) if isinstance(value, str) else value
-            text = ", ".join(tr(upper(drawing.name(each))) for each in ids)
+            text = ", ".join(shown_told(upper(drawing.name(each))) for each in ids)
         else:
             text = tr(value_words(row.field, value))
         found.append((tr(row.field.label), text))

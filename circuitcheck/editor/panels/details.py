@@ -48,7 +48,7 @@ class _Line:
 class DetailsPanel(QScrollArea):
     """Signals `edited` with a step's name and the drawing after it; `heading_changed` with what is shown."""
 
-    edited = Signal(str, object)
+    edited = Signal(object, object)
     heading_changed = Signal(str)
 
     def __init__(self) -> None:

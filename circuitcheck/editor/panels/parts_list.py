@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from circuitcheck.drawing.value import Drawing, Joint
-from circuitcheck.editor.translating import tr
+from circuitcheck.editor.translating import shown_told, tr
 from circuitcheck.report.wording import upper
 
 ID = Qt.ItemDataRole.UserRole
@@ -114,10 +114,12 @@ class PartsList(QWidget):
 def _entries(drawing: Drawing) -> list[tuple[str, str, str]]:
     """Id, name and what it is, of all that is drawn."""
     found = [
-        (id, tr(upper(drawing.name(id))), tr(part.kind.title)) for id, part in drawing.components.items()
+        (id, shown_told(upper(drawing.name(id))), tr(part.kind.title))
+        for id, part in drawing.components.items()
     ]
     found += [
-        (id, tr(upper(drawing.name(id))), tr(control.kind.title)) for id, control in drawing.controls.items()
+        (id, shown_told(upper(drawing.name(id))), tr(control.kind.title))
+        for id, control in drawing.controls.items()
     ]
     for id, pipe in drawing.pipes.items():
         ends = (drawing.name(end.part) if isinstance(end, Joint) else tr("free end") for end in pipe.ends)

@@ -191,7 +191,7 @@ def _thing(drawing: Drawing, id: str) -> Component | Pipe | Control:
 def _options(drawing: Drawing, ids: Iterable[str]) -> Options:
     """These parts by name; a tee or another thing with no size is none that one speaks of."""
     found: Sequence[str] = [id for id in dict.fromkeys(ids) if drawing.components[id].kind.size != (0, 0)]
-    names = [(id, tr(upper(drawing.name(id)))) for id in found]
+    names = [(id, shown_told(upper(drawing.name(id)))) for id in found]
     taken = [name for _, name in names]
     return tuple((id, name if taken.count(name) == 1 else f"{name} ({id})") for id, name in names)
 

@@ -20,7 +20,7 @@ from circuitcheck.editor import plain, translating
 from circuitcheck.editor.fonts import scaled
 from circuitcheck.editor.review.page import button, side_by_side
 from circuitcheck.editor.sheet.review_marks import SIGNS
-from circuitcheck.editor.translating import decimal_sign, later, tr
+from circuitcheck.editor.translating import decimal_sign, later, shown_told, tr
 from circuitcheck.figures.parts_list import PartsList
 from circuitcheck.report.as_text import MARKS
 from circuitcheck.report.compared import altered_words
@@ -153,8 +153,8 @@ def sections(
     found: Comparison, work: WorkLists, between: FindingsBetween | None
 ) -> Iterator[tuple[str, list[Entry]]]:
     """The headings of the list and what stands under each."""
-    yield _signed("removed", tr("Removed")), [(tr(called(found.old, id)), ()) for id in found.removed]
-    yield _signed("fitted", tr("Fitted")), [(tr(called(found.new, id)), (id,)) for id in found.fitted]
+    yield _signed("removed", tr("Removed")), [(shown_told(called(found.old, id)), ()) for id in found.removed]
+    yield _signed("fitted", tr("Fitted")), [(shown_told(called(found.new, id)), (id,)) for id in found.fitted]
     yield (
         _signed("re-piped", tr("Re-piped")),
         [
@@ -177,7 +177,7 @@ def sections(
     )
     yield (
         _signed("moved", tr("Moved on the sheet")),
-        [(tr(called(found.new, its)), (its,)) for _, its in found.moved],
+        [(shown_told(called(found.new, its)), (its,)) for _, its in found.moved],
     )
     yield (
         tr("Called by another id"),
@@ -229,7 +229,7 @@ def _signed(change: str, title: str) -> str:
 
 
 def _about(name: str, words: str) -> str:
-    return f"{tr(name)}: {tr(words)}"
+    return f"{shown_told(name)}: {tr(words)}"
 
 
 def _listed(counted: PartsList, *, on_sheet: bool) -> list[Entry]:

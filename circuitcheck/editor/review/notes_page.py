@@ -142,7 +142,7 @@ class NoteCard(Card):
         for id in note.on:
             name = upper(pinned_name(drawing, id))
             if name.endswith("(gone)"):
-                self.say(tr(name), "second")
+                self.say(shown_told(name), "second")
             else:
                 pin: QWidget = link(
                     name, partial(self.part_wanted.emit, id), tr("Show {name} on the sheet", name=name)

@@ -36,7 +36,7 @@ SETTLE_MS = 100
 class WorkedCanvas(Canvas):
     """Shows a drawing, holds what works on it, and hands it what the pointer does."""
 
-    edited = Signal(str, object)
+    edited = Signal(object, object)
     selection_changed = Signal(object)
     hint = Signal(str)
     pointer_at = Signal(object)

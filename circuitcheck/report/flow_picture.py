@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from circuitcheck.picture import flow
-from circuitcheck.picture.labels import Rect, overlap
+from circuitcheck.picture.labels import Rect, grown, overlap
 from circuitcheck.picture.marks import Mark
+from circuitcheck.picture.pipes import Place
 from circuitcheck.report.flows import By, Caption, PipeFlow, SituationFlows, captions
 from circuitcheck.sheet.concern import LEG_STATES
 from circuitcheck.sheet.layout import Layout
@@ -25,12 +26,43 @@ class FlowPicture:
     """The boxes that figures, words and what was to be avoided stand in."""
 
 
-class Flowing:
-    """Makes the marks of flows on one layout. `is_quiet`: what is out of focus, and so is not read."""
+class Places:
+    """Where figures stood last on a layout: while time runs what they say changes, and they stay where they are as
+    long as they are as wide, of the same pipes, and nothing else has come there."""
 
-    def __init__(self, layout: Layout, is_quiet: Callable[[str], bool]) -> None:
+    def __init__(self) -> None:
+        self._layout: Layout | None = None
+        self._stood: dict[tuple[Rect, tuple[str, ...]], tuple[str, Rect]] = {}
+        self._stand: dict[tuple[Rect, tuple[str, ...]], tuple[str, Rect]] = {}
+
+    def begin(self, layout: Layout) -> None:
+        """A picture is begun."""
+        self._stood = self._stand if layout is self._layout else {}
+        self._layout, self._stand = layout, {}
+
+    def placed(
+        self, layout: Layout, text: str, lines: Sequence[tuple[str, Sequence[Place]]], taken: Sequence[Rect]
+    ) -> tuple[str, flow.Figure] | None:
+        """The pipe that a figure stands by, and the figure; None where it finds no place."""
+        asked = flow.word_box(text, 0, 0), tuple(id for id, _ in lines)
+        known = self._stood.get(asked)
+        if known is not None and not any(overlap(grown(known[1], 2), each) for each in taken):
+            self._stand[asked] = known
+            return known[0], flow.Figure(text, known[1])
+        found = flow.placed(text, lines, layout.obstacles, taken)
+        if found is not None:
+            self._stand[asked] = found[0], found[1].box
+        return found
+
+
+class Flowing:
+    """Makes the marks of flows on one layout. `is_quiet`: what is out of focus, and so is not read. `places`
+    remembers where figures stand from one picture to the next."""
+
+    def __init__(self, layout: Layout, is_quiet: Callable[[str], bool], places: Places | None = None) -> None:
         self._layout = layout
         self._is_quiet = is_quiet
+        self._places = Places() if places is None else places
 
     def picture(
         self,
@@ -105,8 +137,9 @@ class Flowing:
             for caption in captions
         ]
         asked.sort(key=lambda each: sum(_length(line) for _, line in each[1]))
+        self._places.begin(layout)
         for text, lines in asked:
-            at = flow.placed(text, lines, layout.obstacles, taken)
+            at = self._places.placed(layout, text, lines, taken)
             if at is not None:
                 taken.append(at[1].box)
             yield text, at

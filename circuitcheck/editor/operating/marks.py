@@ -20,8 +20,9 @@ from circuitcheck.picture.flow import Figure, boxed, word_box
 from circuitcheck.picture.labels import Rect, grown, overlap
 from circuitcheck.picture.lettering import width
 from circuitcheck.picture.marks import Fill, Hatch, Mark, Stroke, TextMark
-from circuitcheck.report.flow_picture import Flowing, shut_states
-from circuitcheck.report.flows import By, SituationFlows, still
+from circuitcheck.report.flow_picture import Flowing, Places, shut_states
+from circuitcheck.report.flows import By, PipeFlow, SituationFlows, still
+from circuitcheck.sheet.layout import Layout
 
 BAND_Z, FLOW_Z, OVER_Z = -10.0, 8.0, 30.0
 WORDS_PITCH = 15.0
@@ -44,6 +45,9 @@ class OperatingMarks:
         """Where arrowheads move."""
         self.floating: tuple[Mark, ...] = ()
         """What is read at parts, in boxes: it changes while everything else stands."""
+        self._places = Places()
+        self._moving: tuple[Mapping[str, PipeFlow], Layout, tuple[Rect, ...]] | None = None
+        """What the runs were worked out of."""
         self._boxes: dict[str, Rect] = {}
         self._taken: list[Rect] = []
         self._is_cut = False
@@ -73,7 +77,7 @@ class OperatingMarks:
         self._boxes, self._taken = {}, taken
         self.show_words(words)
         layout = content.layout
-        found = Flowing(layout, content.is_quiet).picture(
+        found = Flowing(layout, content.is_quiet, self._places).picture(
             told,
             by,
             avoid=[*taken, *self._boxes.values()],
@@ -82,7 +86,12 @@ class OperatingMarks:
             texts=texts,
         )
         self.figures, self.left_out = dict(found.figures), found.left_out
-        self.runs = runs(told.pipes, layout.lines, layout.service, layout.gaps, layout.hops, found.taken)
+        moving = (told.pipes, layout, found.taken)
+        if self._moving is None or any(
+            new is not old and new != old for new, old in zip(moving, self._moving, strict=True)
+        ):
+            self.runs = runs(told.pipes, layout.lines, layout.service, layout.gaps, layout.hops, found.taken)
+            self._moving = moving
         self._is_cut = bool(below)
         self._below.show_marks(below, content.palette)
         self._taken = list(found.taken)

@@ -138,8 +138,8 @@ def _flows(before: Tried, after: Tried, finding: Finding) -> Iterator[Says]:
             values = {
                 "part": before.operated.drawing.name(part),
                 "situation": before.positions.name,
-                "before": figure(abs(one)),
-                "after": figure(abs(other)),
+                "before": figure(round(abs(one), 1)),
+                "after": figure(round(abs(other), 1)),
             }
             template = "Through {part} ({situation}) flow {before} l/min, after the remedy {after} l/min."
             if one * other < 0:
@@ -158,8 +158,8 @@ def _drawn_in(before: Tried, after: Tried) -> Iterator[Says]:
         values = {
             "pipe": before.operated.drawing.name(lowest),
             "situation": before.positions.name,
-            "before": figure(one[lowest]),
-            "after": figure(min(other.values())),
+            "before": figure(round(one[lowest], 2)),
+            "after": figure(round(min(other.values()), 2)),
         }
         yield Says(
             "As the pump starts ({situation}) the pressure in {pipe} falls to {before} bar, below that of the air "
@@ -190,8 +190,8 @@ def _peaks(drawing: Drawing, one: Course, other: Course, where: str) -> Iterator
             values: Mapping[str, str | float] = {
                 "part": drawing.name(source),
                 "minutes": figure(LONG_S / 60),
-                "before": figure(peak),
-                "after": figure(sound),
+                "before": figure(round(peak, 2)),
+                "after": figure(round(sound, 2)),
                 "where": where,
             }
             yield Says(

@@ -18,11 +18,13 @@ from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.finding import Finding
 from circuitcheck.lessons.catalogue import faults
 from circuitcheck.lessons.fault import Planted
-from circuitcheck.lessons.lesson import Lesson, NoLessonError, Remedy, lesson
+from circuitcheck.lessons.lesson import Lesson, NoLessonError, Remedy, lesson, subjects
 from circuitcheck.operating.positions import Positions
 
 FIRST_WIDE, FIRST_HIGH, LIST_PX, WORDS_PX = 1400, 880, 300, 360
 READ = "lessons/read"
+FIRST = "vessel-can-be-cut-off"
+"""Its danger is seen at once: where one begins who has read none."""
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -292,10 +294,11 @@ class LessonsWindow(QWidget):
         self.list.show_read(self.read)
 
     def showEvent(self, event: QShowEvent) -> None:
-        """The first lesson when nothing was asked for; the whole drawing in view."""
+        """When nothing was asked for, the first lesson, or the next that was not read; the whole drawing in view."""
         super().showEvent(event)
-        if not self.check and self.list.checks:
-            self.open(self.list.checks[0])
+        if not self.check:
+            left = [check for check in subjects(live=True) if check not in self.read]
+            self.open(left[0] if self.read and left else FIRST)
         self.live.sheet.fit()
 
     def closeEvent(self, event: QCloseEvent) -> None:

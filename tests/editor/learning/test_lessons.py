@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from pathlib import Path
+from threading import Event
+from typing import Any
 
 import pytest
 from PySide6.QtCore import QSettings, Qt
@@ -14,10 +16,12 @@ from pytestqt.qtbot import QtBot
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
-from circuitcheck.editor.learning.lessons_window import LessonsWindow
+from circuitcheck.editor.learning.lessons_window import FIRST, LessonsWindow
 from circuitcheck.editor.learning.menu import learn_menu
 from circuitcheck.editor.theme import dark, light
 from circuitcheck.editor.window import MainWindow
+from circuitcheck.lessons import lesson as lesson_module
+from circuitcheck.lessons.consequence import Scene, scene
 from circuitcheck.lessons.lesson import Lesson, lesson, subjects
 
 CUT, SHORT = "vessel-can-be-cut-off", "floor-load"
@@ -127,6 +131,99 @@ def test_searched_and_gone_through_by_keys(qtbot: QtBot, lessons: LessonsWindow)
     assert lessons.check == known[1]
     search.setText("no such words")
     assert lessons.list.checks == ()
+
+
+def stands(qtbot: QtBot, window: LessonsWindow, *, cut: bool) -> None:
+    """Wait until everything stands so: a button that is pressed by its letter is seen to go down first."""
+
+    def is_so() -> bool:
+        standing = window.live.standing
+        return standing is not None and not window.live.is_busy and bool(standing.cut_off) is cut
+
+    qtbot.waitUntil(is_so, timeout=LONG_MS)
+
+
+def test_a_whole_lesson_by_keys_alone(qtbot: QtBot, lessons: LessonsWindow) -> None:
+    """Found, read, a valve turned on the drawing, what happens seen, the remedy tried, and on to the next."""
+    alt = Qt.KeyboardModifier.AltModifier
+    qtbot.waitUntil(lessons.isActiveWindow)
+    key(lessons, Qt.Key.Key_F, Qt.KeyboardModifier.ControlModifier)
+    assert lessons.list.search.hasFocus()
+    QTest.keyClicks(lessons.list.search, "cut off from its vessel")
+    key(lessons.list.search, Qt.Key.Key_Return)
+    assert lessons.check == CUT
+    qtbot.waitUntil(lambda: lessons.lesson is not None, timeout=LONG_MS)
+    made = lessons.lesson
+    assert made is not None and made.finding.message in lessons.words.text
+    settled(qtbot, lessons)
+    for _ in range(30):
+        if lessons.live.sheet.hasFocus():
+            break
+        key(lessons.focusWidget(), Qt.Key.Key_Tab)
+    sheet = lessons.live.sheet
+    assert sheet.hasFocus()
+    (shut,) = made.scene.positions.shut
+    for _ in range(60):
+        if sheet.here == shut:
+            break
+        key(sheet, Qt.Key.Key_Tab)
+    assert sheet.here == shut
+    key(sheet, Qt.Key.Key_Space)
+    settled(qtbot, lessons)
+    assert cut_off(lessons)
+    key(lessons, Qt.Key.Key_B, alt)
+    stands(qtbot, lessons, cut=False)
+    key(lessons, Qt.Key.Key_S, alt)
+    stands(qtbot, lessons, cut=True)
+    player = lessons.live.player
+    assert player is not None
+    qtbot.waitUntil(lambda: player.is_playing and player.at_s > 0, timeout=LONG_MS)
+    key(lessons, Qt.Key.Key_T, alt)
+    stands(qtbot, lessons, cut=False)
+    assert lessons.live.drawing is made.remedy.drawing
+    qtbot.waitUntil(lambda: player.is_playing, timeout=LONG_MS)
+    lessons.list.search.clear()
+    key(lessons, Qt.Key.Key_Right, alt)
+    assert lessons.check not in ("", CUT)
+
+
+def test_the_remedy_can_be_tried_before_what_comes_of_it_is_known(
+    qtbot: QtBot, lessons: LessonsWindow, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    held = Event()
+    real = scene
+
+    def later(*args: Any, **kwargs: Any) -> Scene:
+        held.wait(30)
+        return real(*args, **kwargs)
+
+    monkeypatch.setattr(lesson_module, "scene", later)
+    try:
+        lessons.open(CUT)
+        qtbot.waitUntil(lessons.remedy.isEnabled, timeout=LONG_MS)
+        assert lessons.lesson is None and not lessons.happens.isEnabled() and lessons.fault.isEnabled()
+        assert lessons.busy.isVisible() and "Being worked out" in lessons.words.text
+        press(lessons.remedy)
+        assert "Remedied" in lessons.stands.text()
+    finally:
+        held.set()
+    qtbot.waitUntil(lambda: lessons.lesson is not None, timeout=LONG_MS)
+    assert "Remedied" in lessons.stands.text() and lessons.happens.isEnabled()
+    assert "Being worked out" not in lessons.words.text
+
+
+def test_who_has_read_none_begins_where_the_danger_is_seen(qtbot: QtBot, settings: QSettings) -> None:
+    first = LessonsWindow(settings, light())
+    qtbot.addWidget(first)
+    first.show()
+    assert first.check == FIRST and first.check in subjects(live=True)
+    qtbot.waitUntil(lambda: first.lesson is not None, timeout=LONG_MS)
+    first.close_down()
+    again = LessonsWindow(settings, light())
+    qtbot.addWidget(again)
+    again.show()
+    assert again.check == subjects(live=True)[0]
+    again.close_down()
 
 
 def test_what_was_read_is_kept(qtbot: QtBot, lessons: LessonsWindow, settings: QSettings) -> None:

@@ -65,7 +65,7 @@ def _stays_shut(case: Case, bypass: str, body: SolvedBody) -> Finding | None:
             {
                 "thing": upper(case.drawing.name(bypass)),
                 "set": figure(case.value(bypass, "set_difference_kpa")),
-                "across": figure(across),
+                "across": figure(round(across, 3)),
                 "heat": case.drawing.name(heat),
                 "flow": figure(run.flow_lpm(heat) or 0.0),
             },
@@ -97,7 +97,7 @@ def _opens(case: Case, bypass: str, body: SolvedBody) -> Finding | None:
             "thing": upper(case.drawing.name(bypass)),
             "situation": in_words(run),
             "set": figure(case.value(bypass, "set_difference_kpa")),
-            "across": figure(across),
+            "across": figure(round(across, 3)),
             "flow": figure(flow),
         },
     )

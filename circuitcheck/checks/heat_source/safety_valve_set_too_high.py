@@ -25,6 +25,7 @@ from circuitcheck.drawing.edits import set_field
 from circuitcheck.figures.expansion import safety_valve_field, safety_valve_set_bar
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import worded
 
 NAME = "safety-valve-set-too-high"
 _MADE_FOR = (
@@ -111,9 +112,8 @@ def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     lowest = finding.numbers.get("lowest_maximum_bar")
     for valve in case.circuit.devices(Role.RELIEVES_HEATING):
         if lowest is not None and valve.part == finding.components[0]:
-            says = Says(
-                "Fit {valve} set at {lowest} bar.",
-                {"valve": case.drawing.name(valve.part), "lowest": figure(lowest)},
-            )
+            name = case.drawing.name(valve.part)
+            name = worded("the safety valve in {part}", part=name) if valve.device.built_in else name
+            says = Says("Fit {valve} set at {lowest} bar.", {"valve": name, "lowest": figure(lowest)})
             field = safety_valve_field(valve).rpartition(".")[2]
             yield Proposal(says, set_field(case.drawing, valve.part, field, lowest))

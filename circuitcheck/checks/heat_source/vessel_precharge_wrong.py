@@ -35,6 +35,7 @@ from circuitcheck.figures.expansion import (
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 from circuitcheck.sizing.discharge import within
+from circuitcheck.told import worded
 
 NAME = "vessel-precharge-wrong"
 _ROUNDING = 1e-9
@@ -149,9 +150,9 @@ def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     right = rounded_up(least)
     for place in case.circuit.devices(Role.HOLDS_EXPANSION):
         if place.part == part:
-            says = Says(
-                "Charge {vessel} to {right} bar.", {"vessel": case.drawing.name(part), "right": figure(right)}
-            )
+            name = case.drawing.name(part)
+            name = worded("the vessel in {part}", part=name) if place.device.built_in else name
+            says = Says("Charge {vessel} to {right} bar.", {"vessel": name, "right": figure(right)})
             charged = set_field(case.drawing, part, vessel_fields(place)[1], right)
             yield Proposal(says, charged)
             fill, stated = fill_for(case, part, right), case.design(FILL)

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from circuitcheck.checks.wording import upper
 from circuitcheck.editor import plain
 from circuitcheck.editor.flow_bar import Elided
 from circuitcheck.editor.icons import kind_icon
@@ -33,7 +34,7 @@ from circuitcheck.operating.positions import Positions
 PLACE = Qt.ItemDataRole.UserRole
 ICON_PX = 24
 WIDE_PX = 240
-MOST_HIGH_PX = 360
+MOST_HIGH_PX = 420
 
 
 class OperatingSide(QWidget):
@@ -94,7 +95,7 @@ class OperatingSide(QWidget):
         names = [each.name for each in offered]
         if names != self._names:
             self._names = names
-            self._offer([(each.name, stands(circuit, each)) for each in offered])
+            self._offer([(each.name, upper(stands(circuit, each))) for each in offered])
         with QSignalBlocker(self._group):
             chosen = len(names) if now.is_own else names.index(now.name) if now.name in names else -1
             button = self._group.button(chosen)
@@ -113,8 +114,7 @@ class OperatingSide(QWidget):
             widget.hide()
             widget.deleteLater()
         lines = [(situation_name(name), how) for name, how in said]
-        lines.append((tr("Your own"), tr("as the valves were turned")))
-        high = 0
+        lines.append((tr("Your own"), upper(tr("as the valves were turned"))))
         for place, (name, how) in enumerate(lines):
             radio = EdgedRadioButton(plain.action_text(name))
             radio.setMinimumHeight(26)
@@ -130,10 +130,8 @@ class OperatingSide(QWidget):
             self._radios.addLayout(inset)
             for widget in (radio, second):
                 widget.show()
-                high += widget.sizeHint().height() + self._radios.spacing()
-            high += 4
         self._radios.addStretch(1)
-        self._area.setFixedHeight(min(MOST_HIGH_PX, high + 8))
+        self._area.setFixedHeight(min(MOST_HIGH_PX, self._radios.totalSizeHint().height()))
 
     def _chosen(self, place: int) -> None:
         if place < len(self._names):

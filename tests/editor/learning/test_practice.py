@@ -165,6 +165,50 @@ def test_an_answer_by_keys_alone(qtbot: QtBot, practice: PracticeWindow) -> None
     qtbot.waitUntil(practice.results.list.hasFocus)
 
 
+def test_a_whole_exercise_is_set_and_answered_by_keys_alone(qtbot: QtBot, practice: PracticeWindow) -> None:
+    """Kinds, number, arrangement and seed chosen, the fault found, the answer read, and the next begun."""
+    alt, setup = Qt.KeyboardModifier.AltModifier, practice.setup
+    qtbot.waitUntil(practice.isActiveWindow)
+    key(practice, Qt.Key.Key_O, alt)
+    qtbot.waitUntil(lambda: setup.wanted.kinds == ())
+    setup.kinds.setFocus()
+    for _ in range(200):
+        item = setup.kinds.currentItem()
+        if item is not None and item.text(0) == "Filling link left connected":
+            break
+        key(setup.kinds, Qt.Key.Key_Right)
+        key(setup.kinds, Qt.Key.Key_Down)
+    key(setup.kinds, Qt.Key.Key_Space)
+    assert setup.wanted.kinds == ("filling-link-left-connected",)
+    key(practice, Qt.Key.Key_F, alt)
+    qtbot.waitUntil(setup.count.hasFocus)
+    key(setup.count, Qt.Key.Key_Home)
+    key(practice, Qt.Key.Key_S, alt)
+    qtbot.waitUntil(setup.seed.hasFocus)
+    QTest.keyClicks(setup.seed, "7")
+    assert (setup.wanted.count, setup.wanted.seed) == (1, 7)
+    key(practice, Qt.Key.Key_B, alt)
+    qtbot.waitUntil(lambda: practice.exercise is not None and not practice.is_busy, timeout=20_000)
+    made = practice.exercise
+    assert made is not None and made.seed == 7
+    qtbot.waitUntil(practice.sheet.hasFocus)
+    (fault,) = made.planted
+    for _ in range(200):
+        if practice.sheet.chosen_id in fault.parts:
+            break
+        key(practice.sheet, Qt.Key.Key_Tab)
+    key(practice.sheet, Qt.Key.Key_Return)
+    qtbot.waitUntil(practice.answer.reasons.edit.hasFocus)
+    QTest.keyClicks(practice.answer.reasons.edit, "left connected")
+    key(practice.answer.reasons.edit, Qt.Key.Key_Return)
+    key(practice, Qt.Key.Key_S, alt)
+    qtbot.waitUntil(lambda: practice.pages.currentWidget() is practice.results)
+    assert outcomes(practice) == {fault.check: Outcome.FOUND}
+    key(practice, Qt.Key.Key_N, alt)
+    qtbot.waitUntil(lambda: practice.pages.currentWidget() is practice.answer, timeout=20_000)
+    assert practice.exercise is not None and practice.exercise.seed != 7
+
+
 def test_arrows_reach_pipes_too_and_escape_lets_go(qtbot: QtBot, practice: PracticeWindow) -> None:
     begun(qtbot, practice)
     practice.sheet.setFocus()

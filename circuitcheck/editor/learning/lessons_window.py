@@ -183,7 +183,7 @@ class LessonsWindow(QWidget):
             positions = None if self.lesson is None else self.lesson.scene.remedied
             self.live.show_drawing(self._remedy.drawing, positions=positions)
             self._look(None)
-            self.stands.setText(tr("Remedied: {what}", what=str(self._remedy.says)))
+            self.stands.setText(tr("Remedied: {what}", what=self._remedy.says.told))
             self._run()
 
     def back_to_fault(self) -> None:
@@ -231,7 +231,7 @@ class LessonsWindow(QWidget):
         """The remedy can be tried before it is known what it is good for."""
         if asked is self._asked and self.lesson is None:
             self._remedy = remedy
-            self.words.show_remedy(str(remedy.says))
+            self.words.show_remedy(remedy.says.told)
             self._offer()
 
     def _found(self, asked: _Asked, made: Lesson | None) -> None:
@@ -241,8 +241,8 @@ class LessonsWindow(QWidget):
             if self._put is None:  # made before
                 self._found_fault(asked, made.planted, made.finding)
             self.lesson, self._remedy = made, made.remedy
-            self.words.show_remedy(str(made.remedy.says))
-            self.words.show_consequence([str(each) for each in made.scene.says])
+            self.words.show_remedy(made.remedy.says.told)
+            self.words.show_consequence([each.told for each in made.scene.says])
         self.busy.hide()
         self._has_read(asked.check)
         self._offer()

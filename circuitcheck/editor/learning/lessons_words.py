@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.editor import plain
-from circuitcheck.editor.translating import tr
+from circuitcheck.editor.translating import shown_told, tr
 
 MOST_PX = 720
 """Longer lines are hard to read."""
@@ -64,13 +64,13 @@ class LessonWords(QScrollArea):
     def show_remedy(self, remedy: str) -> None:
         """The remedy is known."""
         if self._remedy is not None:
-            self._remedy.setText(remedy)
+            self._remedy.setText(shown_told(remedy))
 
     def show_consequence(self, says: Sequence[str]) -> None:
         """What comes of it is known."""
         if self._comes is not None:
             none = tr("No flow, pressure or temperature shows this one. Why it matters stands below.")
-            self._comes.setText(" ".join(says) or none)
+            self._comes.setText(" ".join(map(shown_told, says)) or none)
 
     def _texts(self, check: str) -> None:
         text = checks()[check].lesson

@@ -11,7 +11,8 @@ import pytest
 
 from circuitcheck.analysis import analyse
 from circuitcheck.drawing.cells import most_pairs
-from circuitcheck.drawing.routing import EFFORT, routes
+from circuitcheck.drawing.laying import EFFORT
+from circuitcheck.drawing.routing import routes
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Grade
 from circuitcheck.shipped import data_path
@@ -96,7 +97,7 @@ def test_a_house_is_far_from_the_bounds(monkeypatch: pytest.MonkeyPatch) -> None
     analysis = analyse(drawing)
     assert not LAYOUT & set(analysis.not_judged)
     # A tenth of the effort, and of the pairs, does as well.
-    monkeypatch.setattr("circuitcheck.drawing.routing.EFFORT", EFFORT / 10)
+    monkeypatch.setattr("circuitcheck.drawing.laying.EFFORT", EFFORT / 10)
     monkeypatch.setattr("circuitcheck.drawing.lying.most_pairs", lambda things: most_pairs(things) / 10)
     assert dict(routes(drawing)) == dict(lines)
     assert analyse(drawing).judged == analysis.judged

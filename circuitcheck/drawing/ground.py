@@ -1,57 +1,21 @@
-"""What lies on the sheet already: parts' boxes and pipes' runs, and what it costs a new run to meet them."""
+"""What lies on the sheet already: parts' boxes and pipes' runs, found by where they lie."""
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence, Set
 from itertools import pairwise
-from math import floor, inf
+from math import floor
 from typing import TypeVar
 
 from circuitcheck.drawing.cells import most_cells
+from circuitcheck.drawing.surroundings import NEAR_MET, Box, Effort, Run, Surroundings
 from circuitcheck.geometry import Point
-
-Box = tuple[float, float, float, float]
-"""Left, top, right, bottom, in squares."""
-
-Run = tuple[bool, float, float, float, str]
-"""A straight run of a pipe along the grid: upright, its fixed coordinate, its low and high end, the pipe."""
 
 BUCKET = 16
 COARSER = 4
 """How many times larger the next size of a bucket is."""
-CLEARANCE = 1.0
-
-# Costs, in squares of extra length. A bend is one of its own; what a reader could take for a
-# joint costs far more than any detour on a sheet of house size.
-BEND = 4.0
-CROSSING = 3.0
-CONTACT = 25.0
-ALONG = 25.0
-ALONG_A_SQUARE = 10.0
-TOO_CLOSE_A_SQUARE = 5.0
-THROUGH_A_PART = 60.0
-THROUGH_A_SQUARE = 10.0
-
-NEAR_SCANNED = 1 / 64
-"""What it takes to look whether one thing is near a track, where to ask what a run meets takes 1."""
-NEAR_MET = 1 / 8
-"""The same to look what a run shares with one thing near it."""
-
 Cell = tuple[int, int]
 Entry = TypeVar("Entry", bound=Hashable)
-
-
-class Effort:
-    """How much may still be looked at while pipes are routed. It counts what is looked at and no time, so
-    that a drawing has the same lines on any machine."""
-
-    def __init__(self, left: float = inf) -> None:
-        self.left = left
-
-    @property
-    def is_spent(self) -> bool:
-        """Whether the simplest line has to do from here on."""
-        return self.left <= 0
 
 
 class Ground:
@@ -105,6 +69,17 @@ class Ground:
                 self._entries -= len(self._runs[cell]) - len(kept)
                 self._runs[cell] = kept
 
+    def met(self, pipe: str, line: Sequence[Point]) -> list[str]:
+        """The other pipes that this line lies on, or that one of the two bends or ends on."""
+        ends = {line[0], line[-1]}
+        found: dict[str, None] = {}
+        for run in runs(pipe, line):
+            for cell in _run_cells(run, self._size):
+                for other in self._runs.get(cell, ()):
+                    if other[4] != pipe and _look_joined(run, other, ends):
+                        found[other[4]] = None
+        return list(found)
+
     def _coarsen(self) -> None:
         """Take larger buckets for all that is on the ground."""
         self._size *= COARSER
@@ -147,127 +122,6 @@ class Ground:
         return Surroundings(region, tuple(boxes.values()), tuple(found), ends, effort)
 
 
-class Surroundings:
-    """What a pipe between two ends has to reckon with, as lists to be asked many times."""
-
-    def __init__(
-        self,
-        region: Box,
-        boxes: tuple[Box, ...],
-        found: tuple[Run, ...],
-        ends: tuple[Point, Point],
-        effort: Effort,
-    ) -> None:
-        self.effort = effort
-        uprights = [(across, low, high) for upright, across, low, high, _ in found if upright]
-        levels = [(across, low, high) for upright, across, low, high, _ in found if not upright]
-        turned_boxes = [(top, left, bottom, right) for left, top, right, bottom in boxes]
-        self._region = region
-        self._upright = _OneWay(boxes, uprights, levels, [(end.x, end.y) for end in ends], effort)
-        self._level = _OneWay(turned_boxes, levels, uprights, [(end.y, end.x) for end in ends], effort)
-
-    def run_cost(self, a: Point, b: Point) -> float:
-        """What a straight run from `a` to `b` meets, `a` itself left out, `b` counted in."""
-        if a.x == b.x:
-            return self._upright.cost(a.x, a.y, b.y)
-        return self._level.cost(a.y, a.x, b.x)
-
-    def corner_cost(self, corner: Point) -> float:
-        """What a bend there meets: on another pipe it would look joined."""
-        x, y = corner
-        on_a_pipe = self._upright.meets(x, y) or self._level.meets(y, x)
-        return CONTACT if on_a_pipe else 0.0
-
-    def line_cost(self, line: Sequence[Point]) -> float:
-        """What a square line from end to end meets."""
-        met = sum([self.run_cost(a, b) for a, b in pairwise(line)])
-        return met + sum([self.corner_cost(corner) for corner in line[1:-1]])
-
-    def tracks(self, start: Point, finish: Point) -> tuple[list[float], list[float]]:
-        """The x and the y on which a line from start to finish may want to run, each sorted."""
-        left, top, right, bottom = self._region
-        return (
-            self._upright.tracks(start.x, finish.x, left, right),
-            self._level.tracks(start.y, finish.y, top, bottom),
-        )
-
-
-Stretch = tuple[float, float, float]
-"""A run's fixed coordinate, its low and its high end."""
-
-
-class _OneWay:
-    """The surroundings of upright runs; those of level ones are the same with x and y changed over."""
-
-    def __init__(
-        self,
-        boxes: Sequence[Box],
-        alike: list[Stretch],
-        crossing: list[Stretch],
-        ends: list[tuple[float, float]],
-        effort: Effort,
-    ) -> None:
-        self._effort = effort
-        self._scanned = (len(boxes) + len(alike) + len(crossing)) * NEAR_SCANNED
-        self._boxes = boxes
-        self._alike = alike
-        self._crossing = crossing
-        self._ends = ends
-        self._at: dict[float, tuple[list[Box], list[Stretch], list[Stretch]]] = {}
-
-    def _near(self, x: float) -> tuple[list[Box], list[Stretch], list[Stretch]]:
-        """What a run at `x` can meet at all; many runs are tried on one track."""
-        found = self._at.get(x)
-        if found is None:
-            self._effort.left -= self._scanned
-            found = self._at[x] = (
-                [box for box in self._boxes if box[0] - CLEARANCE < x < box[2] + CLEARANCE],
-                [run for run in self._alike if -CLEARANCE < run[0] - x < CLEARANCE],
-                [run for run in self._crossing if run[1] <= x <= run[2]],
-            )
-        return found
-
-    def meets(self, x: float, y: float) -> bool:
-        """Whether the place lies on an upright run."""
-        return any(run[0] == x and run[1] <= y <= run[2] for run in self._near(x)[1])
-
-    def cost(self, x: float, start: float, finish: float) -> float:
-        """What an upright run at `x` meets from `start`, left out, to `finish`, counted in."""
-        low, high = (start, finish) if start < finish else (finish, start)
-        boxes, alike, crossing = self._near(x)
-        self._effort.left -= 1 + (len(boxes) + len(alike) + len(crossing)) * NEAR_MET
-        met = 0.0
-        for left, top, right, bottom in boxes:
-            close = min(high, bottom + CLEARANCE) - max(low, top - CLEARANCE)
-            if close > 0:
-                met += TOO_CLOSE_A_SQUARE * close
-                through = min(high, bottom) - max(low, top)
-                if through > 0 and left < x < right:
-                    met += THROUGH_A_PART + THROUGH_A_SQUARE * through
-        for _, other_low, other_high in alike:
-            shared = min(high, other_high) - max(low, other_low)
-            if shared > 0:
-                met += ALONG + ALONG_A_SQUARE * shared
-        for across, other_low, other_high in crossing:
-            if low <= across <= high and across != start:
-                if across == finish and (x, across) in self._ends:
-                    continue
-                met += CROSSING if other_low < x < other_high else CONTACT
-        return met
-
-    def tracks(self, start: float, finish: float, least: float, most: float) -> list[float]:
-        """Where an upright run between two ends may want to lie, sorted."""
-        found = {start, finish, start - 1, start + 1, finish - 1, finish + 1}
-        found.add(float(floor((start + finish) / 2)))
-        for left, _, right, _ in self._boxes:
-            found.add(float(floor(left - CLEARANCE)))
-            found.add(float(-floor(-right - CLEARANCE)))
-        for across, _, _ in self._alike:
-            found.add(across - 1)
-            found.add(across + 1)
-        return sorted(track for track in found if least <= track <= most)
-
-
 def runs(pipe: str, line: Sequence[Point]) -> Iterator[Run]:
     """The square runs of a pipe's line."""
     for a, b in pairwise(line):
@@ -276,6 +130,20 @@ def runs(pipe: str, line: Sequence[Point]) -> Iterator[Run]:
                 yield (True, a.x, min(a.y, b.y), max(a.y, b.y), pipe)
         elif a.y == b.y:
             yield (False, a.y, min(a.x, b.x), max(a.x, b.x), pipe)
+
+
+def _look_joined(one: Run, other: Run, ends: Set[Point]) -> bool:
+    """Whether two runs lie on one another, or meet where one of them ends; not at these ends of the one."""
+    upright, across, low, high, _ = one
+    other_upright, other_across, other_low, other_high, _ = other
+    if upright is other_upright:
+        return across == other_across and min(high, other_high) > max(low, other_low)
+    if not (low <= other_across <= high and other_low <= across <= other_high):
+        return False
+    if low < other_across < high and other_low < across < other_high:
+        return False
+    at = Point(across, other_across) if upright else Point(other_across, across)
+    return at not in ends
 
 
 def _larger(buckets: Mapping[Cell, tuple[Entry, ...]]) -> dict[Cell, tuple[Entry, ...]]:

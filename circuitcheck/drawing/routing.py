@@ -2,26 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping
 
 from circuitcheck.drawing.difference import changed_items, changes, lies_elsewhere
-from circuitcheck.drawing.earlier import earlier_shapes
-from circuitcheck.drawing.ground import CONTACT, TOO_CLOSE_A_SQUARE, Box, Effort, Ground, Surroundings
-from circuitcheck.drawing.leaving import Leaving
-from circuitcheck.drawing.search import cheapest_line
-from circuitcheck.drawing.shapes import Line, own_cost, simple_shapes, straight, way_of
-from circuitcheck.drawing.sides import Leave
+from circuitcheck.drawing.ground import Ground
+from circuitcheck.drawing.laying import Laying
+from circuitcheck.drawing.shapes import Line
+from circuitcheck.drawing.surroundings import Box
 from circuitcheck.drawing.value import Component, Drawing, Joint, Pipe
-from circuitcheck.geometry import Point
-
-MARGIN = 10.0
-"""How far beyond its two ends a pipe looks for a way, in squares."""
-GOOD_ENOUGH = 7.0
-"""A simple line that meets no more than this (two crossings) is taken without a search."""
-
-EFFORT, EFFORT_A_PIPE = 100_000, 100
-"""How much a run of the routing may look at, some microseconds each; pipes that are left then, the longest,
-take their simplest line. A house needs some hundreds, the pipes of a sound drawing 1 to 15 each."""
 
 
 class Routes(Mapping[str, Line]):
@@ -94,8 +82,7 @@ class _Router:
         self.boxes = dict(before._boxes)
         self.ground = before._ground.copy()
         self.old_lines: dict[str, Line] = {}
-        self.leaving = Leaving(drawing, self.lines)
-        self.effort = Effort()
+        self.laying = Laying(drawing, self.lines, self.ground)
 
     def routed(self) -> Routes:
         """Bring boxes and lines up to date, then route what has no line."""
@@ -103,7 +90,7 @@ class _Router:
         for id in stale:
             self._lift(id)
         open_pipes = [id for id in stale if not self._settled(self.drawing.pipes[id])]
-        self._route(open_pipes)
+        self.laying.route(open_pipes, self.old_lines)
         return Routes(self.drawing, self._in_order(stale), self.boxes, self.ground)
 
     def _in_order(self, stale: Iterable[str]) -> dict[str, Line]:
@@ -159,14 +146,9 @@ class _Router:
 
     def _lift(self, id: str) -> None:
         """Take a pipe's line off the ground, and remember it."""
-        line = self.lines.pop(id, None)
+        line = self.laying.lift(id)
         if line is not None:
             self.old_lines[id] = line
-            self.ground.remove_line(id, line)
-
-    def _lay(self, id: str, line: Line) -> None:
-        self.lines[id] = line
-        self.ground.add_line(id, line)
 
     def _settled(self, pipe: Pipe) -> bool:
         """Lay a pipe that needs no routing: set by a person, unmoved, or with nowhere to lie."""
@@ -174,122 +156,18 @@ class _Router:
         if start is None or finish is None:
             return True
         if pipe.via is not None:
-            self._lay(pipe.id, (start, *pipe.via, finish))
+            self.laying.lay(pipe.id, (start, *pipe.via, finish))
             return True
         if start == finish:
-            self._lay(pipe.id, (start, finish))
+            self.laying.lay(pipe.id, (start, finish))
             return True
         old, line = self.before.drawing.pipes.get(pipe.id), self.old_lines.get(pipe.id)
         if old is None or old.via is not None or line is None or (line[0], line[-1]) != (start, finish):
             return False
-        if not self._leaves_as_it_must(pipe, line):
+        if not self.laying.leaves_as_it_must(pipe, line):
             return False
-        self._lay(pipe.id, line)
+        self.laying.lay(pipe.id, line)
         return True
-
-    def _leaves_as_it_must(self, pipe: Pipe, line: Line) -> bool:
-        ways = way_of(line[0], line[1]), way_of(line[-1], line[-2])
-        faces = (self.leaving.faces(end) for end in pipe.ends)
-        return all(face is None or face == way for face, way in zip(faces, ways, strict=True))
-
-    def _route(self, ids: Sequence[str]) -> None:
-        """Lay the open pipes, short ones first; then once more those that ran into others."""
-        ends = {id: self._ends(self.drawing.pipes[id]) for id in ids}
-        places = {id: place for place, id in enumerate(ids)}
-
-        def by_length(id: str) -> tuple[bool, float, int]:
-            a, b = ends[id]
-            return way_of(a, b) is None, abs(a.x - b.x) + abs(a.y - b.y), places[id]
-
-        self.effort = Effort(EFFORT + EFFORT_A_PIPE * len(ids))
-        troubled = []
-        for id in sorted(ids, key=by_length):
-            if self._lay_best(id, *ends[id]) >= CONTACT:
-                troubled.append(id)
-        for id in troubled:
-            if self.effort.is_spent:
-                break
-            line = self.lines.pop(id)
-            self.ground.remove_line(id, line)
-            self.leaving.laid(self.drawing.pipes[id])
-            self._lay_best(id, *ends[id])
-
-    def _ends(self, pipe: Pipe) -> tuple[Point, Point]:
-        start, finish = (self.drawing.end_at(end) for end in pipe.ends)
-        assert start is not None and finish is not None  # the others are settled
-        return start, finish
-
-    def _lay_best(self, id: str, start: Point, finish: Point) -> float:
-        """Lay the best line there is for a pipe; returns what it meets on its way."""
-        pipe = self.drawing.pipes[id]
-        leaving, arriving = (self.leaving.ways(pipe, which) for which in (0, 1))
-        around = self.ground.around(
-            _region(start, finish), (start, finish), id, self._points_of(pipe), self.effort
-        )
-        stubs = TOO_CLOSE_A_SQUARE * sum(len(ways) == 1 for ways in (leaving, arriving))
-        cost, line = _best_line(around, start, leaving, finish, arriving, GOOD_ENOUGH + stubs)
-        old_lines = tuple(self.old_lines.values())
-        for shape, dearer in earlier_shapes(start, finish, self.old_lines.get(id), old_lines):
-            kept = _cost_of(around, shape, leaving, arriving)
-            if kept is not None and kept <= cost + dearer:
-                cost, line = kept, shape
-                break
-        self._lay(id, line)
-        self.leaving.laid(pipe)
-        return cost - own_cost(line) - stubs
-
-    def _points_of(self, pipe: Pipe) -> list[str]:
-        """The tees and caps a pipe ends on: it starts inside of what others keep clear of."""
-        return [end.part for end in pipe.ends if isinstance(end, Joint) and self.leaving.faces(end) is None]
-
-
-def _best_line(
-    around: Surroundings,
-    start: Point,
-    leaving: Sequence[Leave],
-    finish: Point,
-    arriving: Sequence[Leave],
-    good_enough: float,
-) -> tuple[float, Line]:
-    """The cheapest line and its cost: straight, else simple, else searched for."""
-    if straight(start, leaving, finish, arriving):
-        line = (start, finish)
-        met = around.run_cost(start, finish)
-        if met <= good_enough:
-            return own_cost(line) + met, line
-    best: tuple[float, Line] | None = None
-    met_least = float("inf")
-    for least, shapes in simple_shapes(start, leaving, finish, arriving, *around.tracks(start, finish)):
-        if best is not None and (least >= best[0] or around.effort.is_spent):
-            break
-        for shape in shapes:
-            if best is not None and (shape.cost >= best[0] or around.effort.is_spent):
-                break
-            met = around.line_cost(shape.line)
-            if best is None or shape.cost + met < best[0]:
-                best = shape.cost + met, shape.line
-                met_least = met
-    bound = float("inf") if best is None else best[0]
-    if met_least > good_enough:
-        found = cheapest_line(around, start, leaving, finish, arriving, bound)
-        if found is not None:
-            return found
-    # Nothing leads from one to the other here: then straight over, so that it is seen.
-    return best if best is not None else (bound, (start, finish))
-
-
-def _cost_of(
-    around: Surroundings, line: Line, leaving: Sequence[Leave], arriving: Sequence[Leave]
-) -> float | None:
-    """What a line costs in all; None where it cannot leave its ends so."""
-    first, last = way_of(line[0], line[1]), way_of(line[-1], line[-2])
-    sides = [
-        min((leave.cost for leave in ways if leave.way == way), default=None)
-        for ways, way in ((leaving, first), (arriving, last))
-    ]
-    if sides[0] is None or sides[1] is None:
-        return None
-    return own_cost(line) + around.line_cost(line) + sides[0] + sides[1]
 
 
 def _box(part: Component) -> Box | None:
@@ -299,12 +177,3 @@ def _box(part: Component) -> Box | None:
         return box
     left, top, right, bottom = box
     return left - 0.5, top - 0.5, right + 0.5, bottom + 0.5
-
-
-def _region(start: Point, finish: Point) -> Box:
-    return (
-        min(start.x, finish.x) - MARGIN,
-        min(start.y, finish.y) - MARGIN,
-        max(start.x, finish.x) + MARGIN,
-        max(start.y, finish.y) + MARGIN,
-    )

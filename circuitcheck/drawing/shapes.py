@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from typing import NamedTuple
 
-from circuitcheck.drawing.ground import BEND
 from circuitcheck.drawing.sides import Leave, Seen, Way, fewest_bends, opposite
+from circuitcheck.drawing.surroundings import BEND
 from circuitcheck.geometry import Point
 
 Line = tuple[Point, ...]

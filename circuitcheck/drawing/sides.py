@@ -48,7 +48,12 @@ def fewest_bends(start: Point, way: Way, far: Seen) -> int:
     return _bends(start, way, far.at, far.faces)
 
 
-def _bends(start: Point, way: Way, finish: Point, faces: Way) -> int:
+def bends_to_go(here: Point, way: Way, finish: Point, faces: Way) -> int:
+    """The least bends of a line that is under way by `way`, so that it may bend where it is."""
+    return _bends(here, way, finish, faces, may_bend=True)
+
+
+def _bends(start: Point, way: Way, finish: Point, faces: Way, *, may_bend: bool = False) -> int:
     dx, dy = finish.x - start.x, finish.y - start.y
     ahead = dx * way[0] + dy * way[1]
     aside = dy * way[0] - dx * way[1]
@@ -61,7 +66,7 @@ def _bends(start: Point, way: Way, finish: Point, faces: Way) -> int:
     if facing_ahead == 1:
         return 4 if aside == 0 else 2
     # It is met from the side it faces to: one bend where that side is where the line comes from.
-    return 1 if ahead > 0 and aside * facing_aside < 0 else 3
+    return 1 if (ahead > 0 or (may_bend and ahead == 0)) and aside * facing_aside < 0 else 3
 
 
 def side_costs(

@@ -18,7 +18,7 @@ from tests.drawing.quality import Line, Quality, Squares, bends, measured
 
 SHAKEN = ("cottage", "guest-house", "village-hall", "separator", "two-stores", "built-in-devices")
 SEEDS = range(2)
-RANDOM_SEEDS = range(12)
+RANDOM_SEEDS = range(6)
 
 Laid = tuple[str, Drawing, dict[str, Line], Quality]
 
@@ -31,7 +31,9 @@ def laid(group: str) -> Sequence[Laid]:
 
 def _of(group: str) -> Iterator[tuple[str, Drawing]]:
     if group == "random":
-        yield from ((f"random {seed}", at_random(seed)) for seed in RANDOM_SEEDS)
+        for seed in RANDOM_SEEDS:
+            yield f"random {seed}", at_random(seed)
+            yield f"random and close together {seed}", at_random(seed, columns=5, rows=4, pitch=12)
         return
     for name, drawn in shipped():
         if group == "as shipped":
@@ -63,16 +65,23 @@ def test_parallel_pipes_lie_a_square_apart(group: str) -> None:
     assert [(name, quality.too_close) for name, _, _, quality in laid(group) if quality.too_close] == []
 
 
-MOST_LOOK_JOINED = {"as shipped": 0, "without corners": 0, "shaken": 16, "random": 20}
+MOST_LOOK_JOINED = {"as shipped": 0, "without corners": 0, "shaken": 2, "random": 0}
+"""Two ports two squares apart that face one another, joined to other parts, have no other ways."""
 
 
 @pytest.mark.parametrize("group", GROUPS)
-def test_hardly_any_two_pipes_look_joined_and_are_not(group: str) -> None:
-    told = [(name, *pair) for name, _, _, found in laid(group) for pair in {*found.overlaps, *found.touches}]
+def test_two_pipes_look_joined_only_where_there_is_no_other_way(group: str) -> None:
+    told = []
+    for name, drawn, lines, quality in laid(group):
+        for pair in sorted({tuple(sorted(each)) for each in (*quality.overlaps, *quality.touches)}):
+            told.append((name, *pair))
+            for id in pair:
+                squares = Squares(drawn, {other: line for other, line in lines.items() if other != id})
+                assert squares.fewest_bends(drawn.pipes[id], lines[id]) is None, (name, *pair)
     assert len(told) <= MOST_LOOK_JOINED[group], told
 
 
-MORE_BENDS = {"as shipped": 0.0, "without corners": 0.002, "shaken": 0.1, "random": 0.16}
+MORE_BENDS = {"as shipped": 0.0, "without corners": 0.002, "shaken": 0.08, "random": 0.18}
 """The share of the pipes that have more bends than it takes."""
 
 

@@ -1,0 +1,225 @@
+"""Laying pipes on the ground: the short ones first, then once more those that came to lie on others."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+
+from circuitcheck.drawing.earlier import earlier_shapes
+from circuitcheck.drawing.ground import Ground
+from circuitcheck.drawing.leaving import Leaving
+from circuitcheck.drawing.search import cheapest_line
+from circuitcheck.drawing.shapes import Line, own_cost, simple_shapes, straight, way_of
+from circuitcheck.drawing.sides import Leave
+from circuitcheck.drawing.surroundings import CONTACT, TOO_CLOSE_A_SQUARE, Box, Effort, Surroundings
+from circuitcheck.drawing.value import Drawing, Joint, Pipe
+from circuitcheck.geometry import Point
+
+MARGIN = 10.0
+"""How far beyond its two ends a pipe looks for a way, in squares."""
+GOOD_ENOUGH = 7.0
+"""A simple line that meets no more than this (two crossings) is taken without a search."""
+
+EFFORT, EFFORT_A_PIPE = 100_000, 100
+"""How much a run of the routing may look at, some microseconds each; pipes that are left then, the longest,
+take their simplest line. A house needs some hundreds, the pipes of a sound drawing 1 to 15 each."""
+
+ROUNDS = 3
+"""How often pipes that lie on one another are laid anew."""
+MOST_TOGETHER = 4
+"""Of so many pipes at most the lines are tried anew together."""
+
+
+class Laying:
+    """One run of the routing on a ground; `lines` are those laid so far, and grow while this is used."""
+
+    def __init__(self, drawing: Drawing, lines: dict[str, Line], ground: Ground) -> None:
+        self._drawing = drawing
+        self._lines = lines
+        self._ground = ground
+        self._leaving = Leaving(drawing, lines)
+        self._effort = Effort()
+        self._old_lines: Mapping[str, Line] = {}
+
+    def lay(self, id: str, line: Line) -> None:
+        """Put a pipe's line on the ground."""
+        self._lines[id] = line
+        self._ground.add_line(id, line)
+
+    def lift(self, id: str) -> Line | None:
+        """Take a pipe's line off the ground, where it has one."""
+        line = self._lines.pop(id, None)
+        if line is not None:
+            self._ground.remove_line(id, line)
+        return line
+
+    def leaves_as_it_must(self, pipe: Pipe, line: Line) -> bool:
+        """Whether a line leaves both ends as their ports face."""
+        ways = way_of(line[0], line[1]), way_of(line[-1], line[-2])
+        faces = (self._leaving.faces(end) for end in pipe.ends)
+        return all(face is None or face == way for face, way in zip(faces, ways, strict=True))
+
+    def route(self, ids: Sequence[str], old_lines: Mapping[str, Line]) -> None:
+        """Lay these pipes, short ones first; then once more those that ran into others.
+
+        `old_lines` are the lines that these and other changed pipes had before.
+        """
+        self._old_lines = old_lines
+        self._effort = Effort(EFFORT + EFFORT_A_PIPE * len(ids))
+        ends = {id: self._ends(id) for id in ids}
+        places = {id: place for place, id in enumerate(ids)}
+
+        def by_length(id: str) -> tuple[bool, float, int]:
+            a, b = ends[id]
+            return way_of(a, b) is None, abs(a.x - b.x) + abs(a.y - b.y), places[id]
+
+        troubled = [id for id in sorted(ids, key=by_length) if self._lay_best(id) >= CONTACT]
+        for _ in range(ROUNDS):
+            if not troubled or self._effort.is_spent:
+                break
+            troubled = self._untangled(troubled, places)
+
+    def _untangled(self, troubled: Iterable[str], open_pipes: Mapping[str, int]) -> list[str]:
+        """Lay these anew, and those that they lie on, as long as that makes it better; returns what is
+        in trouble still."""
+        left = []
+        for id in troubled:
+            if self._effort.is_spent:
+                break
+            partners = [other for other in self._ground.met(id, self._lines[id]) if other in open_pipes]
+            partners = sorted(partners, key=open_pipes.__getitem__)[: MOST_TOGETHER - 1]
+            tries = [[id], *([other] for other in partners)]
+            if partners:
+                tries += [[id, *partners], [*partners, id]]
+            for together in tries:
+                self._laid_anew(together)
+                if self._meets(id) < CONTACT:
+                    break
+            else:
+                left.append(id)
+        return left
+
+    def _laid_anew(self, ids: Sequence[str]) -> None:
+        """Lay these pipes anew in this order; if that is no better they lie as they lay."""
+        before = {id: self._lines[id] for id in ids}
+        self._take_up(ids)
+        cost_before = self._put_back(ids, before)
+        self._take_up(ids)
+        for id in ids:
+            self._lay_best(id)
+        after = {id: self._lines[id] for id in ids}
+        self._take_up(ids)
+        if self._put_back(ids, after) >= cost_before:
+            self._take_up(ids)
+            self._put_back(ids, before)
+
+    def _take_up(self, ids: Iterable[str]) -> None:
+        for id in ids:
+            self.lift(id)
+            self._leaving.laid(self._drawing.pipes[id])
+
+    def _put_back(self, ids: Iterable[str], lines: Mapping[str, Line]) -> float:
+        """Lay these lines one after another; returns what all of it costs."""
+        cost = 0.0
+        for id in ids:
+            line = lines[id]
+            cost += own_cost(line) + self._around(id).line_cost(line)
+            self.lay(id, line)
+            self._leaving.laid(self._drawing.pipes[id])
+        return cost
+
+    def _meets(self, id: str) -> float:
+        """What a laid pipe meets, without what its ends must come close to."""
+        pipe = self._drawing.pipes[id]
+        stubs = sum(self._leaving.faces(end) is not None for end in pipe.ends)
+        return self._around(id).line_cost(self._lines[id]) - TOO_CLOSE_A_SQUARE * stubs
+
+    def _ends(self, id: str) -> tuple[Point, Point]:
+        start, finish = (self._drawing.end_at(end) for end in self._drawing.pipes[id].ends)
+        assert start is not None and finish is not None  # the others are settled
+        return start, finish
+
+    def _around(self, id: str) -> Surroundings:
+        ends = self._ends(id)
+        return self._ground.around(
+            _region(*ends), ends, id, self._points_of(self._drawing.pipes[id]), self._effort
+        )
+
+    def _lay_best(self, id: str) -> float:
+        """Lay the best line there is for a pipe; returns what it meets on its way."""
+        pipe = self._drawing.pipes[id]
+        start, finish = self._ends(id)
+        leaving, arriving = (self._leaving.ways(pipe, which) for which in (0, 1))
+        around = self._around(id)
+        stubs = TOO_CLOSE_A_SQUARE * sum(len(ways) == 1 for ways in (leaving, arriving))
+        cost, line = _best_line(around, start, leaving, finish, arriving, GOOD_ENOUGH + stubs)
+        old_lines = tuple(self._old_lines.values())
+        for shape, dearer in earlier_shapes(start, finish, self._old_lines.get(id), old_lines):
+            kept = _cost_of(around, shape, leaving, arriving)
+            if kept is not None and kept <= cost + dearer:
+                cost, line = kept, shape
+                break
+        self.lay(id, line)
+        self._leaving.laid(pipe)
+        return cost - own_cost(line) - stubs
+
+    def _points_of(self, pipe: Pipe) -> list[str]:
+        """The tees and caps a pipe ends on: it starts inside of what others keep clear of."""
+        return [end.part for end in pipe.ends if isinstance(end, Joint) and self._leaving.faces(end) is None]
+
+
+def _best_line(
+    around: Surroundings,
+    start: Point,
+    leaving: Sequence[Leave],
+    finish: Point,
+    arriving: Sequence[Leave],
+    good_enough: float,
+) -> tuple[float, Line]:
+    """The cheapest line and its cost: straight, else simple, else searched for."""
+    if straight(start, leaving, finish, arriving):
+        line = (start, finish)
+        met = around.run_cost(start, finish)
+        if met <= good_enough:
+            return own_cost(line) + met, line
+    best: tuple[float, Line] | None = None
+    met_least = float("inf")
+    for least, shapes in simple_shapes(start, leaving, finish, arriving, *around.tracks(start, finish)):
+        if best is not None and (least >= best[0] or around.effort.is_spent):
+            break
+        for shape in shapes:
+            if best is not None and (shape.cost >= best[0] or around.effort.is_spent):
+                break
+            met = around.line_cost(shape.line)
+            if best is None or shape.cost + met < best[0]:
+                best = shape.cost + met, shape.line
+                met_least = met
+    bound = float("inf") if best is None else best[0]
+    if met_least > good_enough:
+        found = cheapest_line(around, start, leaving, finish, arriving, bound)
+        if found is not None:
+            return found
+    # Nothing leads from one to the other here: then straight over, so that it is seen.
+    return best if best is not None else (bound, (start, finish))
+
+
+def _cost_of(
+    around: Surroundings, line: Line, leaving: Sequence[Leave], arriving: Sequence[Leave]
+) -> float | None:
+    """What a line costs in all; None where it cannot leave its ends so."""
+    first, last = way_of(line[0], line[1]), way_of(line[-1], line[-2])
+    sides = [
+        min((leave.cost for leave in ways if leave.way == way), default=None)
+        for ways, way in ((leaving, first), (arriving, last))
+    ]
+    if sides[0] is None or sides[1] is None:
+        return None
+    return own_cost(line) + around.line_cost(line) + sides[0] + sides[1]
+
+
+def _region(start: Point, finish: Point) -> Box:
+    return (
+        min(start.x, finish.x) - MARGIN,
+        min(start.y, finish.y) - MARGIN,
+        max(start.x, finish.x) + MARGIN,
+        max(start.y, finish.y) + MARGIN,
+    )

@@ -19,7 +19,7 @@ from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import parse, read
 
 MOST_S = 2.0
-BUSY = 3.0
+BUSY = 5.0
 """How many times slower than by itself a test may run here."""
 LAYOUT = {"near-miss", "unclear-crossing", "overlapping-parts"}
 

@@ -180,14 +180,14 @@ class Person:
         """Do something in each of the dialogs that come up one after the other."""
         waiting = list(does)
         failed: list[BaseException] = []
-        seen: set[int] = set()
+        seen: list[QDialog] = []  # held, so that no later one is taken for one of them that is gone
         timer = QTimer(self.window)
 
         def look() -> None:
             dialog = QApplication.activeModalWidget()
-            if not isinstance(dialog, QDialog) or id(dialog) in seen or not waiting:
+            if not isinstance(dialog, QDialog) or any(each is dialog for each in seen) or not waiting:
                 return
-            seen.add(id(dialog))
+            seen.append(dialog)
             try:
                 waiting.pop(0)(dialog)
             except BaseException as error:

@@ -4,11 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
-from PySide6.QtGui import (
-    QFocusEvent,
-    QKeyEvent,
-)
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QResizeEvent
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet import commands, zooming
@@ -29,6 +26,9 @@ from circuitcheck.review.comparing import Comparison
 
 class SheetView(WorkedCanvas):
     """Shows a drawing and announces edits of it; it never changes one itself."""
+
+    _fitted_at: tuple[float, QPoint] | None = None
+    """Where the view stood after the whole drawing was shown last."""
 
     # What others may ask.
 
@@ -180,6 +180,18 @@ class SheetView(WorkedCanvas):
         self.zoom_to(zooming.fitting(box, self.contentsRect().size()))
         self._scroller.widen(box)
         self._scroller.look_at(box.center())
+        self._fitted_at = self._looks_at()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """What was fitted and not moved since stays fitted, whatever opens or closes beside the sheet."""
+        stays = self._fitted_at is not None and self._fitted_at == self._looks_at() and self.is_at_rest
+        super().resizeEvent(event)
+        if stays:
+            self.fit()
+
+    def _looks_at(self) -> tuple[float, QPoint]:
+        """How large, and which place of the sheet lies in the corner of the view, in px of the screen."""
+        return self.zoom, (self._scroller.seen().topLeft() * self.zoom).toPoint()
 
     # The keyboard.
 

@@ -87,6 +87,34 @@ class TestZoom:
         seen = worked.view._scroller.seen()
         assert seen.contains(worked.view._content.bounds())
 
+    def test_what_was_fitted_stays_so_when_the_room_changes(self, worked: Hand) -> None:
+        view = worked.view
+        view.resize(900, 700)
+        view.fit()
+        large = view.zoom
+        for width, height in ((500, 400), (420, 500), (900, 700)):
+            view.resize(width, height)
+            assert view._scroller.seen().contains(view._content.bounds())
+            assert view.zoom == zooming.fitting(view._content.bounds(), view.contentsRect().size())
+        assert view.zoom == large
+
+    @pytest.mark.parametrize("leave", ["zoom", "scroll", "back and forth"])
+    def test_what_was_looked_at_since_stays_where_it_is(self, worked: Hand, leave: str) -> None:
+        view = worked.view
+        view.resize(900, 700)
+        view.fit()
+        if leave == "scroll":
+            turn_wheel(worked, QPoint(100, 100), 1, Qt.KeyboardModifier.NoModifier)
+        else:
+            view.zoom_in()
+        zoom, corner = view.zoom, worked.at(0, 0)
+        view.resize(500, 400)
+        assert (view.zoom, worked.at(0, 0)) == (zoom, corner)
+        if leave == "back and forth":
+            view.fit()
+            view.resize(900, 700)
+            assert view._scroller.seen().contains(view._content.bounds()) and view.zoom > 0.5
+
     def test_what_fits_is_the_largest_sixteenth(self) -> None:
         assert zooming.fitting(QRectF(0, 0, 960, 100), QSize(1000, 1000)) == 1.0
         assert zooming.fitting(QRectF(0, 0, 970, 100), QSize(1000, 1000)) == 0.9375

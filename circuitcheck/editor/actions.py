@@ -143,7 +143,7 @@ class Actions:
         *,
         recent: QMenu,
         samples: QMenu,
-        parts_list: QAction,
+        outline: QAction,
         fill_in: QAction,
         counted: QAction,
         figures: QAction,
@@ -178,7 +178,7 @@ class Actions:
         view.addSeparator()
         view.addActions([self.next_finding, self.previous_finding, self.leave_finding])
         view.addSeparator()
-        view.addActions([parts_list, counted, figures])
+        view.addActions([outline, counted, figures])
         view.addMenu(flows)
         view.addAction(operate)
         view.addMenu(self._appearance_menu(bar))

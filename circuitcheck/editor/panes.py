@@ -10,9 +10,9 @@ from PySide6.QtWidgets import QDockWidget, QMainWindow, QSplitter, QVBoxLayout, 
 from circuitcheck.editor import remembered
 from circuitcheck.editor.figures.panel import FiguresPanel
 from circuitcheck.editor.flow_bar import FlowBar
+from circuitcheck.editor.outline.panel import OutlinePanel
 from circuitcheck.editor.panels.details import DetailsPanel
 from circuitcheck.editor.panels.findings import FindingsPanel
-from circuitcheck.editor.panels.parts_list import PartsList
 from circuitcheck.editor.panels.section import HEAD_PX, Section
 from circuitcheck.editor.panels.shelf import STRIP_PX, Shelf
 from circuitcheck.editor.sheet import SheetView
@@ -35,7 +35,7 @@ class Panes:
         self.shelf = Shelf()
         self.details = DetailsPanel()
         self.findings = FindingsPanel()
-        self.parts_list = PartsList()
+        self.outline = OutlinePanel()
         self.figures = FiguresPanel()
         self.flow_bar = FlowBar()
         self.details_section = Section(tr("Details"), self.details)
@@ -48,9 +48,9 @@ class Panes:
         self._across = QSplitter(Qt.Orientation.Horizontal)
         self._middle = QVBoxLayout()
         self._split()
-        self.dock = QDockWidget(tr("Parts list"), window)
-        self.dock.setObjectName("parts list")
-        self.dock.setWidget(self.parts_list)
+        self.dock = QDockWidget(tr("Outline"), window)
+        self.dock.setObjectName("outline")
+        self.dock.setWidget(self.outline)
         window.addDockWidget(Qt.DockWidgetArea.LeftDockWidgetArea, self.dock)
         self.dock.hide()
 

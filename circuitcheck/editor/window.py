@@ -95,7 +95,7 @@ class MainWindow(QMainWindow):
     def _lay_out(self) -> None:
         panes = self._panes
         self.sheet, self.shelf, self.details = panes.sheet, panes.shelf, panes.details
-        self.findings, self.parts_list = panes.findings, panes.parts_list
+        self.findings, self.outline = panes.findings, panes.outline
         self.details_section, self.findings_section = panes.details_section, panes.findings_section
         self.setCentralWidget(panes.below(self.bar))
         self.setStatusBar(self.status)
@@ -103,15 +103,16 @@ class MainWindow(QMainWindow):
     def _fill_menus(self) -> None:
         self._menus = FileMenus(self.files, self)
         self._window_menu = WindowMenu(self, [self.actions_.new_window, self.actions_.close_window])
-        parts_list = self._panes.dock.toggleViewAction()
-        parts_list.setText(tr("Parts &list"))
-        parts_list.setShortcut("Ctrl+L")
-        parts_list.setStatusTip(tr("Every part and pipe by its name"))
+        outline = self._panes.dock.toggleViewAction()
+        outline.setText(tr("Out&line"))
+        outline.setShortcut("Ctrl+L")
+        outline.setStatusTip(tr("Every part, pipe and finding by its name, as a tree to walk along"))
+        outline.triggered.connect(self._focus_outline)
         self.actions_.fill(
             self.menuBar(),
             recent=self._menus.recent,
             samples=self._menus.samples,
-            parts_list=parts_list,
+            outline=outline,
             fill_in=self.tables.fill_in_action,
             counted=self.tables.counted_action,
             figures=self.live.figures_action,
@@ -154,7 +155,8 @@ class MainWindow(QMainWindow):
         self.findings.cure_wanted.connect(self._cure)
         self.findings.lesson_wanted.connect(self.lessons.open)
         self.document.cured.connect(self.findings.show_cures)
-        self.parts_list.selected.connect(self._selected_in_list)
+        self.outline.selected.connect(self._selected_in_outline)
+        self.outline.finding_wanted.connect(self.findings.choose)
         self.bar.grade_wanted.connect(self._choose_first_of)
         self._appearances.theme_changed.connect(self._show_theme)
 
@@ -207,7 +209,7 @@ class MainWindow(QMainWindow):
             # What undo or redo brings back is selected, as it would be had it just been made.
             self.sheet.select(new_ids(before, after))
         self.details.show_selection(after, self._selection())
-        self.parts_list.show_drawing(after)
+        self.outline.show_drawing(after)
         self.editing.show_selection()
         self.actions_.show_steps(self.document.undo_text, self.document.redo_text)
         self._busy.start()
@@ -218,6 +220,7 @@ class MainWindow(QMainWindow):
         self.bar.show_analysis(analysis)
         self.findings.show_analysis(analysis)
         self.sheet.set_findings(analysis.findings)
+        self.outline.show_findings(analysis.findings)
         has_findings = bool(analysis.findings)
         self.actions_.next_finding.setEnabled(has_findings)
         self.actions_.previous_finding.setEnabled(has_findings)
@@ -258,11 +261,11 @@ class MainWindow(QMainWindow):
     def _selected_on_sheet(self, ids: Iterable[str]) -> None:
         chosen = self._selection()
         self.details.show_selection(self.document.drawing, chosen)
-        self.parts_list.show_selection(chosen)
+        self.outline.show_selection(chosen)
         if chosen:
             self.details_section.set_folded(False)
 
-    def _selected_in_list(self, ids: frozenset[str]) -> None:
+    def _selected_in_outline(self, ids: frozenset[str]) -> None:
         if ids != self.sheet.selected_ids():
             self.sheet.select(ids)
             self.sheet.bring_into_view(ids)
@@ -282,6 +285,7 @@ class MainWindow(QMainWindow):
 
     def _finding_chosen(self, finding: Finding | None) -> None:
         self.sheet.set_finding(finding)
+        self.outline.show_finding(finding)
         self.actions_.leave_finding.setEnabled(finding is not None)
         if finding is None:
             self.status.show_hint("")
@@ -318,6 +322,11 @@ class MainWindow(QMainWindow):
         self._panes.fold_shelf(strip=False)
         self.shelf.find_box.setFocus(Qt.FocusReason.ShortcutFocusReason)
         self.shelf.find_box.selectAll()
+
+    def _focus_outline(self, shown: bool) -> None:
+        """The keyboard goes along: into the outline when it opens, back to the sheet when it closes."""
+        into = self.outline.tree if shown else self.sheet
+        into.setFocus(Qt.FocusReason.ShortcutFocusReason)
 
     def _choose_appearance(self) -> None:
         action = self.sender()

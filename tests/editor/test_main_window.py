@@ -192,15 +192,15 @@ def test_a_missing_number_is_brought_up_with_the_caret_in_it(window: MainWindow,
     assert window.details.field("maximum_flow_lpm").hasFocus()
 
 
-def test_the_parts_list_and_the_sheet_select_together(window: MainWindow, qtbot: QtBot) -> None:
+def test_the_outline_and_the_sheet_select_together(window: MainWindow, qtbot: QtBot) -> None:
     drawing = show(window, qtbot, SOUND)
     QTest.keyClick(window, Qt.Key.Key_L, Qt.KeyboardModifier.ControlModifier)
-    assert window.parts_list.isVisible()
+    assert window.outline.isVisible()
     pump = of_kind(drawing, "pump")
-    window.parts_list.selected.emit(frozenset({pump}))
+    window.outline.selected.emit(frozenset({pump}))
     assert window.sheet.selected_ids() == {pump}
     window.sheet.select([of_kind(drawing, "heat_source")])
-    names = [item.text(1) for item in window.parts_list.tree.selectedItems()]
+    names = [index.data() for index in window.outline.tree.selectedIndexes()]
     assert names == ["Heat source"]
 
 

@@ -2867,6 +2867,91 @@
 <translation>{count} Angabe fehlt, um die Volumenströme auszurechnen.</translation>
 </message>
 <message>
+<source>Outline of the drawing</source>
+<extracomment>window/outline</extracomment>
+<translation>Gliederung der Zeichnung</translation>
+</message>
+<message>
+<source>Arrow right opens a row, arrow left closes it. Enter goes on along a pipe, or opens a finding.</source>
+<extracomment>window/outline</extracomment>
+<translation>Pfeil rechts öffnet eine Zeile, Pfeil links schließt sie. Die Eingabetaste geht am Rohr entlang weiter oder öffnet einen Befund.</translation>
+</message>
+<message>
+<source>Pipes</source>
+<extracomment>window/outline</extracomment>
+<translation>Rohre</translation>
+</message>
+<message>
+<source>Findings</source>
+<extracomment>window/outline</extracomment>
+<translation>Befunde</translation>
+</message>
+<message>
+<source>{group} ({count})</source>
+<extracomment>window/outline</extracomment>
+<translation>{group} ({count})</translation>
+</message>
+<message>
+<source>{grade}: {finding}</source>
+<extracomment>window/outline</extracomment>
+<translation>{grade}: {finding}</translation>
+</message>
+<message>
+<source>Acts on {part}</source>
+<extracomment>window/outline</extracomment>
+<translation>Wirkt auf {part}</translation>
+</message>
+<message>
+<source>In one room with {part}</source>
+<extracomment>window/outline</extracomment>
+<translation>In einem Raum mit {part}</translation>
+</message>
+<message>
+<source>free end</source>
+<extracomment>window/outline</extracomment>
+<translation>freies Ende</translation>
+</message>
+<message>
+<source>{pipe}: {one} to {other}</source>
+<extracomment>window/outline</extracomment>
+<translation>{pipe}: {one} – {other}</translation>
+</message>
+<message>
+<source>{name} ({kind})</source>
+<extracomment>window/outline</extracomment>
+<translation>{name} ({kind})</translation>
+</message>
+<message>
+<source>Port {port}: no pipe</source>
+<extracomment>window/outline</extracomment>
+<translation>Anschluss {port}: kein Rohr</translation>
+</message>
+<message>
+<source>{part}, port {port}</source>
+<extracomment>window/outline</extracomment>
+<translation>{part}, Anschluss {port}</translation>
+</message>
+<message>
+<source>Port {port}: by {pipe} to {there}</source>
+<extracomment>window/outline</extracomment>
+<translation>Anschluss {port}: {pipe} zu {there}</translation>
+</message>
+<message>
+<source>End on {part}, port {port}</source>
+<extracomment>window/outline</extracomment>
+<translation>Ende an {part}, Anschluss {port}</translation>
+</message>
+<message>
+<source>Free end</source>
+<extracomment>window/outline</extracomment>
+<translation>Freies Ende</translation>
+</message>
+<message>
+<source>Pipe</source>
+<extracomment>window/outline</extracomment>
+<translation>Rohr</translation>
+</message>
+<message>
 <source>{label}: why it was refused</source>
 <extracomment>window/panels</extracomment>
 <translation>{label}: warum der Wert abgelehnt wurde</translation>
@@ -2997,11 +3082,6 @@
 <translation>, hingenommen</translation>
 </message>
 <message>
-<source>Findings</source>
-<extracomment>window/panels</extracomment>
-<translation>Befunde</translation>
-</message>
-<message>
 <source>1 check</source>
 <extracomment>window/panels</extracomment>
 <translation>1 Prüfung</translation>
@@ -3040,26 +3120,6 @@
 <source>“{text}” is not a number.</source>
 <extracomment>window/panels</extracomment>
 <translation>„{text}“ ist keine Zahl.</translation>
-</message>
-<message>
-<source>Parts, pipes and controls of the drawing</source>
-<extracomment>window/panels</extracomment>
-<translation>Bauteile, Rohre und Regler der Zeichnung</translation>
-</message>
-<message>
-<source>Name</source>
-<extracomment>window/panels</extracomment>
-<translation>Name</translation>
-</message>
-<message>
-<source>free end</source>
-<extracomment>window/panels</extracomment>
-<translation>freies Ende</translation>
-</message>
-<message>
-<source>Pipe</source>
-<extracomment>window/panels</extracomment>
-<translation>Rohr</translation>
 </message>
 <message>
 <source>{title}: fold or unfold</source>
@@ -3162,9 +3222,9 @@
 <translation>Trifft nicht zu</translation>
 </message>
 <message>
-<source>Parts list</source>
+<source>Outline</source>
 <extracomment>window</extracomment>
-<translation>Bauteilliste</translation>
+<translation>Gliederung</translation>
 </message>
 <message>
 <source>How much</source>
@@ -3330,6 +3390,11 @@
 <source>Why it may stand</source>
 <extracomment>window/review</extracomment>
 <translation>Warum er stehen bleiben darf</translation>
+</message>
+<message>
+<source>Name</source>
+<extracomment>window/review</extracomment>
+<translation>Name</translation>
 </message>
 <message>
 <source>Only until</source>
@@ -4322,14 +4387,14 @@
 <translation>Wie viele von jedem Bauteil, und Rohr nach Größe, zum Kopieren oder Speichern als Tabelle</translation>
 </message>
 <message>
-<source>Parts &amp;list</source>
+<source>Out&amp;line</source>
 <extracomment>window</extracomment>
-<translation>Bau&amp;teilliste</translation>
+<translation>&amp;Gliederung</translation>
 </message>
 <message>
-<source>Every part and pipe by its name</source>
+<source>Every part, pipe and finding by its name, as a tree to walk along</source>
 <extracomment>window</extracomment>
-<translation>Jedes Bauteil und Rohr mit seinem Namen</translation>
+<translation>Jedes Bauteil, jedes Rohr und jeder Befund mit Namen, als Baum zum Entlanggehen</translation>
 </message>
 <message>
 <source>put it right</source>

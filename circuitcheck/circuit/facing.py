@@ -105,6 +105,8 @@ def _one_way(body: Body, key: str) -> bool:
 
 def _goes_forward(body: Body, ways: Ways, key: str, sort: Sort) -> bool:
     """Whether some loop takes the part in its direction."""
+    if not ways.driven(key):  # on no loop at all: of thousands of pumps in a row none is asked about each
+        return False
     return any(body.loop_through(ways, key, anchor) for anchor in _anchors(body, sort))
 
 

@@ -19,9 +19,10 @@ MARGIN = 10.0
 GOOD_ENOUGH = 7.0
 """A simple line that meets no more than this (two crossings) is taken without a search."""
 
-EFFORT, EFFORT_A_PIPE = 100_000, 100
+EFFORT, EFFORT_A_PIPE = 80_000, 40
 """How much a run of the routing may look at, some microseconds each; pipes that are left then, the longest,
-take their simplest line. A house needs some hundreds, the pipes of a sound drawing 1 to 15 each."""
+take their simplest line. The pipes of a sound drawing need about 20 each, a search where parts stand close
+some thousands."""
 
 ROUNDS = 3
 """How often pipes that lie on one another are laid anew."""
@@ -74,9 +75,10 @@ class Laying:
 
         troubled = [id for id in sorted(ids, key=by_length) if self._lay_best(id) >= CONTACT]
         for _ in range(ROUNDS):
-            if not troubled or self._effort.is_spent:
-                break
+            before = len(troubled)
             troubled = self._untangled(troubled, places)
+            if not troubled or self._effort.is_spent or len(troubled) == before:
+                break
 
     def _untangled(self, troubled: Iterable[str], open_pipes: Mapping[str, int]) -> list[str]:
         """Lay these anew, and those that they lie on, as long as that makes it better; returns what is

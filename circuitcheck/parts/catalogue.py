@@ -11,7 +11,7 @@ from types import MappingProxyType
 import circuitcheck.parts as folder
 from circuitcheck.parts.kind import Group, Kind
 
-NOT_A_KIND = frozenset({"catalogue", "heating_body", "kind"})
+NOT_A_KIND = frozenset({"catalogue", "field_help", "heating_body", "kind"})
 
 
 @cache

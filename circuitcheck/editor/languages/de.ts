@@ -4547,6 +4547,11 @@
 <translation>Notiz</translation>
 </message>
 <message>
+<source>Anything the next person should know. It stands in the document and changes no answer.</source>
+<extracomment>parts</extracomment>
+<translation>Alles, was der Nächste wissen sollte. Es steht im Dokument und ändert keine Antwort.</translation>
+</message>
+<message>
 <source>Balancing valve</source>
 <extracomment>parts</extracomment>
 <translation>Strangregulierventil</translation>
@@ -4570,6 +4575,11 @@
 <source>kv</source>
 <extracomment>parts</extracomment>
 <translation>Kv-Wert</translation>
+</message>
+<message>
+<source>The flow in cubic metres an hour that loses 1 bar through it when fully open.</source>
+<extracomment>parts</extracomment>
+<translation>Der Volumenstrom in Kubikmetern je Stunde, bei dem es voll geöffnet 1 bar verliert.</translation>
 </message>
 <message>
 <source>m³/h</source>
@@ -4607,6 +4617,11 @@
 <translation>Eingestellte Temperatur</translation>
 </message>
 <message>
+<source>The temperature to which the valve is set, stamped on it or read off its scale.</source>
+<extracomment>parts</extracomment>
+<translation>Die Temperatur, auf die das Ventil eingestellt ist, aufgeprägt oder an seiner Skala abgelesen.</translation>
+</message>
+<message>
 <source>Bypass valve</source>
 <extracomment>parts</extracomment>
 <translation>Überströmventil</translation>
@@ -4630,6 +4645,11 @@
 <source>Set difference</source>
 <extracomment>parts</extracomment>
 <translation>Eingestellte Druckdifferenz</translation>
+</message>
+<message>
+<source>The difference in pressure at which the bypass begins to open.</source>
+<extracomment>parts</extracomment>
+<translation>Der Differenzdruck, bei dem das Überströmventil zu öffnen beginnt.</translation>
 </message>
 <message>
 <source>kPa</source>
@@ -4677,6 +4697,11 @@
 <translation>Ruhedruck</translation>
 </message>
 <message>
+<source>The main's highest pressure while nothing runs, as at night.</source>
+<extracomment>parts</extracomment>
+<translation>Der höchste Druck des Hausanschlusses, wenn nichts läuft, etwa nachts.</translation>
+</message>
+<message>
 <source>bar</source>
 <extracomment>parts</extracomment>
 <translation>bar</translation>
@@ -4687,9 +4712,19 @@
 <translation>Fließdruck</translation>
 </message>
 <message>
+<source>The main's pressure while water runs at the flow given beside it.</source>
+<extracomment>parts</extracomment>
+<translation>Der Druck des Hausanschlusses, während Wasser mit dem daneben angegebenen Volumenstrom läuft.</translation>
+</message>
+<message>
 <source>Flow rate</source>
 <extracomment>parts</extracomment>
 <translation>Volumenstrom</translation>
+</message>
+<message>
+<source>The most water that the main gives at the running pressure, measured at the stop valve.</source>
+<extracomment>parts</extracomment>
+<translation>Das meiste Wasser, das der Hausanschluss beim Fließdruck gibt, gemessen am Hauptabsperrventil.</translation>
 </message>
 <message>
 <source>l/min</source>
@@ -4717,6 +4752,11 @@
 <translation>Leistung</translation>
 </message>
 <message>
+<source>The most heat that a heat source gives; of emitters, what they give with water 50 K warmer than the room.</source>
+<extracomment>parts</extracomment>
+<translation>Bei einem Wärmeerzeuger die größte Wärmeleistung; bei Heizkörpern, was sie mit Wasser abgeben, das 50 K wärmer ist als der Raum.</translation>
+</message>
+<message>
 <source>kW</source>
 <extracomment>parts</extracomment>
 <translation>kW</translation>
@@ -4725,6 +4765,11 @@
 <source>Water content</source>
 <extracomment>parts</extracomment>
 <translation>Wasserinhalt</translation>
+</message>
+<message>
+<source>The heating water inside it.</source>
+<extracomment>parts</extracomment>
+<translation>Das Heizwasser darin.</translation>
 </message>
 <message>
 <source>l</source>
@@ -4737,9 +4782,24 @@
 <translation>Mindestvolumenstrom</translation>
 </message>
 <message>
+<source>The least flow through it while it heats, from its manual.</source>
+<extracomment>parts</extracomment>
+<translation>Der kleinste Volumenstrom, während er heizt, laut Anleitung.</translation>
+</message>
+<message>
 <source>Least circulating content</source>
 <extracomment>parts</extracomment>
 <translation>Mindestinhalt im Umlauf</translation>
+</message>
+<message>
+<source>The least water that must be able to go round through it, from its manual.</source>
+<extracomment>parts</extracomment>
+<translation>Das wenigste Wasser, das durch ihn umlaufen können muss, laut Anleitung.</translation>
+</message>
+<message>
+<source>How long the pump must go on after the heat is off, to carry away what is stored in it.</source>
+<extracomment>parts</extracomment>
+<translation>Wie lange die Pumpe nach dem Abschalten der Wärme weiterlaufen muss, um die gespeicherte Wärme abzuführen.</translation>
 </message>
 <message>
 <source>min</source>
@@ -4752,9 +4812,19 @@
 <translation>Höchstdruck</translation>
 </message>
 <message>
+<source>The highest pressure that it is made for, from its data plate.</source>
+<extracomment>parts</extracomment>
+<translation>Der höchste Druck, für den es gebaut ist, laut Typenschild.</translation>
+</message>
+<message>
 <source>Highest flow temperature</source>
 <extracomment>parts</extracomment>
 <translation>Höchste Vorlauftemperatur</translation>
+</message>
+<message>
+<source>The hottest heating water that may enter or leave it.</source>
+<extracomment>parts</extracomment>
+<translation>Das heißeste Heizwasser, das eintreten oder austreten darf.</translation>
 </message>
 <message>
 <source>Heat</source>
@@ -4782,6 +4852,11 @@
 <translation>Sicherheitstemperaturbegrenzer</translation>
 </message>
 <message>
+<source>What stops the heat when the thermostat fails. One that must be reset by hand stays off until somebody has looked why.</source>
+<extracomment>parts</extracomment>
+<translation>Was die Wärme unterbricht, wenn der Thermostat versagt. Wird von Hand entriegelt, bleibt sie aus, bis jemand nach der Ursache gesehen hat.</translation>
+</message>
+<message>
 <source>hand reset</source>
 <extracomment>parts</extracomment>
 <translation>von Hand zu entriegeln</translation>
@@ -4795,6 +4870,11 @@
 <source>Built in</source>
 <extracomment>parts</extracomment>
 <translation>Eingebaut</translation>
+</message>
+<message>
+<source>What stands inside the casing already and need not be drawn. Its manual lists it.</source>
+<extracomment>parts</extracomment>
+<translation>Was schon im Gehäuse sitzt und nicht gezeichnet werden muss. Die Anleitung führt es auf.</translation>
 </message>
 <message>
 <source>pump</source>
@@ -4842,9 +4922,19 @@
 <translation>Eingebautes Ausdehnungsgefäß</translation>
 </message>
 <message>
+<source>The whole volume of the expansion vessel inside, gas and water together.</source>
+<extracomment>parts</extracomment>
+<translation>Das Gesamtvolumen des eingebauten Ausdehnungsgefäßes, Gas und Wasser zusammen.</translation>
+</message>
+<message>
 <source>Built-in vessel's precharge</source>
 <extracomment>parts</extracomment>
 <translation>Vordruck des eingebauten Ausdehnungsgefäßes</translation>
+</message>
+<message>
+<source>The gas pressure of the vessel inside, read while its water side is empty.</source>
+<extracomment>parts</extracomment>
+<translation>Der Gasdruck des eingebauten Gefäßes, abgelesen bei entleerter Wasserseite.</translation>
 </message>
 <message>
 <source>Built-in safety valve set at</source>
@@ -4852,9 +4942,19 @@
 <translation>Ansprechdruck des eingebauten Sicherheitsventils</translation>
 </message>
 <message>
+<source>The pressure at which the safety valve inside opens; it is stamped on the valve.</source>
+<extracomment>parts</extracomment>
+<translation>Der Druck, bei dem das eingebaute Sicherheitsventil öffnet; er ist auf das Ventil geprägt.</translation>
+</message>
+<message>
 <source>Built-in safety valve's outlet</source>
 <extracomment>parts</extracomment>
 <translation>Austritt des eingebauten Sicherheitsventils</translation>
+</message>
+<message>
+<source>The bore of the outlet of the safety valve inside.</source>
+<extracomment>parts</extracomment>
+<translation>Die Weite des Auslasses am eingebauten Sicherheitsventil.</translation>
 </message>
 <message>
 <source>mm</source>
@@ -4867,9 +4967,19 @@
 <translation>Gemeinsame Speise- und Entlüftungsleitung zulässig</translation>
 </message>
 <message>
+<source>The maker allows one pipe to be both cold feed and open vent. Only the manual can tell.</source>
+<extracomment>parts</extracomment>
+<translation>Der Hersteller lässt zu, dass eine Leitung zugleich Speiseleitung und offene Entlüftung ist. Das sagt nur die Anleitung.</translation>
+</message>
+<message>
 <source>Built-in pump's shut-off head</source>
 <extracomment>parts</extracomment>
 <translation>Nullförderhöhe der eingebauten Pumpe</translation>
+</message>
+<message>
+<source>The head of the pump inside against shut valves.</source>
+<extracomment>parts</extracomment>
+<translation>Die Förderhöhe der eingebauten Pumpe gegen geschlossene Ventile.</translation>
 </message>
 <message>
 <source>Built-in pump's most flow</source>
@@ -4877,9 +4987,19 @@
 <translation>Größter Volumenstrom der eingebauten Pumpe</translation>
 </message>
 <message>
+<source>What the pump inside moves against no resistance at all.</source>
+<extracomment>parts</extracomment>
+<translation>Was die eingebaute Pumpe ganz ohne Widerstand fördert.</translation>
+</message>
+<message>
 <source>Hot water flow</source>
 <extracomment>parts</extracomment>
 <translation>Warmwasser-Volumenstrom</translation>
+</message>
+<message>
+<source>The most hot water that it heats at once, from its data plate.</source>
+<extracomment>parts</extracomment>
+<translation>Das meiste Warmwasser, das es auf einmal erwärmt, laut Typenschild.</translation>
 </message>
 <message>
 <source>Dirt separator</source>
@@ -4897,6 +5017,11 @@
 <translation>Absperrventile</translation>
 </message>
 <message>
+<source>It has a valve at each side, which anybody who services it can shut.</source>
+<extracomment>parts</extracomment>
+<translation>Es hat an jeder Seite ein Ventil, das jeder bei der Wartung schließen kann.</translation>
+</message>
+<message>
 <source>Discharge end</source>
 <extracomment>parts</extracomment>
 <translation>Ende der Abblaseleitung</translation>
@@ -4910,6 +5035,11 @@
 <source>inlet</source>
 <extracomment>parts</extracomment>
 <translation>Eintritt</translation>
+</message>
+<message>
+<source>Where the discharge ends. What is unknown is asked for, and never taken for safe.</source>
+<extracomment>parts</extracomment>
+<translation>Wo die Abblaseleitung endet. Was nicht bekannt ist, wird erfragt und nie für sicher gehalten.</translation>
 </message>
 <message>
 <source>outside low level</source>
@@ -4947,14 +5077,29 @@
 <translation>In Sicht</translation>
 </message>
 <message>
+<source>It can be seen where people come by, so that somebody notices when it runs.</source>
+<extracomment>parts</extracomment>
+<translation>Es ist dort zu sehen, wo Menschen vorbeikommen, sodass jemand bemerkt, wenn es läuft.</translation>
+</message>
+<message>
 <source>Clear of people</source>
 <extracomment>parts</extracomment>
 <translation>Fern von Personen</translation>
 </message>
 <message>
+<source>What comes out is scalding: yes, where it can reach nobody who passes or stands there.</source>
+<extracomment>parts</extracomment>
+<translation>Was austritt, verbrüht: Ja, wenn es niemanden treffen kann, der dort vorbeigeht oder steht.</translation>
+</message>
+<message>
 <source>Conditions for this place met</source>
 <extracomment>parts</extracomment>
 <translation>Bedingungen für diesen Ort erfüllt</translation>
+</message>
+<message>
+<source>Whether this end keeps every condition that the rule book sets for a roof, a high level or a soil stack. Leave it open until somebody has looked.</source>
+<extracomment>parts</extracomment>
+<translation>Ob dieses Ende alle Bedingungen erfüllt, die das Regelwerk für ein Dach, eine hohe Lage oder eine Fallleitung stellt. Offen lassen, bis jemand nachgesehen hat.</translation>
 </message>
 <message>
 <source>Drain</source>
@@ -4982,9 +5127,19 @@
 <translation>Ansprechdruck</translation>
 </message>
 <message>
+<source>The pressure to which the valve is set, stamped on it or read off its scale.</source>
+<extracomment>parts</extracomment>
+<translation>Der Druck, auf den das Ventil eingestellt ist, aufgeprägt oder an seiner Skala abgelesen.</translation>
+</message>
+<message>
 <source>Outlet</source>
 <extracomment>parts</extracomment>
 <translation>Auslass</translation>
+</message>
+<message>
+<source>The bore of the valve's outlet. The discharge pipe may not be narrower.</source>
+<extracomment>parts</extracomment>
+<translation>Die Weite des Ventilauslasses. Die Abblaseleitung darf nicht enger sein.</translation>
 </message>
 <message>
 <source>Expansion vessel</source>
@@ -5002,9 +5157,19 @@
 <translation>Nennvolumen</translation>
 </message>
 <message>
+<source>Its whole volume, from its data plate.</source>
+<extracomment>parts</extracomment>
+<translation>Das Gesamtvolumen, laut Typenschild.</translation>
+</message>
+<message>
 <source>Precharge</source>
 <extracomment>parts</extracomment>
 <translation>Vordruck</translation>
+</message>
+<message>
+<source>The gas pressure of the vessel, read while its water side is empty.</source>
+<extracomment>parts</extracomment>
+<translation>Der Gasdruck des Gefäßes, abgelesen bei entleerter Wasserseite.</translation>
 </message>
 <message>
 <source>Feed cistern</source>
@@ -5042,6 +5207,11 @@
 <translation>Inhalt</translation>
 </message>
 <message>
+<source>The water that the cistern holds, filled to its water line.</source>
+<extracomment>parts</extracomment>
+<translation>Das Wasser, das der Behälter bis zur Wasserlinie fasst.</translation>
+</message>
+<message>
 <source>Water level</source>
 <extracomment>parts</extracomment>
 <translation>Wasserstand</translation>
@@ -5050,6 +5220,11 @@
 <source>Serves</source>
 <extracomment>parts</extracomment>
 <translation>Versorgt</translation>
+</message>
+<message>
+<source>What it works for, where the circuit alone does not tell.</source>
+<extracomment>parts</extracomment>
+<translation>Wofür es arbeitet, wo der Kreis allein es nicht zeigt.</translation>
 </message>
 <message>
 <source>heating</source>
@@ -5082,9 +5257,19 @@
 <translation>Bleibt verbunden</translation>
 </message>
 <message>
+<source>The link stays on between fillings. It should be taken off.</source>
+<extracomment>parts</extracomment>
+<translation>Die Füllverbindung bleibt zwischen den Füllungen angeschlossen. Sie sollte abgenommen werden.</translation>
+</message>
+<message>
 <source>Double check valve</source>
 <extracomment>parts</extracomment>
 <translation>Doppelter Rückflussverhinderer</translation>
+</message>
+<message>
+<source>The link has two check valves in a row, so that heating water cannot come back into the main.</source>
+<extracomment>parts</extracomment>
+<translation>Die Füllverbindung hat zwei Rückflussverhinderer hintereinander, sodass kein Heizwasser ins Netz zurückkann.</translation>
 </message>
 <message>
 <source>Heat exchanger</source>
@@ -5142,9 +5327,19 @@
 <translation>Alle thermostatisch</translation>
 </message>
 <message>
+<source>Every emitter of the group has a thermostatic head, so that all of them can shut at once.</source>
+<extracomment>parts</extracomment>
+<translation>Jeder Heizkörper der Gruppe hat einen Thermostatkopf, sodass alle zugleich schließen können.</translation>
+</message>
+<message>
 <source>Resistance</source>
 <extracomment>parts</extracomment>
 <translation>Widerstand</translation>
+</message>
+<message>
+<source>The pressure that the group of emitters loses at the flow it is designed for.</source>
+<extracomment>parts</extracomment>
+<translation>Der Druck, den die Heizkörpergruppe bei ihrem Auslegungsvolumenstrom verliert.</translation>
 </message>
 <message>
 <source>Inlet group</source>
@@ -5167,14 +5362,29 @@
 <translation>Mindert auf</translation>
 </message>
 <message>
+<source>The pressure to which the group's reducing valve brings the main.</source>
+<extracomment>parts</extracomment>
+<translation>Der Druck, auf den der Druckminderer der Gruppe das Netz bringt.</translation>
+</message>
+<message>
 <source>Relief set at</source>
 <extracomment>parts</extracomment>
 <translation>Ansprechdruck des Sicherheitsventils</translation>
 </message>
 <message>
+<source>The pressure at which the group's expansion relief valve opens.</source>
+<extracomment>parts</extracomment>
+<translation>Der Druck, bei dem das Sicherheitsventil der Gruppe öffnet.</translation>
+</message>
+<message>
 <source>Relief outlet</source>
 <extracomment>parts</extracomment>
 <translation>Abblaseanschluss</translation>
+</message>
+<message>
+<source>The bore of the outlet of the group's relief valve.</source>
+<extracomment>parts</extracomment>
+<translation>Die Weite des Auslasses am Sicherheitsventil der Gruppe.</translation>
 </message>
 <message>
 <source>Isolating valve</source>
@@ -5212,9 +5422,19 @@
 <translation>Über Behälter</translation>
 </message>
 <message>
+<source>The cistern over which the vent ends.</source>
+<extracomment>parts</extracomment>
+<translation>Der Behälter, über dem die Entlüftung endet.</translation>
+</message>
+<message>
 <source>Height above water</source>
 <extracomment>parts</extracomment>
 <translation>Höhe über dem Wasserspiegel</translation>
+</message>
+<message>
+<source>How far the vent rises above the water line before it turns down over the cistern.</source>
+<extracomment>parts</extracomment>
+<translation>Wie weit die Entlüftung über die Wasserlinie steigt, bevor sie über dem Behälter nach unten führt.</translation>
 </message>
 <message>
 <source>A tap, a shower, a bath or another place where water is drawn.</source>
@@ -5225,6 +5445,11 @@
 <source>Fitting</source>
 <extracomment>parts</extracomment>
 <translation>Armatur</translation>
+</message>
+<message>
+<source>What the outlet serves. It decides how much water is needed there, and whether it must be blended.</source>
+<extracomment>parts</extracomment>
+<translation>Was die Zapfstelle versorgt. Danach richtet sich, wie viel Wasser dort gebraucht wird und ob es gemischt werden muss.</translation>
 </message>
 <message>
 <source>basin</source>
@@ -5302,9 +5527,19 @@
 <translation>Nullförderhöhe</translation>
 </message>
 <message>
+<source>The pump's head against shut valves: where its curve begins.</source>
+<extracomment>parts</extracomment>
+<translation>Die Förderhöhe der Pumpe gegen geschlossene Ventile: wo ihre Kennlinie beginnt.</translation>
+</message>
+<message>
 <source>Most flow</source>
 <extracomment>parts</extracomment>
 <translation>Größter Volumenstrom</translation>
+</message>
+<message>
+<source>What the pump moves against no resistance at all: where its curve ends.</source>
+<extracomment>parts</extracomment>
+<translation>Was die Pumpe ganz ohne Widerstand fördert: wo ihre Kennlinie endet.</translation>
 </message>
 <message>
 <source>Radiator</source>
@@ -5317,6 +5552,11 @@
 <translation>Gibt Wärme an einen Raum ab.</translation>
 </message>
 <message>
+<source>The heat that it gives with water 50 K warmer than the room, as its maker states it.</source>
+<extracomment>parts</extracomment>
+<translation>Die Wärmeleistung mit Wasser, das 50 K wärmer ist als der Raum, wie der Hersteller sie angibt.</translation>
+</message>
+<message>
 <source>W</source>
 <extracomment>parts</extracomment>
 <translation>W</translation>
@@ -5327,9 +5567,19 @@
 <translation>Thermostatkopf</translation>
 </message>
 <message>
+<source>The radiator has a thermostatic head, which shuts it when the room is warm.</source>
+<extracomment>parts</extracomment>
+<translation>Der Heizkörper hat einen Thermostatkopf, der ihn schließt, wenn der Raum warm ist.</translation>
+</message>
+<message>
 <source>Valves</source>
 <extracomment>parts</extracomment>
 <translation>Ventile</translation>
+</message>
+<message>
+<source>The radiator has a valve at each end, so that it can be shut off.</source>
+<extracomment>parts</extracomment>
+<translation>Der Heizkörper hat an jedem Ende ein Ventil, sodass er abgesperrt werden kann.</translation>
 </message>
 <message>
 <source>Hand wheel</source>
@@ -5365,6 +5615,11 @@
 <source>Capacity</source>
 <extracomment>parts</extracomment>
 <translation>Abblaseleistung</translation>
+</message>
+<message>
+<source>The heat whose steam the valve can let off at its set pressure; it is stamped on the valve.</source>
+<extracomment>parts</extracomment>
+<translation>Die Wärmeleistung, deren Dampf das Ventil beim Ansprechdruck abführen kann; sie ist auf das Ventil geprägt.</translation>
 </message>
 <message>
 <source>Separator</source>
@@ -5477,6 +5732,11 @@
 <translation>verteilen</translation>
 </message>
 <message>
+<source>Where the valve goes when its supply fails: leg a, leg b, or it stays where it is.</source>
+<extracomment>parts</extracomment>
+<translation>Wohin das Ventil geht, wenn seine Versorgung ausfällt: Weg a, Weg b, oder es bleibt stehen.</translation>
+</message>
+<message>
 <source>stays</source>
 <extracomment>parts</extracomment>
 <translation>bleibt stehen</translation>
@@ -5527,14 +5787,29 @@
 <translation>Leistung der Heizschlange</translation>
 </message>
 <message>
+<source>The heat that the coil passes to the store at the flow it is rated for.</source>
+<extracomment>parts</extracomment>
+<translation>Die Wärmeleistung, die die Heizschlange bei ihrem Nennvolumenstrom an den Speicher abgibt.</translation>
+</message>
+<message>
 <source>Internal expansion</source>
 <extracomment>parts</extracomment>
 <translation>Innerer Ausdehnungsraum</translation>
 </message>
 <message>
+<source>The store keeps a cushion of air inside in place of an expansion vessel.</source>
+<extracomment>parts</extracomment>
+<translation>Der Speicher hält innen ein Luftpolster anstelle eines Ausdehnungsgefäßes.</translation>
+</message>
+<message>
 <source>Thermostat</source>
 <extracomment>parts</extracomment>
 <translation>Thermostat</translation>
+</message>
+<message>
+<source>The temperature at which the store's thermostat calls no more heat.</source>
+<extracomment>parts</extracomment>
+<translation>Die Temperatur, bei der der Speicherthermostat keine Wärme mehr anfordert.</translation>
 </message>
 <message>
 <source>Energy cut-out shuts</source>
@@ -5552,9 +5827,19 @@
 <translation>Elektro-Heizstab</translation>
 </message>
 <message>
+<source>The electric heat of the immersion heater; 0 where there is none.</source>
+<extracomment>parts</extracomment>
+<translation>Die elektrische Leistung des Heizstabs; 0, wo keiner ist.</translation>
+</message>
+<message>
 <source>Immersion cut-out</source>
 <extracomment>parts</extracomment>
 <translation>Begrenzer des Heizstabs</translation>
+</message>
+<message>
+<source>The immersion heater has a cut-out of its own that stops it when its thermostat fails.</source>
+<extracomment>parts</extracomment>
+<translation>Der Heizstab hat einen eigenen Temperaturbegrenzer, der ihn abschaltet, wenn sein Thermostat versagt.</translation>
 </message>
 <message>
 <source>Coil's highest pressure</source>
@@ -5562,14 +5847,29 @@
 <translation>Höchstdruck der Heizschlange</translation>
 </message>
 <message>
+<source>The highest pressure that the coil is made for, from the store's data plate.</source>
+<extracomment>parts</extracomment>
+<translation>Der höchste Druck, für den die Heizschlange gebaut ist, laut Typenschild des Speichers.</translation>
+</message>
+<message>
 <source>Diameter</source>
 <extracomment>parts</extracomment>
 <translation>Durchmesser</translation>
 </message>
 <message>
+<source>The store's outer diameter. With its weight it tells what the floor has to carry.</source>
+<extracomment>parts</extracomment>
+<translation>Der Außendurchmesser des Speichers. Mit dem Gewicht ergibt er, was der Boden tragen muss.</translation>
+</message>
+<message>
 <source>Empty weight</source>
 <extracomment>parts</extracomment>
 <translation>Leergewicht</translation>
+</message>
+<message>
+<source>The store's weight without water, from its data plate.</source>
+<extracomment>parts</extracomment>
+<translation>Das Gewicht des Speichers ohne Wasser, laut Typenschild.</translation>
 </message>
 <message>
 <source>kg</source>
@@ -5582,9 +5882,19 @@
 <translation>Inhalt der Heizschlange</translation>
 </message>
 <message>
+<source>The heating water inside the coil.</source>
+<extracomment>parts</extracomment>
+<translation>Das Heizwasser in der Heizschlange.</translation>
+</message>
+<message>
 <source>Built-in relief outlet</source>
 <extracomment>parts</extracomment>
 <translation>Eingebauter Abblaseaustritt</translation>
+</message>
+<message>
+<source>The bore of the joined outlet of the relief valves inside.</source>
+<extracomment>parts</extracomment>
+<translation>Die Weite des gemeinsamen Auslasses der eingebauten Sicherheitsventile.</translation>
 </message>
 <message>
 <source>temperature relief</source>
@@ -5627,6 +5937,11 @@
 <translation>Maßstab</translation>
 </message>
 <message>
+<source>How many metres one square of the sheet stands for, where the drawing is to scale.</source>
+<extracomment>parts</extracomment>
+<translation>Wie viele Meter ein Kästchen des Blatts bedeutet, wenn die Zeichnung maßstäblich ist.</translation>
+</message>
+<message>
 <source>m per square</source>
 <extracomment>parts</extracomment>
 <translation>m je Feld</translation>
@@ -5637,9 +5952,19 @@
 <translation>Vorlauf</translation>
 </message>
 <message>
+<source>The temperature at which heating water leaves the heat source, as designed.</source>
+<extracomment>parts</extracomment>
+<translation>Die Temperatur, mit der das Heizwasser den Wärmeerzeuger laut Auslegung verlässt.</translation>
+</message>
+<message>
 <source>Return</source>
 <extracomment>parts</extracomment>
 <translation>Rücklauf</translation>
+</message>
+<message>
+<source>The temperature at which heating water comes back to the heat source, as designed.</source>
+<extracomment>parts</extracomment>
+<translation>Die Temperatur, mit der das Heizwasser laut Auslegung zum Wärmeerzeuger zurückkommt.</translation>
 </message>
 <message>
 <source>Fill</source>
@@ -5647,9 +5972,19 @@
 <translation>Fülltemperatur</translation>
 </message>
 <message>
+<source>The temperature of the water when the system is filled.</source>
+<extracomment>parts</extracomment>
+<translation>Die Temperatur des Wassers beim Füllen der Anlage.</translation>
+</message>
+<message>
 <source>Fill pressure</source>
 <extracomment>parts</extracomment>
 <translation>Fülldruck</translation>
+</message>
+<message>
+<source>The gauge pressure to which the cold system is filled, read at its pressure gauge.</source>
+<extracomment>parts</extracomment>
+<translation>Der Überdruck, auf den die kalte Anlage gefüllt wird, abgelesen an ihrem Manometer.</translation>
 </message>
 <message>
 <source>Static height</source>
@@ -5657,14 +5992,29 @@
 <translation>Statische Höhe</translation>
 </message>
 <message>
+<source>How far the highest point of the system stands above the expansion vessel.</source>
+<extracomment>parts</extracomment>
+<translation>Wie weit der höchste Punkt der Anlage über dem Ausdehnungsgefäß liegt.</translation>
+</message>
+<message>
 <source>System content</source>
 <extracomment>parts</extracomment>
 <translation>Anlageninhalt</translation>
 </message>
 <message>
+<source>All the heating water of the system. Left out, it is summed from the drawing.</source>
+<extracomment>parts</extracomment>
+<translation>Das gesamte Heizwasser der Anlage. Ohne Angabe wird es aus der Zeichnung summiert.</translation>
+</message>
+<message>
 <source>Rule book</source>
 <extracomment>parts</extracomment>
 <translation>Regelwerk</translation>
+</message>
+<message>
+<source>Whose limits the checks hold the drawing against. The report names it.</source>
+<extracomment>parts</extracomment>
+<translation>Nach wessen Grenzwerten die Zeichnung geprüft wird. Der Bericht nennt es.</translation>
 </message>
 <message>
 <source>england</source>
@@ -5682,9 +6032,19 @@
 <translation>Sicherheitszuschlag</translation>
 </message>
 <message>
+<source>What is added to the static height so that the top of the system never falls below the pressure of the air.</source>
+<extracomment>parts</extracomment>
+<translation>Was zur statischen Höhe hinzukommt, damit der höchste Punkt der Anlage nie unter den Luftdruck fällt.</translation>
+</message>
+<message>
 <source>Floor carries</source>
 <extracomment>parts</extracomment>
 <translation>Tragfähigkeit des Bodens</translation>
+</message>
+<message>
+<source>The load that the floor under the store carries. A structural engineer tells it.</source>
+<extracomment>parts</extracomment>
+<translation>Die Last, die der Boden unter dem Speicher trägt. Ein Statiker gibt sie an.</translation>
 </message>
 <message>
 <source>kN/m²</source>
@@ -5697,9 +6057,19 @@
 <translation>Bewohner</translation>
 </message>
 <message>
+<source>How many people live there; it decides how much hot water is needed.</source>
+<extracomment>parts</extracomment>
+<translation>Wie viele Menschen dort wohnen; danach richtet sich der Bedarf an Warmwasser.</translation>
+</message>
+<message>
 <source>Dwelling</source>
 <extracomment>parts</extracomment>
 <translation>Wohnung</translation>
+</message>
+<message>
+<source>A new dwelling or one that stands already: for a new one some rules are stricter.</source>
+<extracomment>parts</extracomment>
+<translation>Eine neue Wohnung oder eine, die schon steht: Für eine neue sind manche Regeln strenger.</translation>
 </message>
 <message>
 <source>new</source>
@@ -5715,6 +6085,11 @@
 <source>Glycol</source>
 <extracomment>parts</extracomment>
 <translation>Glykol</translation>
+</message>
+<message>
+<source>The share of antifreeze in the heating water; 0 for plain water.</source>
+<extracomment>parts</extracomment>
+<translation>Der Anteil Frostschutzmittel im Heizwasser; 0 bei reinem Wasser.</translation>
 </message>
 <message>
 <source>Heat called by</source>
@@ -5737,9 +6112,19 @@
 <translation>nur Zeitschaltuhr</translation>
 </message>
 <message>
+<source>The tube's nominal size: its outer diameter for copper and plastic.</source>
+<extracomment>parts</extracomment>
+<translation>Die Nennweite des Rohrs: bei Kupfer und Kunststoff der Außendurchmesser.</translation>
+</message>
+<message>
 <source>Material</source>
 <extracomment>parts</extracomment>
 <translation>Werkstoff</translation>
+</message>
+<message>
+<source>The tube's material: it decides bore, roughness and what heat the pipe may meet.</source>
+<extracomment>parts</extracomment>
+<translation>Der Werkstoff des Rohrs: Er bestimmt Innendurchmesser, Rauheit und welche Hitze die Leitung verträgt.</translation>
 </message>
 <message>
 <source>copper</source>
@@ -5762,6 +6147,11 @@
 <translation>Länge</translation>
 </message>
 <message>
+<source>The pipe's run from end to end. Left out, it is measured on a sheet with a scale.</source>
+<extracomment>parts</extracomment>
+<translation>Der Weg der Leitung von Ende zu Ende. Ohne Angabe wird er auf einem maßstäblichen Blatt gemessen.</translation>
+</message>
+<message>
 <source>Rise</source>
 <extracomment>parts</extracomment>
 <translation>Anstieg</translation>
@@ -5775,6 +6165,11 @@
 <source>Bends</source>
 <extracomment>parts</extracomment>
 <translation>Bögen</translation>
+</message>
+<message>
+<source>Changes of direction along the pipe. Left out, they are counted on a sheet with a scale.</source>
+<extracomment>parts</extracomment>
+<translation>Richtungsänderungen im Verlauf der Leitung. Ohne Angabe werden sie auf einem maßstäblichen Blatt gezählt.</translation>
 </message>
 <message>
 <source>Bore</source>
@@ -5792,6 +6187,11 @@
 <translation>Gedämmt</translation>
 </message>
 <message>
+<source>The pipe is lagged along its whole length.</source>
+<extracomment>parts</extracomment>
+<translation>Die Leitung ist auf ganzer Länge gedämmt.</translation>
+</message>
+<message>
 <source>Straight drop</source>
 <extracomment>parts</extracomment>
 <translation>Gerades Fallstück</translation>
@@ -5805,6 +6205,16 @@
 <source>Marked fit for hot discharge</source>
 <extracomment>parts</extracomment>
 <translation>Als geeignet für heißes Abblasen gekennzeichnet</translation>
+</message>
+<message>
+<source>The pipe bears the mark of one that stands scalding discharge. Without it plastic is not safe there.</source>
+<extracomment>parts</extracomment>
+<translation>Das Rohr trägt die Kennzeichnung, dass es siedend heißes Abblasen aushält. Ohne sie ist Kunststoff dort nicht sicher.</translation>
+</message>
+<message>
+<source>The temperature at which the control calls no more heat.</source>
+<extracomment>parts</extracomment>
+<translation>Die Temperatur, bei der der Regler keine Wärme mehr anfordert.</translation>
 </message>
 <message>
 <source>danger</source>

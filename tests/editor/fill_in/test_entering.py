@@ -111,7 +111,8 @@ def test_what_is_said_of_a_question(drawing: Drawing) -> None:
     need = Need("x", "Pump too weak", Grade.FAULT, 2, is_silent=True)
     said = about(drawing, question, [need], rests=False)
     assert said == (
-        "Pipe p1, pump pump to a free end: size. It must be more than 0 mm. "
+        "Pipe p1, pump pump to a free end: size. The tube's nominal size: its outer diameter for copper and "
+        "plastic. It must be more than 0 mm. "
         "Needed by: Pump too weak (would be fault, not judged without it)."
     )
     assert "No check or figure waits" in about(drawing, question, [], rests=False)

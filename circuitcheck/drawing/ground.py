@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence, Set
+from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
 from itertools import pairwise
 from math import floor
 from typing import TypeVar
@@ -15,6 +15,7 @@ BUCKET = 16
 COARSER = 4
 """How many times larger the next size of a bucket is."""
 Cell = tuple[int, int]
+Line = tuple[Point, ...]
 Entry = TypeVar("Entry", bound=Hashable)
 
 
@@ -69,15 +70,35 @@ class Ground:
                 self._entries -= len(self._runs[cell]) - len(kept)
                 self._runs[cell] = kept
 
-    def met(self, pipe: str, line: Sequence[Point]) -> list[str]:
-        """The other pipes that this line lies on, or that one of the two bends or ends on."""
-        ends = {line[0], line[-1]}
+    def within(self, box: Box) -> set[str]:
+        """The pipes that run through this box, along its edge not counted."""
+        left, top, right, bottom = box
+        found = set()
+        for cell in self._near(box):
+            for upright, across, low, high, pipe in self._runs.get(cell, ()):
+                if upright:
+                    runs_through = left < across < right and low < bottom and top < high
+                else:
+                    runs_through = top < across < bottom and low < right and left < high
+                if runs_through:
+                    found.add(pipe)
+        return found
+
+    def met(self, pipe: str, line: Line, lines: Mapping[str, Line], effort: Effort) -> list[str]:
+        """The other pipes that this line lies on, or that one of the two bends or ends on; not those that
+        end where it ends, and none where the effort is spent. `lines` are the lines on the ground."""
+        ends = (line[0], line[-1])
         found: dict[str, None] = {}
         for run in runs(pipe, line):
             for cell in _run_cells(run, self._size):
-                for other in self._runs.get(cell, ()):
-                    if other[4] != pipe and _look_joined(run, other, ends):
-                        found[other[4]] = None
+                if effort.is_spent:
+                    return []
+                others = self._runs.get(cell, ())
+                effort.left -= len(others) * NEAR_MET
+                for other in others:
+                    id = other[4]
+                    if id != pipe and id not in found and _look_joined(run, other, ends, lines[id]):
+                        found[id] = None
         return list(found)
 
     def _coarsen(self) -> None:
@@ -132,8 +153,8 @@ def runs(pipe: str, line: Sequence[Point]) -> Iterator[Run]:
             yield (False, a.y, min(a.x, b.x), max(a.x, b.x), pipe)
 
 
-def _look_joined(one: Run, other: Run, ends: Set[Point]) -> bool:
-    """Whether two runs lie on one another, or meet where one of them ends; not at these ends of the one."""
+def _look_joined(one: Run, other: Run, ends: tuple[Point, Point], other_line: Line) -> bool:
+    """Whether two runs lie on one another, or meet where one of them ends and not both pipes do."""
     upright, across, low, high, _ = one
     other_upright, other_across, other_low, other_high, _ = other
     if upright is other_upright:
@@ -143,7 +164,7 @@ def _look_joined(one: Run, other: Run, ends: Set[Point]) -> bool:
     if low < other_across < high and other_low < across < other_high:
         return False
     at = Point(across, other_across) if upright else Point(other_across, across)
-    return at not in ends
+    return at not in ends or at not in (other_line[0], other_line[-1])
 
 
 def _larger(buckets: Mapping[Cell, tuple[Entry, ...]]) -> dict[Cell, tuple[Entry, ...]]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from circuitcheck.drawing.earlier import earlier_shapes
 from circuitcheck.drawing.ground import Ground
@@ -31,19 +31,25 @@ MOST_TOGETHER = 4
 
 
 class Laying:
-    """One run of the routing on a ground; `lines` are those laid so far, and grow while this is used."""
+    """One run of the routing on a ground; `lines` are those laid so far, and grow while this is used.
+
+    `laid` are the pipes that it has laid.
+    """
 
     def __init__(self, drawing: Drawing, lines: dict[str, Line], ground: Ground) -> None:
+        self.laid: set[str] = set()
         self._drawing = drawing
         self._lines = lines
         self._ground = ground
         self._leaving = Leaving(drawing, lines)
         self._effort = Effort()
-        self._old_lines: Mapping[str, Line] = {}
+        self._old_lines: dict[str, Line] = {}
+        self._open: frozenset[str] = frozenset()
 
     def lay(self, id: str, line: Line) -> None:
         """Put a pipe's line on the ground."""
         self._lines[id] = line
+        self.laid.add(id)
         self._ground.add_line(id, line)
 
     def lift(self, id: str) -> Line | None:
@@ -59,12 +65,12 @@ class Laying:
         faces = (self._leaving.faces(end) for end in pipe.ends)
         return all(face is None or face == way for face, way in zip(faces, ways, strict=True))
 
-    def route(self, ids: Sequence[str], old_lines: Mapping[str, Line]) -> None:
+    def route(self, ids: Sequence[str], old_lines: dict[str, Line]) -> None:
         """Lay these pipes, short ones first; then once more those that ran into others.
 
         `old_lines` are the lines that these and other changed pipes had before.
         """
-        self._old_lines = old_lines
+        self._old_lines, self._open = old_lines, frozenset(ids)
         self._effort = Effort(EFFORT + EFFORT_A_PIPE * len(ids))
         ends = {id: self._ends(id) for id in ids}
         places = {id: place for place, id in enumerate(ids)}
@@ -73,7 +79,9 @@ class Laying:
             a, b = ends[id]
             return way_of(a, b) is None, abs(a.x - b.x) + abs(a.y - b.y), places[id]
 
-        troubled = [id for id in sorted(ids, key=by_length) if self._lay_best(id) >= CONTACT]
+        in_turn = sorted(ids, key=by_length)
+        met = {id: self._lay_best(id) for id in in_turn}
+        troubled = [id for id in in_turn if self._is_in_trouble(id, met[id])]
         for _ in range(ROUNDS):
             before = len(troubled)
             troubled = self._untangled(troubled, places)
@@ -87,22 +95,47 @@ class Laying:
         for id in troubled:
             if self._effort.is_spent:
                 break
-            partners = [other for other in self._ground.met(id, self._lines[id]) if other in open_pipes]
-            partners = sorted(partners, key=open_pipes.__getitem__)[: MOST_TOGETHER - 1]
-            tries = [[id], *([other] for other in partners)]
-            if partners:
-                tries += [[id, *partners], [*partners, id]]
-            for together in tries:
+            for together in self._tries(id, open_pipes):
                 self._laid_anew(together)
-                if self._meets(id) < CONTACT:
+                if not self._is_in_trouble(id, self._meets(id)):
                     break
             else:
                 left.append(id)
         return left
 
+    def _is_in_trouble(self, id: str, meets: float) -> bool:
+        """Whether a pipe that meets so much on its way runs through a part, or seems joined to another."""
+        return meets >= CONTACT or bool(self._met(id))
+
+    def _met(self, id: str) -> list[str]:
+        return self._ground.met(id, self._lines[id], self._lines, self._effort)
+
+    def _tries(self, id: str, open_pipes: Mapping[str, int]) -> Iterator[list[str]]:
+        """Which pipes to lay anew together, one after the other; those that nothing has changed about last."""
+        yield [id]
+        met = [each for each in self._met(id) if self._may_be_laid_anew(each)]
+        for partners in (
+            sorted((each for each in met if each in open_pipes), key=open_pipes.__getitem__),
+            sorted(each for each in met if each not in open_pipes),
+        ):
+            del partners[MOST_TOGETHER - 1 :]
+            for partner in partners:
+                yield [partner]
+            if partners:
+                yield [id, *partners]
+                yield [*partners, id]
+
+    def _may_be_laid_anew(self, id: str) -> bool:
+        """Whether the program routes a pipe, and there is anything to route."""
+        line = self._lines[id]
+        return self._drawing.pipes[id].via is None and line[0] != line[-1]
+
     def _laid_anew(self, ids: Sequence[str]) -> None:
         """Lay these pipes anew in this order; if that is no better they lie as they lay."""
         before = {id: self._lines[id] for id in ids}
+        for id, line in before.items():
+            if id not in self._open:  # it lay well until now, and keeps its shape if it can
+                self._old_lines.setdefault(id, line)
         self._take_up(ids)
         cost_before = self._put_back(ids, before)
         self._take_up(ids)

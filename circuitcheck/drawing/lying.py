@@ -150,7 +150,7 @@ class Lying:
         parts = [id for id in changed if not self._only_named_anew(id, lines)]
         pipes = _changed(of_pipes, old.pipes, new.pipes)
         beside = _joined_to(pipes, old, new)
-        moved = (*pipes, *_pipes_on(parts, old, new))
+        moved = (*pipes, *_pipes_on(parts, old, new), *sorted(lines.others_than(self.lines)))
         concerned = dict.fromkeys((*parts, *beside, *moved))
         touched = self._around(concerned)
         self._forget(parts, moved)

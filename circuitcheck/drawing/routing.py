@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 
 from circuitcheck.drawing.difference import changed_items, changes, lies_elsewhere
 from circuitcheck.drawing.ground import Ground
@@ -10,6 +10,11 @@ from circuitcheck.drawing.laying import Laying
 from circuitcheck.drawing.shapes import Line
 from circuitcheck.drawing.surroundings import Box
 from circuitcheck.drawing.value import Component, Drawing, Joint, Pipe
+
+EDGE = 0.01
+"""So little outside of a part's box a line seems to be on its edge, in squares."""
+LINES = "lines"
+"""Under this name a drawing keeps the lines that were found for it."""
 
 
 class Routes(Mapping[str, Line]):
@@ -36,20 +41,41 @@ class Routes(Mapping[str, Line]):
     def __len__(self) -> int:
         return len(self._lines)
 
+    def others_than(self, before: Routes) -> set[str]:
+        """The pipes whose line is not the one they have in `before`, or that have one in one of the two only."""
+        old, new = before._lines, self._lines
+        if old is new:
+            return set()
+        if old.keys() == new.keys():
+            return {id for id, line in new.items() if old[id] is not line and old[id] != line}
+        return {id for id in old.keys() | new.keys() if old.get(id) != new.get(id)}
+
 
 def routes(drawing: Drawing, before: Routes | None = None) -> Routes:
     """The line of every pipe whose ends are placed, in the order of the drawing.
 
     The same drawing (and the same routes before it) always gives the same lines. Given the routes
-    of an earlier drawing, a pipe keeps its line until one of its ends moves or its corners
-    change, and its shape as long as that still does.
+    of an earlier drawing, a pipe keeps its line until one of its ends moves, its corners change, or
+    it would run through a part or seem joined to a pipe that came there; and its shape as long as that
+    still does. One and the same Drawing is routed once: however it was come to, and whoever asks, the
+    lines are those that were found first, so that what is judged is what is shown, and undone is as it was.
     """
+    if before is not None and before.drawing is drawing:
+        return before
+    known: dict[str, Line] | None = drawing.kept(LINES)
     if before is None:
         before = Routes(Drawing(), {}, {}, Ground())
         if not _is_laid_out(drawing):
             return Routes(drawing, {}, {}, Ground())
-    if before.drawing is drawing:
-        return before
+    if known is None:
+        found = _found(drawing, before)
+        known = drawing.keep(LINES, found._lines)
+        if known is found._lines:
+            return found
+    return _Router(drawing, before).as_known(known)
+
+
+def _found(drawing: Drawing, before: Routes) -> Routes:
     if _lies_alike(before.drawing, drawing):
         return Routes(drawing, before._lines, before._boxes, before._ground)
     return _Router(drawing, before).routed()
@@ -82,27 +108,47 @@ class _Router:
         self.boxes = dict(before._boxes)
         self.ground = before._ground.copy()
         self.old_lines: dict[str, Line] = {}
+        self.moved_to: list[Box] = []
         self.laying = Laying(drawing, self.lines, self.ground)
 
     def routed(self) -> Routes:
         """Bring boxes and lines up to date, then route what has no line."""
         stale = self._stale_pipes(self._changed_parts())
-        for id in stale:
+        disturbed = self._disturbed(set(stale))
+        for id in (*stale, *disturbed):
             self._lift(id)
         open_pipes = [id for id in stale if not self._settled(self.drawing.pipes[id])]
-        self.laying.route(open_pipes, self.old_lines)
-        return Routes(self.drawing, self._in_order(stale), self.boxes, self.ground)
+        self.laying.route([*open_pipes, *disturbed], self.old_lines)
+        return Routes(self.drawing, self._in_order(self.laying.laid), self.boxes, self.ground)
 
-    def _in_order(self, stale: Iterable[str]) -> dict[str, Line]:
+    def as_known(self, known: dict[str, Line]) -> Routes:
+        """Bring boxes up to date, and lay the lines that are known already."""
+        self._changed_parts()
+        for id, line in self.before._lines.items():
+            if known.get(id) != line:
+                self.laying.lift(id)
+        for id, line in known.items():
+            if id not in self.lines:
+                self.laying.lay(id, line)
+        return Routes(self.drawing, known, self.boxes, self.ground)
+
+    def _disturbed(self, stale: Collection[str]) -> list[str]:
+        """The other pipes that the program routed and that run through where parts came to stand, or over
+        their ports."""
+        pipes = self.drawing.pipes
+        met = {id for box in self.moved_to for id in self.ground.within(_with_edge(box))}
+        return [id for id in sorted(met) if id in pipes and pipes[id].via is None and id not in stale]
+
+    def _in_order(self, laid: Iterable[str]) -> dict[str, Line]:
         """The lines in the order of the drawing. Where every pipe that has one had one before, in the same
-        order, those of the stale pipes take the places of the old ones: of many pipes few are stale."""
+        order, those laid now take the places of the old ones: of many pipes few are laid."""
         earlier = self.before._lines
         if (
             len(self.lines) == len(earlier)
             and changed_items(self.before.drawing.pipes, self.drawing.pipes) is not None
         ):
             ordered = dict(earlier)
-            for id in stale:
+            for id in laid:
                 if id in self.lines:
                     ordered[id] = self.lines[id]
             if len(ordered) == len(earlier):
@@ -120,15 +166,16 @@ class _Router:
         else:
             changed = [id for id, part in new.items() if old.get(id) is not part]
             gone = [id for id in old if id not in new]
-        for id in (*changed, *gone):
-            box = self.boxes.pop(id, None)
-            if box is not None:
-                self.ground.remove_box(id, box)
+        old_boxes = {id: self.boxes.pop(id) for id in (*changed, *gone) if id in self.boxes}
+        for id, old_box in old_boxes.items():
+            self.ground.remove_box(id, old_box)
         for id in changed:
             box = _box(new[id])
             if box is not None:
                 self.boxes[id] = box
                 self.ground.add_box(id, box)
+                if box != old_boxes.get(id):
+                    self.moved_to.append(box)
         return changed
 
     def _stale_pipes(self, changed: Iterable[str]) -> list[str]:
@@ -168,6 +215,12 @@ class _Router:
             return False
         self.laying.lay(pipe.id, line)
         return True
+
+
+def _with_edge(box: Box) -> Box:
+    """The box with its edge, on which the ports lie."""
+    left, top, right, bottom = box
+    return left - EDGE, top - EDGE, right + EDGE, bottom + EDGE
 
 
 def _box(part: Component) -> Box | None:

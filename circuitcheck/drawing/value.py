@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, fields
 from functools import cache, cached_property
 from operator import itemgetter
 from types import MappingProxyType
-from typing import Any, NamedTuple
+from typing import Any, NamedTuple, TypeVar, cast
 
 from circuitcheck.geometry import Point, turned
 from circuitcheck.parts.kind import Kind, reckoned
@@ -15,6 +15,8 @@ from circuitcheck.told import Told, worded
 
 EMPTY: Mapping[str, Any] = MappingProxyType({})
 FORMAT_VERSION = 1
+
+Kept = TypeVar("Kept")
 
 
 def _empty() -> Mapping[str, Any]:
@@ -211,6 +213,15 @@ class Drawing:
                 if isinstance(end, Joint):
                     found[end] = pipe.id
         return MappingProxyType(found)
+
+    def keep(self, name: str, worked_out: Kept) -> Kept:
+        """Keep what was worked out of this very value, where another working out could end otherwise. Whoever
+        comes second, from another thread too, gets what the first one kept."""
+        return cast(Kept, self.__dict__.setdefault(f"kept {name}", worked_out))
+
+    def kept(self, name: str) -> Any:
+        """What is kept by that name; None for nothing."""
+        return self.__dict__.get(f"kept {name}")
 
     def pipes_of(self, part: str) -> tuple[str, ...]:
         """The pipes on a part's ports, in the order of the ports."""

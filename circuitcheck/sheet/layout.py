@@ -54,6 +54,7 @@ class Layout:
     boxes: dict[str, Rect] = field(default_factory=dict)
     open_ports: dict[str, tuple[OpenPort, ...]] = field(default_factory=dict)
     _routes: Routes | None = None
+    _settled: Routes | None = None
     _served: Drawing | None = None
     _crossings: Crossings = field(default_factory=Crossings)
 
@@ -87,7 +88,7 @@ class Layout:
             self.obstacles.put(f"pipe {id}", ())
         self._place_symbols(new, parts)
         parts |= self._find_open_ports(parts | rejoined)
-        rerouted = self._reroute(parts | rejoined, pipes) | gone_pipes
+        rerouted = self._reroute(parts | rejoined, pipes, passing=passing) | gone_pipes
         pipes |= rerouted | self._rehop(rerouted)
         reserved = self._renew_services(passing=passing)
         parts |= rejoined | {end.part for id in reserved for end in drawing.pipes[id].joints}
@@ -185,13 +186,17 @@ class Layout:
             self.obstacles.put(f"stub {id}", [extent(open_port_mark(*at, faces)) for at, faces in found])
         return changed
 
-    def _reroute(self, parts: set[str], pipes: set[str]) -> set[str]:
-        """Route anew; only pipes that changed, or whose parts did, can run another way.
+    def _reroute(self, parts: set[str], pipes: set[str], *, passing: bool) -> set[str]:
+        """Route anew, while a gesture lasts always from the lines that were there when it began: a part that
+        was moved past a pipe has left no trace on it.
 
         Returns the pipes whose line is another, those that lost theirs included.
         """
-        new = self._routes = routes(self.drawing, self._routes)
-        asked = set(pipes)
+        shown, new = self._routes, routes(self.drawing, self._settled)
+        self._routes = new
+        if not passing:
+            self._settled = new
+        asked = set(pipes) if shown is None else pipes | new.others_than(shown)
         for id in parts & self.drawing.components.keys():
             asked.update(self.drawing.pipes_of(id))
         changed = set()

@@ -188,7 +188,7 @@ def test_lines_stay_until_their_ends_move() -> None:
     moved = set(base.pipes_of("pu"))
     for id in base.pipes:
         assert (after[id] is before[id]) == (id not in moved)
-    # A part put down on a pipe does not chase it away.
+    # A part put down on a tee does not chase its pipes away: no way is free.
     covered, _ = edits.place(base, kinds()["radiator"], Point(30, 26))
     assert dict(routes(covered, before)) == dict(before)
 

@@ -56,10 +56,12 @@ class Obstacles:
 
     def put(self, owner: str, boxes: Iterable[Rect]) -> None:
         """Set the boxes of one owner; none forgets it."""
+        kept = tuple(boxes)
+        if kept == self._boxes.get(owner, ()):
+            return
         for box in self._boxes.pop(owner, ()):
             for cell in _cells(box):
                 self._cells[cell].discard(owner)
-        kept = tuple(boxes)
         if kept:
             self._boxes[owner] = kept
         for box in kept:

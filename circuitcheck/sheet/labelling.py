@@ -133,6 +133,8 @@ class Labelling:
 
     def _crowded(self, parts: Iterable[str], rerouted: Iterable[str]) -> set[str]:
         """The parts whose label something that changed has come to lie on."""
+        if not self.labels:
+            return set()
         owners = [f"{sort} {id}" for id in parts for sort in ("part", "stub")]
         owners += [f"pipe {id}" for id in rerouted]
         met = set()

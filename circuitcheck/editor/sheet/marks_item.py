@@ -22,14 +22,18 @@ class MarksItem(QGraphicsItem):
     def __init__(self, marks: Iterable[Mark], palette: Palette, z: float = MARKS_Z) -> None:
         super().__init__()
         self._bounds = QRectF()
+        self._shown: tuple[tuple[Mark, ...], Palette] = ((), palette)
         self._prepared = Prepared((), palette)
         self.setZValue(z)
         self.show_marks(marks, palette)
 
     def show_marks(self, marks: Iterable[Mark], palette: Palette) -> None:
-        """Show other marks."""
-        self.prepareGeometryChange()
+        """Show other marks; where they are none or the same nothing is painted anew."""
         kept = tuple(marks)
+        if (kept, palette) == self._shown:
+            return
+        self._shown = kept, palette
+        self.prepareGeometryChange()
         self._prepared = Prepared(kept, palette)
         self._bounds = box_of(kept)
         self.update()
@@ -46,7 +50,9 @@ class MarksItem(QGraphicsItem):
 
 
 def box_of(marks: tuple[Mark, ...]) -> QRectF:
-    """The box round the marks, texts included, with room for a stroke that high contrast widens."""
+    """The box round the marks, texts included, with room for a stroke that high contrast widens; null for none."""
+    if not marks:
+        return QRectF()
     shapes = [mark for mark in marks if not isinstance(mark, TextMark)]
     found = QRectF()
     if shapes:

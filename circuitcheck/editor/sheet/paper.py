@@ -22,10 +22,10 @@ class Paper:
 
     def paint(self, painter: QPainter, exposed: QRectF, theme: Theme) -> None:
         """Fill what is exposed."""
-        painter.fillRect(exposed, theme["paper"])
         zoom = painter.worldTransform().m11()
         every = next((n for n in (1, 2, 4) if SQUARE_PX * zoom * n >= LEAST_PITCH_PX), 0)
         if theme.high_contrast or every == 0:
+            painter.fillRect(exposed, theme["paper"])
             return
         scale = zoom * painter.device().devicePixelRatioF()
         if self._key != (theme.name, scale):
@@ -35,10 +35,11 @@ class Paper:
 
 
 def _tile(theme: Theme, scale: float, every: int) -> QBrush:
-    """A tile of whole squares, in device pixels, as a brush in px of the sheet."""
+    """A tile of whole squares, in device pixels, as a brush in px of the sheet. It lets nothing through: to
+    fill with it once takes half of what paper and dots one over the other take."""
     side = TILE_SQUARES * SQUARE_PX * scale
     pixmap = QPixmap(round(side), round(side))
-    pixmap.fill(Qt.GlobalColor.transparent)
+    pixmap.fill(theme["paper"])
     painter = QPainter(pixmap)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.setPen(Qt.PenStyle.NoPen)

@@ -46,7 +46,7 @@ class Bar(QWidget):
         line.addSpacing(6)
         line.addWidget(rule)
         line.addSpacing(12)
-        self._name = plain.label(tr(UNTITLED), "name")
+        self._name = plain.label(tr(UNTITLED), "name", elided=True)
         self._state = plain.label("", "second")
         line.addWidget(self._name)
         line.addSpacing(6)

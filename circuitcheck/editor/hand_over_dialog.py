@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
 
 from circuitcheck.editor import plain
+from circuitcheck.editor.panels.edged import ArrowedComboBox
 from circuitcheck.editor.translating import later, tr
 
 ENDINGS = {
@@ -84,7 +85,7 @@ class HandOverDialog(QDialog):
 
 
 def _choice(entries: tuple[tuple[str, str], ...]) -> QComboBox:
-    made = QComboBox()
+    made = ArrowedComboBox()
     for data, text in entries:
         made.addItem(tr(text), data)
     return made

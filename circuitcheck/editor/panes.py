@@ -21,7 +21,8 @@ from circuitcheck.editor.translating import is_translated, tr
 
 SHELF_PX, SIDE_PX = 224, 320
 FIRST_WIDE_PX = 1440
-LEAST_SIDE_PX = 260
+LEAST_SIDE_PX = 312
+OUTLINE_PX = 300
 DETAILS_PX, FINDINGS_PX = 430, 380
 FOLD_BELOW_PX = 1200
 
@@ -53,6 +54,11 @@ class Panes:
         self.dock.setWidget(self.outline)
         window.addDockWidget(Qt.DockWidgetArea.LeftDockWidgetArea, self.dock)
         self.dock.hide()
+
+    def widen_outline(self) -> None:
+        """Give the outline the room that its names need, where it was not yet given any by hand."""
+        if self.dock.width() < OUTLINE_PX:
+            self._window.resizeDocks([self.dock], [OUTLINE_PX], Qt.Orientation.Horizontal)
 
     def below(self, bar: QWidget) -> QWidget:
         """The window's centre: the bar, and the panes below it."""

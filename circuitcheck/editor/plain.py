@@ -12,6 +12,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QLabel, QMessageBox, QToolButton, QTreeWidgetItem, QWidget
 
+from circuitcheck.editor.eliding import ElidedButton, ElidedLabel
 from circuitcheck.editor.fonts import scaled
 from circuitcheck.editor.translating import shown_told
 
@@ -29,9 +30,11 @@ SIZES: dict[str, tuple[float, bool]] = {
 """What a label is for: its size and weight here, its colour by the style sheet under the same name."""
 
 
-def label(text: str = "", role: str = "body", *, wrap: bool = False, selectable: bool = False) -> QLabel:
-    """A label that shows its text as it is. `role` is one of SIZES."""
-    made = QLabel()
+def label(
+    text: str = "", role: str = "body", *, wrap: bool = False, selectable: bool = False, elided: bool = False
+) -> QLabel:
+    """A label that shows its text as it is. `role` is one of SIZES; `elided`: it may grow narrower than its text."""
+    made = ElidedLabel() if elided else QLabel()
     made.setTextFormat(Qt.TextFormat.PlainText)
     made.setText(shown_told(text))
     made.setProperty("role", role)
@@ -47,7 +50,7 @@ def label(text: str = "", role: str = "body", *, wrap: bool = False, selectable:
 
 def link(text: str, does: Callable[[], object]) -> QToolButton:
     """A button that looks like a link, and shows its text as it is."""
-    made = QToolButton()
+    made = ElidedButton()
     made.setProperty("link", True)
     made.setText(action_text(text))
     made.clicked.connect(does)

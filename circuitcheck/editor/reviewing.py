@@ -44,7 +44,7 @@ class Reviewing(QObject):
         self._window, self._document, self._panes, self._settings = window, document, panes, settings
         self.panel = ReviewPanel()
         self.panel.author.setText(str(settings.value(NAME, "")))
-        self._held_before = False
+        self._held_before = self._has_opened = False
         self._record_work = WorkingOut(_held_of, tr("review record"), RECORD_PAUSE_MS, self)
         self.dock = QDockWidget(tr("Review"), window)
         self.dock.setObjectName("review")
@@ -61,6 +61,7 @@ class Reviewing(QObject):
         shown.setText(tr("&Review panel"))
         shown.setStatusTip(tr("Notes, comparing, acceptances and the review record"))
         shown.setShortcut(QKeySequence("Ctrl+Shift+R"))
+        shown.triggered.connect(self._opened_or_closed)
         self.note_action = self._action(tr("Pin a &note…"), "Ctrl+Shift+M", tr("A note on what is selected"))
         self.compare_action = self._action(
             tr("&Compare with a file…"), "", tr("What differs from an earlier drawing")
@@ -257,9 +258,16 @@ class Reviewing(QObject):
     def _bring_up(self, page: QWidget) -> None:
         if self.dock.isHidden():
             self.dock.show()
-            self._window.resizeDocks([self.dock], [DOCK_PX], Qt.Orientation.Horizontal)
+            self._opened_or_closed(shown=True)
         self.dock.raise_()
         self.panel.show_page(page)
+
+    def _opened_or_closed(self, shown: bool) -> None:
+        """Open no wider than is needed: the sheet beside it is what is looked through."""
+        if shown and not self._has_opened:
+            self._has_opened = True
+            wide = min(DOCK_PX, self._window.width() // 3)
+            self._window.resizeDocks([self.dock], [wide], Qt.Orientation.Horizontal)
 
     def _write_note(self) -> None:
         self._bring_up(self.panel.notes)

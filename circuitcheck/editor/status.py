@@ -18,9 +18,9 @@ class StatusLine(QStatusBar):
     def __init__(self, zoom_out: QAction, zoom_reset: QAction, zoom_in: QAction) -> None:
         super().__init__()
         self.setSizeGripEnabled(False)
-        self._hint = plain.label(tr(REST), "second")
+        self._hint = plain.label(tr(REST), "second", elided=True)
         self._hint.setContentsMargins(12, 0, 0, 0)
-        self._warning = plain.label("", "strong")
+        self._warning = plain.label("", "strong", elided=True)
         self._warning.hide()
         self._place = plain.label("", "second")
         self._place.setMinimumWidth(88)

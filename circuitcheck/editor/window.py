@@ -234,12 +234,12 @@ class MainWindow(QMainWindow):
         if self.document.analysis is None:
             empty = is_empty(self.document.drawing)
             self.bar.show_busy(empty=empty)
-            self.findings_section.set_note("" if empty else "judging…")
+            self.findings_section.set_note("" if empty else tr("judging…"))
 
     def _show_saved_state(self) -> None:
         path, unsaved = self.document.path, self.document.is_unsaved
         title = self.document.drawing.title or (path.stem if path else "")
-        state = tr("unsaved changes") if unsaved else "saved" if path else ""
+        state = tr("unsaved changes") if unsaved else tr("saved") if path else ""
         self.bar.show_name(title, state)
         # A name of the file is no place for the mark of what is unsaved.
         name = (title or tr(UNTITLED)).replace("[*]", "[*][*]")
@@ -325,6 +325,8 @@ class MainWindow(QMainWindow):
 
     def _focus_outline(self, shown: bool) -> None:
         """The keyboard goes along: into the outline when it opens, back to the sheet when it closes."""
+        if shown:
+            self._panes.widen_outline()
         into = self.outline.tree if shown else self.sheet
         into.setFocus(Qt.FocusReason.ShortcutFocusReason)
 

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QToolButton, QVBoxLay
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.figures import words
+from circuitcheck.editor.side_by_side import in_line
 from circuitcheck.editor.translating import shown_told, tr
 from circuitcheck.figures.figure import Figure, Input
 from circuitcheck.finding import Finding
@@ -134,11 +135,8 @@ class FigureCard(QFrame):
             value.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop)
             value.setAccessibleName(f"{tr(each.name)}: {value.text()}")
             value.setWordWrap(len(value.text()) > LONG_VALUE)
-            line = QHBoxLayout()
-            line.setSpacing(10)
-            line.addWidget(plain.label(tr(upper(each.name)), "second", wrap=True), 1)
-            line.addWidget(value, 0, Qt.AlignmentFlag.AlignTop)
-            self._column.addLayout(line)
+            name = plain.label(tr(upper(each.name)), "second", wrap=True)
+            self._column.addWidget(in_line(name, value, gap=10))
 
     def _inputs(self, figure: Figure) -> None:
         if not figure.inputs:
@@ -155,12 +153,12 @@ class FigureCard(QFrame):
         symbol = plain.label(each.symbol, "strong")
         symbol.setMinimumWidth(36)
         line.addWidget(symbol, 0, Qt.AlignmentFlag.AlignTop)
-        line.addWidget(plain.label(tr(upper(each.name)), wrap=True), 1)
+        name = plain.label(tr(upper(each.name)), wrap=True)
         value = self._selectable(words.result(each, self._decimal), "body")
         value.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop)
         value.setAccessibleName(f"{each.symbol}, {tr(each.name)}: {value.text()}")
         value.setWordWrap(len(value.text()) > LONG_VALUE)
-        line.addWidget(value, 0, Qt.AlignmentFlag.AlignTop)
+        line.addWidget(in_line(name, value, gap=10), 1)
         found = words.origin(self._drawing, each.origin)
         return [top, self._origin(found)]
 
@@ -229,7 +227,7 @@ class FigureCard(QFrame):
 
     def _heading(self, text: str) -> None:
         self._column.addSpacing(6)
-        made = plain.label(text, "grade")
+        made = plain.label(text, "grade", wrap=True)
         made.setProperty("role", "second")
         self._column.addWidget(made)
 

@@ -4402,9 +4402,19 @@
 <translation>Befund beheben</translation>
 </message>
 <message>
+<source>judging…</source>
+<extracomment>window</extracomment>
+<translation>wird geprüft…</translation>
+</message>
+<message>
 <source>unsaved changes</source>
 <extracomment>window</extracomment>
 <translation>nicht gespeicherte Änderungen</translation>
+</message>
+<message>
+<source>saved</source>
+<extracomment>window</extracomment>
+<translation>gespeichert</translation>
 </message>
 <message>
 <source>{name}[*] – circuitcheck</source>

@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QIntValidator
 from PySide6.QtWidgets import (
-    QComboBox,
     QGridLayout,
     QHBoxLayout,
     QLineEdit,
@@ -22,6 +21,7 @@ from circuitcheck.arrangements.catalogue import arrangements
 from circuitcheck.editor import plain
 from circuitcheck.editor.learning.practice_words import reason_words, topic_words
 from circuitcheck.editor.learning.rows import Rows
+from circuitcheck.editor.panels.edged import ArrowedComboBox
 from circuitcheck.editor.translating import tr
 from circuitcheck.lessons.catalogue import faults
 from circuitcheck.lessons.generator import MOST_FAULTS
@@ -58,11 +58,11 @@ class SetupPage(QWidget):
         self.none = QPushButton(tr("N&one"))
         self.suggest = QPushButton(tr("Least &known"))
         plain.set_tip(self.suggest, tr("The kinds you have found least surely so far"))
-        self.count = QComboBox()
+        self.count = ArrowedComboBox()
         self.count.setAccessibleName(tr("How many faults"))
         self.count.addItems([str(number) for number in range(1, MOST_FAULTS + 1)])
         self.count.setCurrentIndex(USUAL_COUNT - 1)
-        self.arrangement = QComboBox()
+        self.arrangement = ArrowedComboBox()
         self.arrangement.setAccessibleName(tr("Arrangement"))
         self.arrangement.addItem(tr("Any"), None)
         for name, each in arrangements().items():

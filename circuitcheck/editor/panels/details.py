@@ -6,7 +6,7 @@ from collections.abc import Callable
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from circuitcheck.drawing.edits import EditError
 from circuitcheck.drawing.value import Drawing
@@ -14,6 +14,7 @@ from circuitcheck.editor import plain
 from circuitcheck.editor.panels.field_editors import ChecksEditor, NoteEditor, editor_for
 from circuitcheck.editor.panels.number_field import NumberField
 from circuitcheck.editor.panels.subjects import TITLE, Row, heading, put, remark, rows
+from circuitcheck.editor.side_by_side import in_line
 from circuitcheck.editor.translating import of_error, tr
 
 INSET_PX = 16
@@ -89,17 +90,15 @@ class DetailsPanel(QScrollArea):
 
     def _build(self, found: tuple[Row, ...]) -> None:
         body = QWidget()
-        grid = QGridLayout(body)
-        grid.setContentsMargins(INSET_PX, 0, INSET_PX, INSET_PX)
-        grid.setHorizontalSpacing(8)
-        grid.setVerticalSpacing(ROW_GAP_PX)
-        grid.setColumnStretch(0, 1)
+        column = QVBoxLayout(body)
+        column.setContentsMargins(INSET_PX, 0, INSET_PX, INSET_PX)
+        column.setSpacing(ROW_GAP_PX)
         self._remark = plain.label("", "second", wrap=True)
-        grid.addWidget(self._remark, 0, 0, 1, 2)
+        column.addWidget(self._remark)
         self._lines = {}
         for row in found:
-            self._add(grid, row)
-        grid.setRowStretch(grid.rowCount(), 1)
+            self._add(column, row)
+        column.addStretch(1)
         # The old body is deleted with its editors; one that holds the focus may still be committing.
         old = self.takeWidget()
         self.setWidget(body)
@@ -108,24 +107,17 @@ class DetailsPanel(QScrollArea):
             old.setParent(None)
             old.deleteLater()
 
-    def _add(self, grid: QGridLayout, row: Row) -> None:
+    def _add(self, column: QVBoxLayout, row: Row) -> None:
         line = _Line(row)
         self._lines[row.key] = line
-        at = grid.rowCount()
-        cell = QWidget()
-        column = QVBoxLayout(cell)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(3)
-        column.addWidget(line.editor)
         if line.is_wide:
-            grid.addWidget(line.label, at, 0, 1, 2)
-            grid.addWidget(cell, at + 1, 0, 1, 2)
+            column.addWidget(line.label)
+            column.addWidget(line.editor)
         else:
             line.editor.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-            cell.setFixedWidth(FIELD_PX)
-            grid.addWidget(line.label, at, 0, Qt.AlignmentFlag.AlignVCenter)
-            grid.addWidget(cell, at, 1)
-        grid.addWidget(line.fault, grid.rowCount(), 0, 1, 2)
+            line.editor.setFixedWidth(FIELD_PX)
+            column.addWidget(in_line(line.label, line.editor, middle=True))
+        column.addWidget(line.fault)
         line.editor.committed.connect(self._committer(row.key))
         if isinstance(line.editor, NumberField):
             line.editor.refused.connect(self._refuser(line))

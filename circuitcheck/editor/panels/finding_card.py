@@ -108,7 +108,7 @@ class FindingCard(QFrame):
         words = QVBoxLayout()
         words.setSpacing(0)
         words.addWidget(plain.label(title(finding), "finding", wrap=True))
-        grade = plain.label(grade_words(finding), "grade")
+        grade = plain.label(grade_words(finding), "grade", wrap=True)
         grade.setProperty("grade", str(finding.grade))
         words.addWidget(grade)
         close = QToolButton()
@@ -163,7 +163,7 @@ class FindingCard(QFrame):
 
     def _heading(self, text: str) -> None:
         self._column.addSpacing(6)
-        made = plain.label(text, "grade")
+        made = plain.label(text, "grade", wrap=True)
         made.setProperty("role", "second")
         self._column.addWidget(made)
 

@@ -28,7 +28,7 @@ class Section(QWidget):
         self._arrow.setAccessibleName(tr("{title}: fold or unfold", title=title))
         self._arrow.clicked.connect(self._toggle)
         self._title = plain.label(title, "heading")
-        self._note = plain.label("", "second")
+        self._note = plain.label("", "second", elided=True)
         head = QWidget()
         head.setFixedHeight(HEAD_PX)
         line = QHBoxLayout(head)

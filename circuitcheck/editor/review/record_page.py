@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QLineEdit, QVBoxLayout
+from PySide6.QtWidgets import QLineEdit, QVBoxLayout
 
 from circuitcheck.editor import plain
+from circuitcheck.editor.panels.edged import ArrowedComboBox
 from circuitcheck.editor.review.page import Card, Page, button, clear, heading, text_box
 from circuitcheck.editor.translating import later, tr
 from circuitcheck.review.holding import Held
@@ -32,7 +33,7 @@ class RecordPage(Page):
         self.role = QLineEdit()
         self.role.setPlaceholderText(tr("Your role, such as supervisor"))
         self.role.setAccessibleName(tr("Your role"))
-        self.decision = QComboBox()
+        self.decision = ArrowedComboBox()
         for each in DECISIONS:
             # The file keeps the word in English, whatever language the window speaks.
             self.decision.addItem(tr(each), each)

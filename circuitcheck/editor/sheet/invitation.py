@@ -26,9 +26,11 @@ class Invitation(QWidget):
         self.setObjectName("invitation")
         column = QVBoxLayout(self)
         column.setSpacing(8)
-        title = plain.label(tr("Place the heat source first"), "name")
+        title = plain.label(tr("Place the heat source first"), "name", wrap=True)
         title.setFont(font(22, 600))
-        first = plain.label(tr("Press Enter, type the name of any part, or drag it from the parts"))
+        first = plain.label(
+            tr("Press Enter, type the name of any part, or drag it from the parts"), wrap=True
+        )
         first.setFont(font(14, 400))
         self._buttons = QGridLayout()
         self._buttons.setSpacing(8)
@@ -61,7 +63,10 @@ class Invitation(QWidget):
             return
         wide = min(WIDE_PX, max(200, parent.width() - 32))
         self.setFixedWidth(wide)
-        in_row = 2 if wide < WIDE_PX else 4
+        widest = max(button.sizeHint().width() for button in self._row) + self._buttons.spacing()
+        room = wide - self.contentsMargins().left() - self.contentsMargins().right()
+        # Four, two or one: three would leave one alone.
+        in_row = next((count for count in (4, 2) if count * widest <= room), 1)
         for at, button in enumerate(self._row):
             self._buttons.addWidget(button, at // in_row, at % in_row)
         self.adjustSize()

@@ -167,7 +167,8 @@ class SheetView(WorkedCanvas):
         for id in ids:
             found = self._content.box(id)
             box = found if box.isNull() else box.united(found) if not found.isNull() else box
-        if not box.isNull():
+        # A whole drawing in view is not scrolled for the sake of a margin: it would be fitted no longer.
+        if not box.isNull() and not (self._is_fitted() and self._scroller.seen().contains(box)):
             self._scroller.bring(box)
 
     def fit(self) -> None:
@@ -184,10 +185,13 @@ class SheetView(WorkedCanvas):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """What was fitted and not moved since stays fitted, whatever opens or closes beside the sheet."""
-        stays = self._fitted_at is not None and self._fitted_at == self._looks_at() and self.is_at_rest
+        stays = self._is_fitted() and self.is_at_rest
         super().resizeEvent(event)
         if stays:
             self.fit()
+
+    def _is_fitted(self) -> bool:
+        return self._fitted_at is not None and self._fitted_at == self._looks_at()
 
     def _looks_at(self) -> tuple[float, QPoint]:
         """How large, and which place of the sheet lies in the corner of the view, in px of the screen."""

@@ -150,6 +150,8 @@ def _finesse(line: Line) -> float:
     """The cost of bending too close to an end; and of a cross run off the middle, which is less calm."""
     if len(line) == 2:
         return 0.0
-    first, last = length(line[:2]), length(line[-2:])
+    # Written out: this is asked for every shape that is tried.
+    (ax, ay), (bx, by), (cx, cy), (dx, dy) = line[0], line[1], line[-2], line[-1]
+    first, last = abs(bx - ax) + abs(by - ay), abs(dx - cx) + abs(dy - cy)
     short = SHORT_STUB * ((first < 1) + (last < 1))
     return short + OFF_THE_MIDDLE * abs(first - last) if len(line) == 4 else short

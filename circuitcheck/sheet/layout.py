@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Set
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence, Set
 from dataclasses import dataclass, field
 from itertools import compress, pairwise
 from operator import is_not
@@ -57,6 +57,9 @@ class Layout:
     _settled: Routes | None = None
     _served: Drawing | None = None
     _crossings: Crossings = field(default_factory=Crossings)
+    _line_boxes: dict[str, Rect] = field(default_factory=dict)
+    _boxes: Sequence[Rect] | None = None
+    _bounds: Rect | None = None
 
     @property
     def labels(self) -> Mapping[str, Label]:
@@ -75,6 +78,7 @@ class Layout:
 
     def update(self, drawing: Drawing, *, passing: bool = False) -> Changes:
         """Take on another drawing. `passing`: while a gesture lasts labels go along with their parts."""
+        self._forget_boxes()
         before, self.drawing = self.drawing, drawing
         old, new = self.things, things(drawing)
         self.things = new
@@ -84,7 +88,7 @@ class Layout:
         for id in gone:
             self._forget_part(id)
         for id in gone_pipes:
-            self.lines.pop(id, None)
+            self._forget_line(id)
             self.obstacles.put(f"pipe {id}", ())
         self._place_symbols(new, parts)
         parts |= self._find_open_ports(parts | rejoined)
@@ -103,6 +107,7 @@ class Layout:
 
     def keep_clear(self, around: Mapping[str, float], boxes: Iterable[Rect]) -> None:
         """Keep labels out of these boxes, and those of these parts so many px further off than else."""
+        self._forget_boxes()
         near = self.labelling.keep_clear(around, boxes)
         known = self.things
         self.labelling.place(known, self.boxes, near & known.keys(), ())
@@ -139,22 +144,31 @@ class Layout:
 
     def bounds(self) -> Rect | None:
         """The box round all symbols, labels and lines; None on an empty sheet."""
-        found: Rect | None = None
-        for box in self._all_boxes():
-            found = box if found is None else _union(found, box)
-        return found
+        boxes = self._all_boxes()
+        if self._bounds is None and boxes:
+            lefts, tops, rights, lows = zip(*boxes, strict=True)
+            self._bounds = min(lefts), min(tops), max(rights), max(lows)
+        return self._bounds
 
     def lowest(self, left: float, right: float) -> float:
         """The lowest edge of all that lies between two uprights, in px; minus infinity for nothing."""
         edges = (box[3] for box in self._all_boxes() if box[0] < right and left < box[2])
         return max(edges, default=float("-inf"))
 
-    def _all_boxes(self) -> Iterator[Rect]:
-        yield from self.boxes.values()
-        yield from (label.box for label in self.labels.values())
-        for line in self.lines.values():
-            xs, ys = [x for x, _ in line], [y for _, y in line]
-            yield min(xs), min(ys), max(xs), max(ys)
+    def _all_boxes(self) -> Sequence[Rect]:
+        """The boxes of all symbols, labels and lines, put together once after each change."""
+        if self._boxes is None:
+            labels = [label.box for label in self.labels.values()]
+            self._boxes = [*self.boxes.values(), *labels, *self._line_boxes.values()]
+        return self._boxes
+
+    def _forget_boxes(self) -> None:
+        """Something is about to lie elsewhere."""
+        self._boxes = self._bounds = None
+
+    def _forget_line(self, id: str) -> None:
+        self.lines.pop(id, None)
+        self._line_boxes.pop(id, None)
 
     def _forget_part(self, id: str) -> None:
         self.boxes.pop(id, None)
@@ -206,9 +220,10 @@ class Layout:
                 continue
             changed.add(id)
             if line is None:
-                del self.lines[id]
+                self._forget_line(id)
             else:
                 self.lines[id] = line
+                self._line_boxes[id] = _box_of(line)
             self.obstacles.put(f"pipe {id}", () if line is None else runs_of(line, PIPE_HALF_PX))
         return changed
 
@@ -265,14 +280,11 @@ def same_circuit(a: Drawing, b: Drawing) -> bool:
     """Whether the two differ only in where things stand and what they are called."""
     if a.pipes.keys() != b.pipes.keys() or a.components.keys() != b.components.keys():
         return False
-    for id, pipe in b.pipes.items():
-        old = a.pipes[id]
-        if old is not pipe and [_where(e) for e in old.ends] != [_where(e) for e in pipe.ends]:
+    for id in _changed(a.pipes, b.pipes)[0]:
+        if [_where(e) for e in a.pipes[id].ends] != [_where(e) for e in b.pipes[id].ends]:
             return False
-    return all(
-        (was := a.components[id]) is part or (was.kind is part.kind and was.data == part.data)
-        for id, part in b.components.items()
-    )
+    parts = ((a.components[id], b.components[id]) for id in _changed(a.components, b.components)[0])
+    return all(was.kind is now.kind and was.data == now.data for was, now in parts)
 
 
 def _where(end: Joint | Point) -> Joint | None:
@@ -306,9 +318,9 @@ def runs_of(line: tuple[Place, ...], h: float) -> list[Rect]:
 
 
 def _union_of_line(line: tuple[Place, ...]) -> Rect:
+    return grown(_box_of(line), LINE_HALF_PX)
+
+
+def _box_of(line: tuple[Place, ...]) -> Rect:
     xs, ys = [x for x, _ in line], [y for _, y in line]
-    return grown((min(xs), min(ys), max(xs), max(ys)), LINE_HALF_PX)
-
-
-def _union(a: Rect, b: Rect) -> Rect:
-    return min(a[0], b[0]), min(a[1], b[1]), max(a[2], b[2]), max(a[3], b[3])
+    return min(xs), min(ys), max(xs), max(ys)

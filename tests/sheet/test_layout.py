@@ -1,6 +1,6 @@
 """The layout of a drawing: labels, letters, hops and open ports, kept up to date by what changed."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from itertools import combinations
 
@@ -131,6 +131,29 @@ def test_in_a_large_drawing_only_labels_that_are_crowded_move(
     layout.update(under_b)
     assert layout.labels["a"] == before["a"]
     assert layout.labels["b"] != before["b"]
+
+
+def test_the_bounds_follow_every_change(standing: Drawing) -> None:
+    edits: tuple[Callable[[Drawing], Drawing], ...] = (
+        lambda each: move(each, ["a"], -9, -30),
+        lambda each: move(each, ["a"], 9, 31),
+        lambda each: relabel(each, "b", "A pump with a name far longer than its symbol is wide"),
+        lambda each: move(each, ["d"], 0, 25),
+        lambda each: remove(each, ["p1"]),
+        lambda each: remove(each, ["d"]),
+        lambda each: relabel(each, "b", ""),
+    )
+    layout, drawing = laid(standing), standing
+    for edit in edits:
+        drawing = edit(drawing)
+        layout.update(drawing)
+        boxes = [*layout.boxes.values(), *(label.box for label in layout.labels.values())]
+        for line in layout.lines.values():
+            xs, ys = zip(*line, strict=True)
+            boxes.append((min(xs), min(ys), max(xs), max(ys)))
+        lefts, tops, rights, lows = zip(*boxes, strict=True)
+        assert layout.bounds() == (min(lefts), min(tops), max(rights), max(lows))
+        assert layout.lowest(float("-inf"), float("inf")) == max(lows)
 
 
 def test_moves_and_names_leave_the_circuit_the_same(standing: Drawing) -> None:

@@ -23,6 +23,8 @@ EFFORT, EFFORT_A_PIPE = 80_000, 40
 """How much a run of the routing may look at, some microseconds each; pipes that are left then, the longest,
 take their simplest line. The pipes of a sound drawing need about 20 each, a search where parts stand close
 some thousands."""
+EFFORT_OF_AN_EDIT, MORE_A_PIPE = 12_000, 4_000
+"""The same where few pipes are to be laid, so that one does not wait for them."""
 
 ROUNDS = 3
 """How often pipes that lie on one another are laid anew."""
@@ -45,6 +47,7 @@ class Laying:
         self._effort = Effort()
         self._old_lines: dict[str, Line] = {}
         self._open: frozenset[str] = frozenset()
+        self._in_vain: set[tuple[str, ...]] = set()
 
     def lay(self, id: str, line: Line) -> None:
         """Put a pipe's line on the ground."""
@@ -71,7 +74,7 @@ class Laying:
         `old_lines` are the lines that these and other changed pipes had before.
         """
         self._old_lines, self._open = old_lines, frozenset(ids)
-        self._effort = Effort(EFFORT + EFFORT_A_PIPE * len(ids))
+        self._effort = Effort(_most_effort(len(ids)))
         ends = {id: self._ends(id) for id in ids}
         places = {id: place for place, id in enumerate(ids)}
 
@@ -80,6 +83,7 @@ class Laying:
             return way_of(a, b) is None, abs(a.x - b.x) + abs(a.y - b.y), places[id]
 
         in_turn = sorted(ids, key=by_length)
+        self._in_vain = {(id,) for id in in_turn[-1:]}
         met = {id: self._lay_best(id) for id in in_turn}
         troubled = [id for id in in_turn if self._is_in_trouble(id, met[id])]
         for _ in range(ROUNDS):
@@ -96,7 +100,12 @@ class Laying:
             if self._effort.is_spent:
                 break
             for together in self._tries(id, open_pipes):
-                self._laid_anew(together)
+                if together in self._in_vain:
+                    continue
+                if self._laid_anew(together):
+                    self._in_vain = set()
+                else:
+                    self._in_vain.add(together)
                 if not self._is_in_trouble(id, self._meets(id)):
                     break
             else:
@@ -110,9 +119,9 @@ class Laying:
     def _met(self, id: str) -> list[str]:
         return self._ground.met(id, self._lines[id], self._lines, self._effort)
 
-    def _tries(self, id: str, open_pipes: Mapping[str, int]) -> Iterator[list[str]]:
+    def _tries(self, id: str, open_pipes: Mapping[str, int]) -> Iterator[tuple[str, ...]]:
         """Which pipes to lay anew together, one after the other; those that nothing has changed about last."""
-        yield [id]
+        yield (id,)
         met = [each for each in self._met(id) if self._may_be_laid_anew(each)]
         for partners in (
             sorted((each for each in met if each in open_pipes), key=open_pipes.__getitem__),
@@ -120,18 +129,18 @@ class Laying:
         ):
             del partners[MOST_TOGETHER - 1 :]
             for partner in partners:
-                yield [partner]
+                yield (partner,)
             if partners:
-                yield [id, *partners]
-                yield [*partners, id]
+                yield id, *partners
+                yield *partners, id
 
     def _may_be_laid_anew(self, id: str) -> bool:
         """Whether the program routes a pipe, and there is anything to route."""
         line = self._lines[id]
         return self._drawing.pipes[id].via is None and line[0] != line[-1]
 
-    def _laid_anew(self, ids: Sequence[str]) -> None:
-        """Lay these pipes anew in this order; if that is no better they lie as they lay."""
+    def _laid_anew(self, ids: Sequence[str]) -> bool:
+        """Lay these pipes anew in this order; if that is no better they lie as they lay. Returns if it is."""
         before = {id: self._lines[id] for id in ids}
         for id, line in before.items():
             if id not in self._open:  # it lay well until now, and keeps its shape if it can
@@ -143,9 +152,11 @@ class Laying:
             self._lay_best(id)
         after = {id: self._lines[id] for id in ids}
         self._take_up(ids)
-        if self._put_back(ids, after) >= cost_before:
-            self._take_up(ids)
-            self._put_back(ids, before)
+        if self._put_back(ids, after) < cost_before:
+            return True
+        self._take_up(ids)
+        self._put_back(ids, before)
+        return False
 
     def _take_up(self, ids: Iterable[str]) -> None:
         for id in ids:
@@ -200,6 +211,10 @@ class Laying:
     def _points_of(self, pipe: Pipe) -> list[str]:
         """The tees and caps a pipe ends on: it starts inside of what others keep clear of."""
         return [end.part for end in pipe.ends if isinstance(end, Joint) and self._leaving.faces(end) is None]
+
+
+def _most_effort(pipes: int) -> float:
+    return min(EFFORT, EFFORT_OF_AN_EDIT + MORE_A_PIPE * pipes) + EFFORT_A_PIPE * pipes
 
 
 def _best_line(

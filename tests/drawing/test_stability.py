@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from itertools import pairwise
+from itertools import pairwise, product
+from math import inf
 from random import Random
 
 import pytest
@@ -16,10 +17,12 @@ from circuitcheck.drawing.arranging import move
 from circuitcheck.drawing.edits import place, turn
 from circuitcheck.drawing.lying import Lying
 from circuitcheck.drawing.routing import Routes, routes
+from circuitcheck.drawing.surroundings import Effort
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import kinds
 from circuitcheck.sheet.layout import Layout
+from tests.benchmarks.laid_out import houses
 from tests.drawing.laid import shaken, without_corners
 from tests.drawing.layouts import guest_house
 from tests.drawing.quality import Line, bends, measured, stands_clear
@@ -179,6 +182,31 @@ def test_whoever_asks_and_whatever_was_before_one_drawing_has_one_set_of_lines()
     assert dict(routes(covered, routes(turn(drawn, ["pu"])))) == dict(first)
     assert Case(covered).lines.others_than(first) == set()
     assert dict(routes(replace(covered))).keys() == dict(first).keys()
+
+
+def test_a_part_with_four_pipes_is_routed_within_a_frame_on_a_thousand(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """Told by what is looked at, some microseconds each; tests/benchmarks tells the milliseconds."""
+    efforts: list[Counted] = []
+
+    class Counted(Effort):
+        def __init__(self, left: float = inf) -> None:
+            super().__init__(left)
+            self.begun = left
+            efforts.append(self)
+
+    drawn = without_corners(houses(1_000))
+    four = [id for id in drawn.components if len(drawn.pipes_of(id)) >= 4][:3]
+    lines = routes(drawn)
+    monkeypatch.setattr("circuitcheck.drawing.laying.Effort", Counted)
+    for id, (dx, dy) in product(four, BY_ONE):
+        drawn = move(drawn, [id], dx, dy)
+        before, lines = lines, routes(drawn, lines)
+        assert 0 < len(lines.others_than(before)) <= 8
+    looked_at = [each.begun - each.left for each in efforts if each.begun < inf]
+    assert len(looked_at) == 12
+    assert max(looked_at) < 1_500
 
 
 def test_a_part_moved_past_a_pipe_leaves_no_trace_while_the_gesture_lasts() -> None:

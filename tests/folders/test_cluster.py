@@ -32,10 +32,19 @@ class Cluster:
             self._start("dask_scheduler", "--host", "127.0.0.1", "--port", "0", "--no-dashboard", "--no-show",
                         "--scheduler-file", str(self._told))
         ]  # fmt: skip
+        self.address = self._address()
+
+    def _address(self) -> str:
+        """Where the scheduler is reached. It makes its file first and writes into it then."""
         end = time.monotonic() + 60
-        while not self._told.exists() and time.monotonic() < end:
-            time.sleep(0.05)
-        self.address: str = json.loads(self._told.read_text())["address"]
+        while True:
+            try:
+                return str(json.loads(self._told.read_text())["address"])
+            except (FileNotFoundError, json.JSONDecodeError):
+                if time.monotonic() > end:
+                    self.stop()
+                    raise
+                time.sleep(0.05)
 
     def worker(self) -> subprocess.Popen[bytes]:
         """Start one more worker of one thread."""

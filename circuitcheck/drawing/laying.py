@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from functools import partial
 
 from circuitcheck.drawing.earlier import earlier_shapes
 from circuitcheck.drawing.ground import Ground
@@ -197,7 +198,7 @@ class Laying:
         leaving, arriving = (self._leaving.ways(pipe, which) for which in (0, 1))
         around = self._around(id)
         stubs = TOO_CLOSE_A_SQUARE * sum(len(ways) == 1 for ways in (leaving, arriving))
-        cost, line = _best_line(around, start, leaving, finish, arriving, GOOD_ENOUGH + stubs)
+        cost, line = _best_line(around, start, leaving, finish, arriving, stubs)
         old_lines = tuple(self._old_lines.values())
         for shape, dearer in earlier_shapes(start, finish, self._old_lines.get(id), old_lines):
             kept = _cost_of(around, shape, leaving, arriving)
@@ -223,9 +224,11 @@ def _best_line(
     leaving: Sequence[Leave],
     finish: Point,
     arriving: Sequence[Leave],
-    good_enough: float,
+    stubs: float,
 ) -> tuple[float, Line]:
-    """The cheapest line and its cost: straight, else simple, else searched for."""
+    """The cheapest line and its cost: straight, else simple, else searched for. `stubs` is what its ends
+    come close to in any case."""
+    good_enough = GOOD_ENOUGH + stubs
     if straight(start, leaving, finish, arriving):
         line = (start, finish)
         met = around.run_cost(start, finish)
@@ -233,16 +236,20 @@ def _best_line(
             return own_cost(line) + met, line
     best: tuple[float, Line] | None = None
     met_least = float("inf")
-    for least, shapes in simple_shapes(start, leaving, finish, arriving, *around.tracks(start, finish)):
-        if best is not None and (least >= best[0] or around.effort.is_spent):
+    # Every line meets as much as its ends must come close to.
+    tracks = partial(around.tracks, start, finish)
+    for least, shapes in simple_shapes(start, leaving, finish, arriving, tracks):
+        if best is not None and (least + stubs >= best[0] or around.effort.is_spent):
             break
         for shape in shapes:
-            if best is not None and (shape.cost >= best[0] or around.effort.is_spent):
+            if best is None or shape.cost + stubs < best[0]:
+                met = around.line_cost(shape.line)
+                if best is None or shape.cost + met < best[0]:
+                    best = shape.cost + met, shape.line
+                    met_least = met
+            # Those after it cost as much by themselves or more.
+            if shape.cost + stubs >= best[0] or around.effort.is_spent:
                 break
-            met = around.line_cost(shape.line)
-            if best is None or shape.cost + met < best[0]:
-                best = shape.cost + met, shape.line
-                met_least = met
     bound = float("inf") if best is None else best[0]
     if met_least > good_enough:
         found = cheapest_line(around, start, leaving, finish, arriving, bound)

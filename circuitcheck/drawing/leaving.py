@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from circuitcheck.drawing.shapes import Line, way_of
-from circuitcheck.drawing.sides import ANY_WAY, Leave, Seen, Way, leaves, side_costs
+from circuitcheck.drawing.sides import ANY_WAY, Leave, Seen, Way, leaves, side_costs, wants
 from circuitcheck.drawing.value import Component, Drawing, End, Joint, Pipe
 from circuitcheck.parts.tee import KIND as TEE
 
@@ -20,6 +20,7 @@ class Leaving:
         self._drawing = drawing
         self._lines = lines
         self._planned: dict[str, dict[str, dict[Way, float]]] = {}
+        self._wanted: dict[Joint, Mapping[Way, float]] = {}
 
     def faces(self, end: End) -> Way | None:
         """The one way out of an end; None where it may be left any way."""
@@ -64,13 +65,21 @@ class Leaving:
             settled = self._settled(tee)
             waiting = {}
             for port in tee.kind.ports:
-                seen = None if port.name in settled else self._far_end(Joint(tee.id, port.name))
-                if seen is not None:
-                    waiting[port.name] = seen
-            at = tee.at
-            plan = {} if at is None else side_costs(at, settled, waiting, THROUGH)
-            self._planned[tee.id] = plan
+                wanted = None if port.name in settled else self._wants(tee, port.name)
+                if wanted:
+                    waiting[port.name] = wanted
+            plan = self._planned[tee.id] = side_costs(settled, waiting, THROUGH)
         return plan
+
+    def _wants(self, tee: Component, port: str) -> Mapping[Way, float]:
+        """What the sides of a tee cost the pipe on this port; nothing where it has none that leads anywhere."""
+        joint = Joint(tee.id, port)
+        known = self._wanted.get(joint)
+        if known is None:
+            far = self._far_end(joint)
+            known = {} if far is None or tee.at is None else wants(tee.at, far)
+            self._wanted[joint] = known
+        return known
 
     def _far_end(self, joint: Joint) -> Seen | None:
         id = self._drawing.joined.get(joint)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from math import floor
 from typing import NamedTuple
 
 from circuitcheck.drawing.sides import Leave, Seen, Way, fewest_bends, opposite
@@ -63,13 +64,13 @@ def simple_shapes(
     leaving: Sequence[Leave],
     finish: Point,
     arriving: Sequence[Leave],
-    xs: Sequence[float],
-    ys: Sequence[float],
-) -> Iterator[tuple[float, list[Shape]]]:
-    """Simple lines between the ends, by pairs of ways out; `xs` and `ys` are where they may run.
+    tracks: Callable[[], tuple[Sequence[float], Sequence[float]]],
+) -> Iterator[tuple[float, Iterator[Shape]]]:
+    """Simple lines between the ends, by pairs of ways out; `tracks` tells the x and the y on which they may run.
 
     Yields what no line of the pair can cost less than, and its lines, the cheapest by itself
-    first; pairs come by that least cost.
+    first; pairs come by that least cost. Most pipes take the first line there is: no others are made
+    before they are asked for.
     """
     straight_length = abs(start.x - finish.x) + abs(start.y - finish.y)
     pairs: list[tuple[float, int, Leave, Leave]] = []
@@ -79,13 +80,47 @@ def simple_shapes(
             least = leave.cost + arrive.cost + straight_length + BEND * bends
             pairs.append((least, len(pairs), leave, arrive))
     for least, _, leave, arrive in sorted(pairs):
-        sides = leave.cost + arrive.cost
-        shapes = [
-            Shape(sides + own_cost(line) + _finesse(line), line)
-            for line in _lines(start, leave.way, finish, arrive.way, xs, ys)
-        ]
-        shapes.sort(key=lambda shape: shape.cost)
-        yield least, shapes
+        yield least, _shapes(start, leave, finish, arrive, tracks)
+
+
+def _shapes(
+    start: Point,
+    leave: Leave,
+    finish: Point,
+    arrive: Leave,
+    tracks: Callable[[], tuple[Sequence[float], Sequence[float]]],
+) -> Iterator[Shape]:
+    sides = leave.cost + arrive.cost
+    plain = _plainest(start, leave.way, finish, arrive.way)
+    if plain is not None:
+        yield Shape(sides + own_cost(plain) + _finesse(plain), plain)
+    shapes = [
+        Shape(sides + own_cost(line) + _finesse(line), line)
+        for line in _lines(start, leave.way, finish, arrive.way, *tracks())
+        if line != plain
+    ]
+    shapes.sort(key=lambda shape: shape.cost)
+    yield from shapes
+
+
+def _plainest(start: Point, leave: Way, finish: Point, arrive: Way) -> Line | None:
+    """The straight line, that with one bend, or with its cross run in the middle; None where none of them
+    does. No other line by these ways costs less by itself."""
+    if leave[0] == 0:
+        line = _plainest(_across(start), (leave[1], 0), _across(finish), (arrive[1], arrive[0]))
+        return None if line is None else tuple(_across(point) for point in line)
+    ahead = (finish.x - start.x) * leave[0]
+    if arrive[0] == 0:
+        met_from_ahead = ahead > 0 and (start.y - finish.y) * arrive[1] > 0
+        return (start, Point(finish.x, start.y), finish) if met_from_ahead else None
+    if leave != opposite(arrive) or ahead <= 0:
+        return None
+    if start.y == finish.y:
+        return start, finish
+    middle = float(floor((start.x + finish.x) / 2))
+    if min(abs(middle - start.x), abs(middle - finish.x)) < 1:
+        return None
+    return start, Point(middle, start.y), Point(middle, finish.y), finish
 
 
 def _lines(

@@ -69,29 +69,31 @@ def _bends(start: Point, way: Way, finish: Point, faces: Way, *, may_bend: bool 
     return 1 if (ahead > 0 or (may_bend and ahead == 0)) and aside * facing_aside < 0 else 3
 
 
+def wants(at: Point, far: Seen) -> Mapping[Way, float]:
+    """What it costs a pipe to leave `at` by each way for its far end: bends, and turning its back on it."""
+    return {way: A_BEND * fewest_bends(at, way, far) + _detour(at, way, far.at) for way in WAYS}
+
+
 def side_costs(
-    at: Point, settled: Mapping[str, Way], waiting: Mapping[str, Seen], through: tuple[str, str]
+    settled: Mapping[str, Way], waiting: Mapping[str, Mapping[Way, float]], through: tuple[str, str]
 ) -> dict[str, dict[Way, float]]:
     """What it costs the other pipes of a tee if a waiting port takes a side, by port and way.
 
-    `settled` are the sides that laid pipes leave by; `through` are the two ports that should lie
-    straight through. For each port the cheapest side costs 0, the others as many squares more as
-    the pipes still to be laid then need for their bends. What the port's own pipe costs is left
-    to its routing. A side that is taken, or leaves too few for the rest, is not among them.
+    `settled` are the sides that laid pipes leave by, `waiting` what each other port `wants`; `through` are
+    the two ports that should lie straight through. For each port the cheapest side costs 0, the others as
+    many squares more as the pipes still to be laid then need for their bends. What the port's own pipe
+    costs is left to its routing. A side that is taken, or leaves too few for the rest, is not among them.
     """
     names = tuple(waiting)
     taken = set(settled.values())
     free = [way for way in WAYS if way not in taken]
-    wanted = [
-        [A_BEND * fewest_bends(at, way, waiting[name]) + _detour(at, way, waiting[name].at) for way in free]
-        for name in names
-    ]
+    wanted = list(waiting.values())
     others: dict[str, dict[Way, float]] = {name: {} for name in names}
-    for places in permutations(range(len(free)), len(names)):
-        own = [wanted[port][place] for port, place in enumerate(places)]
-        total = sum(own) + _not_through(settled, names, [free[place] for place in places], through)
-        for port, place in enumerate(places):
-            costs, way, cost = others[names[port]], free[place], total - own[port]
+    for ways in permutations(free, len(names)):
+        own = [each[way] for each, way in zip(wanted, ways, strict=True)]
+        total = sum(own) + _not_through(settled, names, ways, through)
+        for name, way, mine in zip(names, ways, own, strict=True):
+            costs, cost = others[name], total - mine
             if cost < costs.get(way, cost + 1):
                 costs[way] = cost
     for costs in others.values():
@@ -105,8 +107,14 @@ def _not_through(
     settled: Mapping[str, Way], names: Sequence[str], ways: Sequence[Way], through: tuple[str, str]
 ) -> float:
     """A little where both ports that should lie straight through have a side and do not."""
-    one, two = (settled.get(port) or (ways[names.index(port)] if port in names else None) for port in through)
-    return NOT_STRAIGHT_THROUGH if one is not None and two is not None and one != opposite(two) else 0.0
+    one, two = through
+    first = settled.get(one) or (ways[names.index(one)] if one in names else None)
+    second = settled.get(two) or (ways[names.index(two)] if two in names else None)
+    return (
+        NOT_STRAIGHT_THROUGH
+        if first is not None and second is not None and first != opposite(second)
+        else 0.0
+    )
 
 
 def _detour(at: Point, way: Way, far: Point) -> float:

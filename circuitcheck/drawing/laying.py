@@ -48,6 +48,7 @@ class Laying:
         self._effort = Effort()
         self._old_lines: dict[str, Line] = {}
         self._open: frozenset[str] = frozenset()
+        self._ends_of: dict[str, tuple[Point, Point]] = {}
         self._in_vain: set[tuple[str, ...]] = set()
 
     def lay(self, id: str, line: Line) -> None:
@@ -76,11 +77,10 @@ class Laying:
         """
         self._old_lines, self._open = old_lines, frozenset(ids)
         self._effort = Effort(_most_effort(len(ids)))
-        ends = {id: self._ends(id) for id in ids}
         places = {id: place for place, id in enumerate(ids)}
 
         def by_length(id: str) -> tuple[bool, float, int]:
-            a, b = ends[id]
+            a, b = self._ends(id)
             return way_of(a, b) is None, abs(a.x - b.x) + abs(a.y - b.y), places[id]
 
         in_turn = sorted(ids, key=by_length)
@@ -181,9 +181,12 @@ class Laying:
         return self._around(id).line_cost(self._lines[id]) - TOO_CLOSE_A_SQUARE * stubs
 
     def _ends(self, id: str) -> tuple[Point, Point]:
-        start, finish = (self._drawing.end_at(end) for end in self._drawing.pipes[id].ends)
-        assert start is not None and finish is not None  # the others are settled
-        return start, finish
+        known = self._ends_of.get(id)
+        if known is None:
+            start, finish = (self._drawing.end_at(end) for end in self._drawing.pipes[id].ends)
+            assert start is not None and finish is not None  # the others are settled
+            known = self._ends_of[id] = start, finish
+        return known
 
     def _around(self, id: str) -> Surroundings:
         ends = self._ends(id)

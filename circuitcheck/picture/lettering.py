@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import struct
 from bisect import bisect_left
-from functools import cache
+from functools import cache, lru_cache
 
 from circuitcheck.shipped import data_path
 
@@ -14,6 +14,7 @@ FACES = {400: "Regular", 500: "Medium", 600: "SemiBold", 700: "Bold"}
 ELLIPSIS = "…"
 
 
+@lru_cache(maxsize=4096)
 def width(text: str, size: float, weight: int = 400) -> float:
     """How wide a line of text is, in px, at a size in px; without kerning, so it errs to the wide side."""
     face = _face(weight)
@@ -55,11 +56,17 @@ class _Face:
         (count,) = struct.unpack_from(">H", tables[b"hhea"], 34)
         self._advances = struct.unpack_from(">" + "Hh" * count, tables[b"hmtx"])[::2]
         self._map = _letters(tables[b"cmap"])
+        self._known: dict[int, float] = {}
 
     def advance(self, letter: int) -> float:
         """The advance of a letter by its code point; of the empty box where the font lacks it."""
-        glyph = self._map.glyph(letter)
-        return float(self._advances[min(glyph, len(self._advances) - 1)] / self._em)
+        found = self._known.get(letter)
+        if found is None:
+            glyph = self._map.glyph(letter)
+            found = self._known[letter] = float(
+                self._advances[min(glyph, len(self._advances) - 1)] / self._em
+            )
+        return found
 
 
 class _Letters:

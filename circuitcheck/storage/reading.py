@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-import gc
 import os
-from collections.abc import Iterator, Mapping
-from contextlib import contextmanager, suppress
+from collections.abc import Mapping
+from contextlib import suppress
 from types import MappingProxyType
 from typing import Any, Final
 
 from circuitcheck.drawing.fields import DESIGN_FIELDS, SHEET_FIELDS
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.garbage import building_to_stay
 from circuitcheck.storage import items, rules, strict_json
 from circuitcheck.storage.between import LISTS, check_ends, check_ids, check_references
 from circuitcheck.storage.faults import DrawingError, Fault, Faults, TooManyFaultsError
@@ -59,7 +59,7 @@ def content(path: str | os.PathLike[str]) -> bytes:
 
 def parse(data: bytes, name: str) -> Drawing:
     """Read a drawing from the bytes of a file called `name`. Raises DrawingError."""
-    with _no_collection():
+    with building_to_stay():
         if len(data) >= LARGE:
             from circuitcheck.storage.quick import quick
 
@@ -67,23 +67,6 @@ def parse(data: bytes, name: str) -> Drawing:
             if drawing is not None:
                 return drawing
         return parse_patiently(data, name)
-
-
-@contextmanager
-def _no_collection() -> Iterator[None]:
-    # Nothing built here is garbage, and looking for some takes as long as the building.
-    was_on = gc.isenabled()
-    gc.disable()
-    try:
-        yield
-    finally:
-        if was_on:
-            # To the oldest generation with it, unlooked at: a drawing stays for long. Where the
-            # program keeps things frozen they stay so.
-            if gc.get_freeze_count() == 0:
-                gc.freeze()
-                gc.unfreeze()
-            gc.enable()
 
 
 def parse_patiently(data: bytes, name: str) -> Drawing:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from contextlib import nullcontext
 
 from PySide6.QtCore import QRectF
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
@@ -16,6 +17,7 @@ from circuitcheck.editor.sheet.pipe_item import PipeItem, PipeView
 from circuitcheck.editor.sheet.pixmaps import Look, Pixmaps
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
+from circuitcheck.garbage import building_to_stay
 from circuitcheck.geometry import Point
 from circuitcheck.picture.grades import open_port_mark
 from circuitcheck.picture.labels import Rect
@@ -27,6 +29,8 @@ from circuitcheck.sheet.labelling import Labelling
 from circuitcheck.sheet.layout import Layout, Services, symbol_box
 
 TITLE_CLEAR_PX = 40.0
+MANY = 500
+"""So many parts more than before take a while to build."""
 NO_STATES: frozenset[str] = frozenset()
 
 
@@ -77,6 +81,11 @@ class Content:
 
     def show(self, drawing: Drawing, *, passing: bool = False) -> None:
         """Show a drawing; `passing`: while a gesture lasts, labels and title block wait for its end."""
+        many = len(drawing.components) - len(self.drawing.components) > MANY
+        with building_to_stay() if many else nullcontext():
+            self._show(drawing, passing=passing)
+
+    def _show(self, drawing: Drawing, *, passing: bool) -> None:
         changes = self.layout.update(drawing, passing=passing)
         for id in changes.gone:
             self._drop(self.parts.pop(id, None))

@@ -13,8 +13,6 @@ from circuitcheck.picture.grades import open_port_mark
 from circuitcheck.picture.marks import Mark
 from circuitcheck.picture.pipes import HOP_PX, Gap, Place, pipe_marks
 
-PIPE_Z = 0.0
-
 
 @dataclass(frozen=True)
 class PipeView:
@@ -30,7 +28,8 @@ class PipeView:
 
 
 class PipeItem(QGraphicsItem):
-    """Shows a PipeView; it holds nothing of the drawing but the id."""
+    """Shows a PipeView; it holds nothing of the drawing but the id. It lies at height 0, as an item does that
+    is told no other: to tell thousands takes its time."""
 
     def __init__(self, id: str, view: PipeView) -> None:
         super().__init__()
@@ -38,7 +37,6 @@ class PipeItem(QGraphicsItem):
         self._view = view
         self._bounds = QRectF()
         self._prepared = Prepared((), view.palette)
-        self.setZValue(PIPE_Z)
         self.show_view(view)
 
     @property

@@ -1,0 +1,39 @@
+"""Python looks for garbage again after building, as it did before, whatever happens meanwhile."""
+
+import gc
+
+import pytest
+
+from circuitcheck.garbage import building_to_stay
+
+
+def test_it_is_off_inside_and_on_again_after() -> None:
+    assert gc.isenabled()
+    with building_to_stay():
+        assert not gc.isenabled()
+        with building_to_stay():
+            pass
+        assert not gc.isenabled()
+    assert gc.isenabled()
+    with pytest.raises(ValueError, match="of the builder"), building_to_stay():
+        raise ValueError("of the builder")
+    assert gc.isenabled()
+
+
+def test_who_has_it_off_keeps_it_off() -> None:
+    gc.disable()
+    try:
+        with building_to_stay():
+            pass
+        assert not gc.isenabled()
+    finally:
+        gc.enable()
+
+
+def test_what_was_built_is_old_and_nothing_stays_frozen() -> None:
+    before = gc.get_freeze_count()
+    with building_to_stay():
+        built = [[number] for number in range(1000)]
+    assert gc.get_freeze_count() == before
+    if before == 0:
+        assert any(each is built for each in gc.get_objects(generation=2))

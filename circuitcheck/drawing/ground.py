@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Hashable, Iterable, Iterator, Mapping, MutableMapping, Sequence
 from itertools import pairwise
 from math import floor
 from typing import TypeVar
 
 from circuitcheck.drawing.cells import most_cells
+from circuitcheck.drawing.layers import carried_on
 from circuitcheck.drawing.surroundings import NEAR_MET, Box, Effort, Run, Surroundings
 from circuitcheck.geometry import Point
 
@@ -26,8 +27,8 @@ class Ground:
     """
 
     def __init__(self) -> None:
-        self._boxes: dict[Cell, tuple[tuple[str, Box], ...]] = {}
-        self._runs: dict[Cell, tuple[Run, ...]] = {}
+        self._boxes: MutableMapping[Cell, tuple[tuple[str, Box], ...]] = {}
+        self._runs: MutableMapping[Cell, tuple[Run, ...]] = {}
         self._size = BUCKET
         self._laid = 0
         self._entries = 0
@@ -35,8 +36,8 @@ class Ground:
     def copy(self) -> Ground:
         """Another ground with the same on it."""
         other = Ground()
-        other._boxes = dict(self._boxes)
-        other._runs = dict(self._runs)
+        other._boxes = carried_on(self._boxes)
+        other._runs = carried_on(self._runs)
         other._size, other._laid, other._entries = self._size, self._laid, self._entries
         return other
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, MutableMapping, Sequence
 from functools import partial
 
 from circuitcheck.drawing.earlier import earlier_shapes
@@ -39,7 +39,7 @@ class Laying:
     `laid` are the pipes that it has laid.
     """
 
-    def __init__(self, drawing: Drawing, lines: dict[str, Line], ground: Ground) -> None:
+    def __init__(self, drawing: Drawing, lines: MutableMapping[str, Line], ground: Ground) -> None:
         self.laid: set[str] = set()
         self._drawing = drawing
         self._lines = lines
@@ -183,7 +183,7 @@ class Laying:
     def _ends(self, id: str) -> tuple[Point, Point]:
         known = self._ends_of.get(id)
         if known is None:
-            start, finish = (self._drawing.end_at(end) for end in self._drawing.pipes[id].ends)
+            start, finish = [self._leaving.place(end) for end in self._drawing.pipes[id].ends]
             assert start is not None and finish is not None  # the others are settled
             known = self._ends_of[id] = start, finish
         return known

@@ -3,14 +3,26 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from typing import NamedTuple
 
 from circuitcheck.drawing.shapes import Line, way_of
-from circuitcheck.drawing.sides import ANY_WAY, Leave, Seen, Way, leaves, side_costs, wants
+from circuitcheck.drawing.sides import ANY_WAY, Leave, Seen, Way, leaves, side_costs, wanted
 from circuitcheck.drawing.value import Component, Drawing, End, Joint, Pipe
+from circuitcheck.geometry import Point
 from circuitcheck.parts.tee import KIND as TEE
 
 THROUGH = ("a", "b")
 """The ports of a tee that should lie straight through."""
+
+
+class _Branch(NamedTuple):
+    """A pipe on a tee: the port, whether its first end is there, and what each side costs the pipe itself;
+    None where its far end has no place."""
+
+    port: str
+    pipe: str
+    is_first: bool
+    wanted: tuple[float, ...] | None
 
 
 class Leaving:
@@ -19,14 +31,26 @@ class Leaving:
     def __init__(self, drawing: Drawing, lines: Mapping[str, Line]) -> None:
         self._drawing = drawing
         self._lines = lines
-        self._planned: dict[str, dict[str, dict[Way, float]]] = {}
-        self._wanted: dict[Joint, Mapping[Way, float]] = {}
+        self._offered: dict[str, dict[str, tuple[Leave, ...]]] = {}
+        self._known: dict[str, list[_Branch]] = {}
+        self._faces: dict[Joint, Way | None] = {}
+        self._places: dict[Joint, Point | None] = {}
 
     def faces(self, end: End) -> Way | None:
         """The one way out of an end; None where it may be left any way."""
         if not isinstance(end, Joint):
             return None
-        return self._drawing.components[end.part].port_faces(end.port)
+        if end not in self._faces:
+            self._faces[end] = self._drawing.components[end.part].port_faces(end.port)
+        return self._faces[end]
+
+    def place(self, end: End) -> Point | None:
+        """Where an end lies on the sheet; None on a part that is not placed."""
+        if not isinstance(end, Joint):
+            return end
+        if end not in self._places:
+            self._places[end] = self._drawing.end_at(end)
+        return self._places[end]
 
     def ways(self, pipe: Pipe, which_end: int) -> tuple[Leave, ...]:
         """The ways out of one end of a pipe that is to be routed, the preferred one first."""
@@ -37,55 +61,43 @@ class Leaving:
         if not isinstance(end, Joint):
             return ANY_WAY
         tee = self._drawing.components[end.part]
-        return leaves(self._plan(tee)[end.port]) if tee.kind is TEE else ANY_WAY
+        return self._offer(tee, end.port) if tee.kind is TEE else ANY_WAY
 
     def laid(self, pipe: Pipe) -> None:
         """A pipe's line was laid or taken up: what its tees still offer is to be dealt anew."""
         for joint in pipe.joints:
-            self._planned.pop(joint.part, None)
+            self._offered.pop(joint.part, None)
 
-    def _settled(self, tee: Component) -> dict[str, Way]:
-        """The sides of a tee that laid pipes leave by."""
-        found = {}
-        for port in tee.kind.ports:
-            joint = Joint(tee.id, port.name)
-            id = self._drawing.joined.get(joint)
-            line = None if id is None else self._lines.get(id)
-            if id is None or line is None:
-                continue
-            first = self._drawing.pipes[id].ends[0] == joint
-            way = way_of(line[0], line[1]) if first else way_of(line[-1], line[-2])
-            if way is not None:
-                found[port.name] = way
+    def _offer(self, tee: Component, port: str) -> tuple[Leave, ...]:
+        """The sides that a tee still offers to one of its ports whose pipe is to be laid."""
+        offered = self._offered.setdefault(tee.id, {})
+        found = offered.get(port)
+        if found is None:
+            settled: dict[str, Way] = {}
+            waiting: dict[str, tuple[float, ...]] = {}
+            for branch in self._branches(tee):
+                line = self._lines.get(branch.pipe)
+                way = None if line is None else way_of(*(line[:2] if branch.is_first else line[:-3:-1]))
+                if way is not None:
+                    settled[branch.port] = way
+                elif branch.wanted is not None:
+                    waiting[branch.port] = branch.wanted
+            found = offered[port] = leaves(side_costs(port, settled, waiting, THROUGH))
         return found
 
-    def _plan(self, tee: Component) -> dict[str, dict[Way, float]]:
-        plan = self._planned.get(tee.id)
-        if plan is None:
-            settled = self._settled(tee)
-            waiting = {}
+    def _branches(self, tee: Component) -> list[_Branch]:
+        """The pipes on a tee, in the order of its ports."""
+        found = self._known.get(tee.id)
+        if found is None:
+            found = self._known[tee.id] = []
             for port in tee.kind.ports:
-                wanted = None if port.name in settled else self._wants(tee, port.name)
-                if wanted:
-                    waiting[port.name] = wanted
-            plan = self._planned[tee.id] = side_costs(settled, waiting, THROUGH)
-        return plan
-
-    def _wants(self, tee: Component, port: str) -> Mapping[Way, float]:
-        """What the sides of a tee cost the pipe on this port; nothing where it has none that leads anywhere."""
-        joint = Joint(tee.id, port)
-        known = self._wanted.get(joint)
-        if known is None:
-            far = self._far_end(joint)
-            known = {} if far is None or tee.at is None else wants(tee.at, far)
-            self._wanted[joint] = known
-        return known
-
-    def _far_end(self, joint: Joint) -> Seen | None:
-        id = self._drawing.joined.get(joint)
-        if id is None:
-            return None
-        one, two = self._drawing.pipes[id].ends
-        far = two if one == joint else one
-        at = self._drawing.end_at(far)
-        return None if at is None else Seen(at, self.faces(far))
+                joint = Joint(tee.id, port.name)
+                id = self._drawing.joined.get(joint)
+                if id is None:
+                    continue
+                one, two = self._drawing.pipes[id].ends
+                far = two if one == joint else one
+                at, far_at = tee.at, self.place(far)
+                wants = None if at is None or far_at is None else wanted(at, Seen(far_at, self.faces(far)))
+                found.append(_Branch(port.name, id, one == joint, wants))
+        return found

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping, MutableMapping
 
-from circuitcheck.drawing.difference import changed_items, changes, lies_elsewhere
+from circuitcheck.drawing.difference import changes, lies_elsewhere
 from circuitcheck.drawing.ground import Ground
+from circuitcheck.drawing.layers import carried_on, may_differ
 from circuitcheck.drawing.laying import Laying
 from circuitcheck.drawing.shapes import Line
 from circuitcheck.drawing.surroundings import Box
@@ -25,12 +26,18 @@ class Routes(Mapping[str, Line]):
     """
 
     def __init__(
-        self, drawing: Drawing, lines: dict[str, Line], boxes: dict[str, Box], ground: Ground
+        self,
+        drawing: Drawing,
+        lines: MutableMapping[str, Line],
+        boxes: MutableMapping[str, Box],
+        ground: Ground,
+        places: Mapping[str, int] | None = None,
     ) -> None:
         self.drawing = drawing
         self._lines = lines
         self._boxes = boxes
         self._ground = ground
+        self._places = places
 
     def __getitem__(self, pipe: str) -> Line:
         return self._lines[pipe]
@@ -44,11 +51,14 @@ class Routes(Mapping[str, Line]):
     def others_than(self, before: Routes) -> set[str]:
         """The pipes whose line is not the one they have in `before`, or that have one in one of the two only."""
         old, new = before._lines, self._lines
-        if old is new:
-            return set()
-        if old.keys() == new.keys():
-            return {id for id, line in new.items() if old[id] is not line and old[id] != line}
-        return {id for id in old.keys() | new.keys() if old.get(id) != new.get(id)}
+        return {id for id in may_differ(old, new) if old.get(id) != new.get(id)}
+
+    @property
+    def places(self) -> Mapping[str, int]:
+        """The place of each pipe in the order of the drawing."""
+        if self._places is None:
+            self._places = {id: place for place, id in enumerate(self.drawing.pipes)}
+        return self._places
 
 
 def routes(drawing: Drawing, before: Routes | None = None) -> Routes:
@@ -62,7 +72,7 @@ def routes(drawing: Drawing, before: Routes | None = None) -> Routes:
     """
     if before is not None and before.drawing is drawing:
         return before
-    known: dict[str, Line] | None = drawing.kept(LINES)
+    known: MutableMapping[str, Line] | None = drawing.kept(LINES)
     if before is None:
         before = Routes(Drawing(), {}, {}, Ground())
         if not _is_laid_out(drawing):
@@ -77,7 +87,7 @@ def routes(drawing: Drawing, before: Routes | None = None) -> Routes:
 
 def _found(drawing: Drawing, before: Routes) -> Routes:
     if _lies_alike(before.drawing, drawing):
-        return Routes(drawing, before._lines, before._boxes, before._ground)
+        return Routes(drawing, before._lines, before._boxes, before._ground, before._places)
     return _Router(drawing, before).routed()
 
 
@@ -104,8 +114,9 @@ class _Router:
     def __init__(self, drawing: Drawing, before: Routes) -> None:
         self.drawing = drawing
         self.before = before
-        self.lines = dict(before._lines)
-        self.boxes = dict(before._boxes)
+        self.changed_parts, self.changed_pipes = changes(before.drawing, drawing)
+        self.lines = carried_on(before._lines)
+        self.boxes = carried_on(before._boxes)
         self.ground = before._ground.copy()
         self.old_lines: dict[str, Line] = {}
         self.moved_to: list[Box] = []
@@ -119,18 +130,23 @@ class _Router:
             self._lift(id)
         open_pipes = [id for id in stale if not self._settled(self.drawing.pipes[id])]
         self.laying.route([*open_pipes, *disturbed], self.old_lines)
-        return Routes(self.drawing, self._in_order(self.laying.laid), self.boxes, self.ground)
+        return self._routes(self._in_order(sorted(self.laying.laid)))
 
-    def as_known(self, known: dict[str, Line]) -> Routes:
+    def as_known(self, known: MutableMapping[str, Line]) -> Routes:
         """Bring boxes up to date, and lay the lines that are known already."""
         self._changed_parts()
-        for id, line in self.before._lines.items():
-            if known.get(id) != line:
-                self.laying.lift(id)
-        for id, line in known.items():
-            if id not in self.lines:
-                self.laying.lay(id, line)
-        return Routes(self.drawing, known, self.boxes, self.ground)
+        others = [id for id in may_differ(self.before._lines, known) if self.lines.get(id) != known.get(id)]
+        for id in others:
+            self.laying.lift(id)
+        for id in others:
+            if id in known:
+                self.laying.lay(id, known[id])
+        return self._routes(known)
+
+    def _routes(self, lines: MutableMapping[str, Line]) -> Routes:
+        # Where no pipe came, went or changed places, all stand where they stood.
+        places = None if self.changed_pipes is None else self.before._places
+        return Routes(self.drawing, lines, self.boxes, self.ground, places)
 
     def _disturbed(self, stale: Collection[str]) -> list[str]:
         """The other pipes that the program routed and that run through where parts came to stand, or over
@@ -139,15 +155,12 @@ class _Router:
         met = {id for box in self.moved_to for id in self.ground.within(_with_edge(box))}
         return [id for id in sorted(met) if id in pipes and pipes[id].via is None and id not in stale]
 
-    def _in_order(self, laid: Iterable[str]) -> dict[str, Line]:
+    def _in_order(self, laid: Iterable[str]) -> MutableMapping[str, Line]:
         """The lines in the order of the drawing. Where every pipe that has one had one before, in the same
         order, those laid now take the places of the old ones: of many pipes few are laid."""
         earlier = self.before._lines
-        if (
-            len(self.lines) == len(earlier)
-            and changed_items(self.before.drawing.pipes, self.drawing.pipes) is not None
-        ):
-            ordered = dict(earlier)
+        if len(self.lines) == len(earlier) and self.changed_pipes is not None:
+            ordered = carried_on(earlier)
             for id in laid:
                 if id in self.lines:
                     ordered[id] = self.lines[id]
@@ -160,9 +173,8 @@ class _Router:
         new, old = self.drawing.components, self.before.drawing.components
         if new is old:
             return []
-        pairs = changed_items(old, new)
-        if pairs is not None:
-            changed, gone = [part.id for _, part in pairs], []
+        if self.changed_parts is not None:
+            changed, gone = [part.id for _, part in self.changed_parts], []
         else:
             changed = [id for id, part in new.items() if old.get(id) is not part]
             gone = [id for id in old if id not in new]
@@ -181,15 +193,18 @@ class _Router:
     def _stale_pipes(self, changed: Iterable[str]) -> list[str]:
         """The pipes that are not what they were or end on a changed part, in the order of the drawing."""
         new, old = self.drawing.pipes, self.before.drawing.pipes
-        stale = set[str]()
-        if new is not old:
+        if self.changed_pipes is not None:
+            stale = {pipe.id for _, pipe in self.changed_pipes}
+        else:
             stale = {id for id, pipe in new.items() if old.get(id) is not pipe}
             for id in old:
                 if id not in new:
                     self._lift(id)
         if len(stale) < len(new):
             stale.update(id for part in changed for id in self.drawing.pipes_of(part))
-        return [id for id in new if id in stale] if stale else []
+        if self.changed_pipes is not None and len(stale) < len(new) / 8:
+            return sorted(stale, key=self.before.places.__getitem__)
+        return [id for id in new if id in stale]
 
     def _lift(self, id: str) -> None:
         """Take a pipe's line off the ground, and remember it."""

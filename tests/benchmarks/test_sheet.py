@@ -10,6 +10,7 @@ import gc
 import time
 import tracemalloc
 from collections.abc import Iterator
+from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import QEvent, QPointF, Qt
@@ -17,9 +18,11 @@ from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QApplication
 
 from circuitcheck.drawing.arranging import move
+from circuitcheck.drawing.routing import routes
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet import SheetView
 from circuitcheck.rechecking import Rechecker
+from tests.benchmarks.laid_out import houses
 from tests.benchmarks.sheet_settings import (
     HELD,
     HIGH,
@@ -86,6 +89,24 @@ def mouse(view: SheetView, kind: QEvent.Type, place: QPointF) -> None:
     QApplication.sendEvent(viewport, event)
 
 
+def test_opening(size: int) -> None:
+    """What the lines of all pipes take: of houses side by side, as laid out and with no corners set."""
+    house = houses(size)
+    freed = {id: replace(pipe, via=None) for id, pipe in house.pipes.items()}
+    parts = len(house.components)
+    for what, drawing in (("as laid out", house), ("no corners set", replace(house, pipes=freed))):
+        gc.collect()
+        start = time.thread_time()
+        routes(drawing)
+        took = time.thread_time() - start
+        print(
+            f"\n{parts:>6} parts  opening, lines of all pipes, {what:<16} {took * 1e3:9.1f} ms"
+            f"  {took / parts * 1e6:6.1f} us a part",
+            end="",
+        )
+    print()
+
+
 def test_painting(view: SheetView, size: int) -> None:
     bare = BarePainter(view)
     limit = median_of(bare.paint)
@@ -114,8 +135,6 @@ def test_painting(view: SheetView, size: int) -> None:
 
 def judged_again_s(drawing: Drawing) -> float:
     """What judging again takes after a move by one square, its lines known."""
-    from circuitcheck.drawing.routing import routes
-
     checker, lines = Rechecker(), routes(drawing)
     checker.analyse(drawing, lines)
     gc.collect()

@@ -81,6 +81,14 @@ class Actions:
         self.previous_finding = self._made(
             tr("&Previous finding"), "Shift+F8", tr("Choose the finding before")
         )
+        self.next_area = self._made(
+            tr("To the next a&rea"),
+            "F6",
+            tr("The keyboard goes on: sheet, parts, details, findings, what is open"),
+        )
+        self.previous_area = self._made(
+            tr("To the area &before"), "Shift+F6", tr("The keyboard goes back by one area")
+        )
         self.leave_finding = self._made(tr("&Leave the finding"), None, tr("The drawing as it was (Escape)"))
 
         self.place = self._made(
@@ -177,6 +185,8 @@ class Actions:
         view.addActions([self.zoom_in, self.zoom_out, self.zoom_reset, self.fit])
         view.addSeparator()
         view.addActions([self.next_finding, self.previous_finding, self.leave_finding])
+        view.addSeparator()
+        view.addActions([self.next_area, self.previous_area])
         view.addSeparator()
         view.addActions([outline, counted, figures])
         view.addMenu(flows)

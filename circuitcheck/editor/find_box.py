@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 from circuitcheck.editor import plain
 from circuitcheck.editor.translating import tr
 
-WIDE_PX, ROW_PX, MOST_ROWS, ICON_PX = 340, 32, 9, 24
+WIDE_PX, ROW_PX, MOST_ROWS, ICON_PX = 420, 32, 9, 24
 ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
 STEPS = {
     Qt.Key.Key_Down: 1,
@@ -88,7 +88,7 @@ class FindBox(QFrame):
         rows.setHeaderHidden(True)
         rows.header().setStretchLastSection(False)
         rows.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
-        rows.header().setSectionResizeMode(1, QHeaderView.ResizeMode.ResizeToContents)
+        rows.header().setSectionResizeMode(1, QHeaderView.ResizeMode.Fixed)
         rows.setRootIsDecorated(False)
         rows.setUniformRowHeights(True)
         rows.setIconSize(QSize(ICON_PX, ICON_PX))
@@ -146,6 +146,7 @@ class FindBox(QFrame):
             self.list.setCurrentItem(first)
         self.list.blockSignals(False)
         self.list.setColumnHidden(1, not any(match.beside for match in matches))
+        self._share()
         self.list.setVisible(bool(matches))
         self.list.setFixedHeight(max(1, min(len(matches), MOST_ROWS)) * ROW_PX + 2)
         nothing = not matches and bool(self.edit.text().strip())
@@ -153,6 +154,10 @@ class FindBox(QFrame):
         self._none.setVisible(nothing)
         self.adjustSize()
         self.moved.emit(self.current)
+
+    def _share(self) -> None:
+        """What stands beside takes what it needs, and never the room of more than a part of the names."""
+        self.list.header().resizeSection(1, min(self.list.sizeHintForColumn(1), self.width() * 2 // 5))
 
     def end(self) -> None:
         """Close, without a word."""

@@ -21,7 +21,7 @@ from circuitcheck.editor.translating import is_translated, tr
 
 SHELF_PX, SIDE_PX = 224, 320
 FIRST_WIDE_PX = 1440
-LEAST_SIDE_PX = 312
+LEAST_SIDE_PX = 318
 OUTLINE_PX = 300
 DETAILS_PX, FINDINGS_PX = 430, 380
 FOLD_BELOW_PX = 1200

@@ -54,7 +54,11 @@ def style_sheet(theme: Theme, *, slim_bars: bool = False) -> str:
     """The style sheet of a theme. `slim_bars`: for a style whose own scroll bars crowd a panel."""
     colours = {role: theme.hex(role) for role in theme.colours}
     colours["hover"] = wash(theme, 0.10).name(QColor.NameFormat.HexArgb)
-    colours["line"] = "2px" if theme.high_contrast else "1px"
+    # Where edges are thick and black a ring of the same width in another colour would hardly be seen.
+    thick = theme.high_contrast
+    colours["line"], colours["ring"] = ("2px", "4px") if thick else ("1px", "2px")
+    colours["field_pad"], colours["text_pad"] = ("0 6px", "2px 2px") if thick else ("0 7px", "3px 3px")
+    colours["button_pad"] = "3px 12px" if thick else "4px 13px"
     return (_SHEET + (_SLIM_BARS if slim_bars else "")) % colours
 
 
@@ -83,9 +87,9 @@ QComboBox::down-arrow { image: none; }
 QLineEdit, QComboBox { min-height: 28px; }
 QPlainTextEdit { padding: 4px 4px; }
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus {
-    border: 2px solid %(select)s; padding: 0 7px;
+    border: %(ring)s solid %(select)s; padding: %(field_pad)s;
 }
-QPlainTextEdit:focus { padding: 3px 3px; }
+QPlainTextEdit:focus { padding: %(text_pad)s; }
 QLineEdit:disabled, QComboBox:disabled { color: %(quiet)s; border-color: %(hairline)s; }
 QLineEdit[invalid="true"] { border: 2px solid %(danger)s; padding: 0 7px; }
 QPushButton {
@@ -95,7 +99,7 @@ QPushButton {
 QPushButton:hover { background: %(hover)s; }
 QPushButton:pressed { background: %(select)s; color: %(select_text)s; }
 QPushButton:default { background: %(select)s; color: %(select_text)s; border-color: %(select)s; }
-QPushButton:focus { border: 2px solid %(select)s; padding: 4px 13px; }
+QPushButton:focus { border: %(ring)s solid %(select)s; padding: %(button_pad)s; }
 QPushButton:default:focus { border-color: %(ink)s; }
 QPushButton:disabled, QPushButton:default:disabled {
     background: %(field)s; color: %(quiet)s; border-color: %(hairline)s;
@@ -104,19 +108,31 @@ QDateEdit {
     background: %(field)s; color: %(ink)s; border: %(line)s solid %(edge)s; border-radius: 5px;
     padding: 0 8px; min-height: 28px;
 }
-QDateEdit:focus { border: 2px solid %(select)s; padding: 0 7px; }
+QDateEdit:focus { border: %(ring)s solid %(select)s; padding: %(field_pad)s; }
 QDateEdit:disabled { color: %(quiet)s; border-color: %(hairline)s; }
 QToolButton { border: 2px solid transparent; border-radius: 6px; padding: 2px; color: %(ink)s; }
 QToolButton:hover { background: %(hover)s; }
 QToolButton:focus { border-color: %(select)s; }
 QToolButton[link="true"] { color: %(select)s; padding: 1px 2px; text-align: left; }
+QTabWidget::pane { border: none; border-top: %(line)s solid %(hairline)s; }
+QTabBar::tab {
+    background: transparent; color: %(ink_2)s; padding: 6px 9px;
+    border: 2px solid transparent; border-bottom: 2px solid transparent;
+}
+QTabBar::tab:hover { background: %(hover)s; }
+QTabBar::tab:selected { color: %(ink)s; border-bottom: 2px solid %(select)s; }
+QTabBar::tab:selected:focus { border: 2px solid %(select)s; border-radius: 5px; }
 QTreeView, QListView, QScrollArea { background: %(panel)s; border: none; outline: none; }
+QTreeView, QListView, QScrollArea { border: 2px solid %(panel)s; }
+QTreeView:focus, QListView:focus, QScrollArea:focus { border-color: %(select)s; }
+QGraphicsView { border: 2px solid %(paper)s; }
+QGraphicsView[keys="true"] { border-color: %(select)s; }
 QTreeView::item { border-radius: 5px; }
 QTreeView::item:hover { background: %(hover)s; }
 QTreeView::item:selected { background: %(hover)s; color: %(ink)s; }
 QTreeView::item:focus { border: 2px solid %(select)s; }
 #find { background: %(body)s; border: %(line)s solid %(edge)s; border-radius: 8px; }
-#find QTreeView { background: %(body)s; }
+#find QTreeView { background: %(body)s; border: none; }
 #find QTreeView::item { border-radius: 0; }
 #start { background: %(panel)s; }
 #start QTreeView { show-decoration-selected: 0; }

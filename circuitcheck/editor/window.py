@@ -8,12 +8,13 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, QSettings, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QKeyEvent, QResizeEvent
-from PySide6.QtWidgets import QMainWindow
+from PySide6.QtWidgets import QMainWindow, QWidget
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.about import about_box
 from circuitcheck.editor.actions import Actions
 from circuitcheck.editor.appearance import Appearance, Appearances
+from circuitcheck.editor.areas import Areas
 from circuitcheck.editor.bar import UNTITLED, Bar
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.dropping import Dropping
@@ -83,6 +84,7 @@ class MainWindow(QMainWindow):
         self.lessons = LessonsMenu(self, settings)
         self.practising = Practising(self)
         self.editing = Editing(self, document, self._panes, self.actions_, self.status, appearances.theme)
+        self._areas = Areas(self, self._in_order, self.actions_.next_area, self.actions_.previous_area)
         self._connect_document()
         self._connect_panels()
         self._connect_actions()
@@ -194,6 +196,14 @@ class MainWindow(QMainWindow):
         for language, action in actions.languages.items():
             action.setChecked(language is chosen(self._settings))
             action.triggered.connect(partial(self._choose_language, language))
+
+    def _in_order(self) -> list[QWidget]:
+        """The areas that the keyboard goes to one after another."""
+        panes = self._panes
+        view = [self.operate.view] if self.operate.is_on else [panes.flow_bar, self.sheet, self.shelf]
+        sections = [panes.details_section, panes.findings_section, panes.figures_section]
+        docks = [panes.dock, self.tables.dock, self.reviewing.dock]
+        return [self.bar, *view, *sections, *docks, self.status]
 
     @property
     def theme(self) -> Theme:

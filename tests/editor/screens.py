@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QSettings
-from PySide6.QtWidgets import QApplication, QDialog, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from circuitcheck.editor.about import about_box
@@ -20,6 +20,7 @@ from circuitcheck.editor.hand_over_dialog import HandOverDialog
 from circuitcheck.editor.learning.lessons_window import LessonsWindow
 from circuitcheck.editor.learning.practice_window import PracticeWindow
 from circuitcheck.editor.review.accepting import AcceptDialog
+from circuitcheck.editor.translating import tr
 from circuitcheck.editor.window import MainWindow
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
@@ -63,6 +64,9 @@ class Screens:
         self.draw(window)
         self._look("drawing", window)
         window.findings.choose_next()
+        self.qtbot.waitUntil(
+            lambda: any(each.text() == tr("Do it") for each in window.findings.findChildren(QToolButton))
+        )
         self._look("finding", window)
         window.findings.leave()
         (heat,) = (

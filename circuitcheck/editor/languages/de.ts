@@ -342,6 +342,26 @@
 <translation>Den Befund davor wählen</translation>
 </message>
 <message>
+<source>To the next a&amp;rea</source>
+<extracomment>window</extracomment>
+<translation>Zum nächsten Be&amp;reich</translation>
+</message>
+<message>
+<source>The keyboard goes on: sheet, parts, details, findings, what is open</source>
+<extracomment>window</extracomment>
+<translation>Die Tastatur geht weiter: Blatt, Bauteile, Einzelheiten, Befunde, was offen ist</translation>
+</message>
+<message>
+<source>To the area &amp;before</source>
+<extracomment>window</extracomment>
+<translation>Zum &amp;Bereich davor</translation>
+</message>
+<message>
+<source>The keyboard goes back by one area</source>
+<extracomment>window</extracomment>
+<translation>Die Tastatur geht um einen Bereich zurück</translation>
+</message>
+<message>
 <source>&amp;Leave the finding</source>
 <extracomment>window</extracomment>
 <translation>Befund ver&amp;lassen</translation>

@@ -82,7 +82,7 @@ class LiveView(QWidget):
         line.addWidget(self.side)
         line.addLayout(self._middle, 1)
         self.side.setVisible(not compact)
-        self.setFocusProxy(self.sheet)
+        # No focus proxy: Tab would come by it to the sheet, past what stands before the sheet.
         self._connect()
 
     def _connect(self) -> None:

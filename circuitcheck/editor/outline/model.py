@@ -9,6 +9,7 @@ from PySide6.QtCore import (
     QModelIndex,
     QObject,
     QPersistentModelIndex,
+    QSize,
     Qt,
 )
 
@@ -18,6 +19,8 @@ from circuitcheck.editor.outline.rows import Outline, Row
 
 Index = QModelIndex | QPersistentModelIndex
 NOWHERE = QModelIndex()
+ROW_PX = 26
+"""How high a row is: large enough to hit."""
 
 
 class OutlineModel(QAbstractItemModel):
@@ -91,6 +94,8 @@ class OutlineModel(QAbstractItemModel):
                 return plain.tip_text(self.outline.spoken(row))
             case Qt.ItemDataRole.AccessibleTextRole:
                 return self.outline.spoken(row)
+            case Qt.ItemDataRole.SizeHintRole:
+                return QSize(0, ROW_PX)
         return None
 
     def _below(self, parent: Index) -> list[Row]:

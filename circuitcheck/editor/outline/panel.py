@@ -14,6 +14,7 @@ from circuitcheck.editor.outline.rows import Form, Key, Outline, Row
 from circuitcheck.editor.translating import tr
 from circuitcheck.finding import Finding
 
+INDENT_PX = 16
 WAIT_MS = 120
 """How long an edit rests before the rows are made anew: several in a row cost one."""
 MOST_OPENED = 200
@@ -38,6 +39,7 @@ class OutlineTree(QTreeView):
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setUniformRowHeights(True)
         self.setHeaderHidden(True)
+        self.setIndentation(INDENT_PX)
         self.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.setExpandsOnDoubleClick(False)
         self.doubleClicked.connect(self.entered_row)

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from itertools import pairwise
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QFrame, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from circuitcheck.drawing.edits import EditError
 from circuitcheck.drawing.value import Drawing
@@ -76,6 +77,7 @@ class DetailsPanel(QScrollArea):
             self._build(found)
         for row in found:
             self._lines[row.key].editor.show_row(row)
+        self._order_stops()
         if self._remark is not None:
             text = remark(drawing, self._ids)
             self._remark.setText(text)
@@ -87,6 +89,14 @@ class DetailsPanel(QScrollArea):
         if line := self._lines.get(name):
             line.editor.setFocus(Qt.FocusReason.ShortcutFocusReason)
             self.ensureWidgetVisible(line.editor)
+
+    def _order_stops(self) -> None:
+        """Tab goes down the panel, also through the boxes that an editor made only when it knew its choices."""
+        stops: list[QWidget] = []
+        for line in self._lines.values():
+            stops += line.editor.findChildren(QCheckBox) or [line.editor]
+        for first, second in pairwise(stops):
+            QWidget.setTabOrder(first, second)
 
     def _build(self, found: tuple[Row, ...]) -> None:
         body = QWidget()

@@ -4,9 +4,18 @@ from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen
-from PySide6.QtWidgets import QCheckBox, QComboBox, QRadioButton, QStyle, QStyleOptionButton
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QCheckBox,
+    QComboBox,
+    QRadioButton,
+    QStyle,
+    QStyleOptionButton,
+    QStyleOptionComboBox,
+    QStylePainter,
+)
 
-ARROW_RIGHT_PX = 15.0
+ARROW_RIGHT_PX, TEXT_INSET_PX = 15.0, 2
 
 
 class EdgedCheckBox(QCheckBox):
@@ -21,6 +30,7 @@ class EdgedCheckBox(QCheckBox):
         painter = QPainter(self)
         painter.setPen(QPen(self.palette().color(QPalette.ColorRole.Dark), 1))
         painter.drawRect(QRectF(square).adjusted(0.5, 0.5, -0.5, -0.5))
+        _ring(self, painter)
         painter.end()
 
 
@@ -46,6 +56,7 @@ class EdgedRadioButton(QRadioButton):
             painter.setBrush(colours.color(QPalette.ColorRole.Highlight))
             inset = square.width() * 0.28
             painter.drawEllipse(square.adjusted(inset, inset, -inset, -inset))
+        _ring(self, painter)
         painter.end()
 
 
@@ -53,9 +64,19 @@ class ArrowedComboBox(QComboBox):
     """The platform's choice box, whose arrow the style sheet that sets its edge would take away."""
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        """The platform's box, and an arrow in the ink of its text."""
-        super().paintEvent(event)
-        painter = QPainter(self)
+        """The platform's box, its words ending in … where they are too long, and an arrow in their ink."""
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        room = self.style().subControlRect(
+            QStyle.ComplexControl.CC_ComboBox, option, QStyle.SubControl.SC_ComboBoxEditField, self
+        )
+        words = self.fontMetrics().elidedText(
+            option.currentText, Qt.TextElideMode.ElideRight, room.width() - 2 * TEXT_INSET_PX
+        )
+        painter = QStylePainter(self)
+        painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
+        option.currentText = words
+        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         pen = QPen(self.palette().color(QPalette.ColorRole.Text), 1.5)
         pen.setCapStyle(Qt.PenCapStyle.RoundCap)
@@ -63,3 +84,12 @@ class ArrowedComboBox(QComboBox):
         x, y = self.width() - ARROW_RIGHT_PX, self.height() / 2 + 2
         painter.drawPolyline([QPointF(x - 4, y - 4), QPointF(x, y), QPointF(x + 4, y - 4)])
         painter.end()
+
+
+def _ring(button: QAbstractButton, painter: QPainter) -> None:
+    """Around what has the keyboard, as around a field."""
+    if button.hasFocus():
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QPen(button.palette().color(QPalette.ColorRole.Highlight), 2))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRoundedRect(QRectF(button.rect()).adjusted(1, 1, -1, -1), 5, 5)

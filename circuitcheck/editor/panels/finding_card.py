@@ -55,6 +55,8 @@ class FindingCard(QFrame):
         if known := lesson(finding):
             self._part(tr("Why it matters"), known.why)
             self._part(tr("What puts it right"), known.remedy)
+        # Cures come later, and Tab is to come by them where they stand.
+        self._before_cures: QWidget = self.findChildren(QToolButton)[-1]
         self._cures = QVBoxLayout()
         self._cures.setContentsMargins(0, 4, 0, 0)
         self._cures.setSpacing(6)
@@ -100,6 +102,8 @@ class FindingCard(QFrame):
             # A layout leaves room only for what is shown, and a late child is shown by itself too late.
             said.show()
             does.show()
+            QWidget.setTabOrder(self._before_cures, does)
+            self._before_cures = does
 
     def _head(self, finding: Finding) -> None:
         mark = plain.label()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, Qt, Signal
-from PySide6.QtGui import QNativeGestureEvent, QPainter, QResizeEvent, QTransform, QWheelEvent
+from PySide6.QtGui import QFocusEvent, QNativeGestureEvent, QPainter, QResizeEvent, QTransform, QWheelEvent
 from PySide6.QtWidgets import QFrame, QGraphicsView, QWidget
 
 from circuitcheck.editor.sheet import zooming
@@ -11,6 +11,11 @@ from circuitcheck.editor.sheet.paper import Paper
 from circuitcheck.editor.sheet.scrolling import Scroller
 from circuitcheck.editor.theme import light
 
+BY_KEYS = (
+    Qt.FocusReason.TabFocusReason,
+    Qt.FocusReason.BacktabFocusReason,
+    Qt.FocusReason.ShortcutFocusReason,
+)
 PINCH = 0.2
 """How much a pinch grows before it is one step of zoom."""
 
@@ -88,6 +93,24 @@ class Canvas(QGraphicsView):
             self._zoom_steps(self._pinch.add(event.value()), event.position())
             return True
         return super().viewportEvent(event)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """Show that the keys go here, where keys brought them here: who presses the paper knows."""
+        super().focusInEvent(event)
+        self._show_keys(event.reason() in BY_KEYS)
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        """The keys go elsewhere."""
+        super().focusOutEvent(event)
+        if event.reason() is not Qt.FocusReason.PopupFocusReason:
+            self._show_keys(False)
+
+    def _show_keys(self, shown: bool) -> None:
+        if bool(self.property("keys")) is not shown:
+            self.setProperty("keys", shown)
+            self.style().unpolish(self)
+            self.style().polish(self)
+            self.update()
 
     def drawBackground(self, painter: QPainter, rect: QRectF | QRect) -> None:
         """Paint the paper."""

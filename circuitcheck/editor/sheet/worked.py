@@ -26,9 +26,10 @@ from circuitcheck.editor.sheet.letters import Letters
 from circuitcheck.editor.sheet.services import service_names
 from circuitcheck.editor.sheet.stage import Pointer, Stage
 from circuitcheck.editor.theme import light
-from circuitcheck.editor.translating import tr
+from circuitcheck.editor.translating import shown_told, tr
 from circuitcheck.geometry import Point
 from circuitcheck.picture.marks import SQUARE_PX
+from circuitcheck.told import upper
 
 SETTLE_MS = 100
 
@@ -89,13 +90,7 @@ class WorkedCanvas(Canvas):
         self.setMouseTracking(True)
         self.viewport().setMouseTracking(True)
         self.setAccessibleName(tr("Sheet"))
-        self.setAccessibleDescription(
-            tr(
-                "The drawing. Letters find a part to place. Tab walks through the parts, Ctrl and an arrow "
-                "goes to the next one that way, arrow keys move what is chosen, P begins a pipe and Tab "
-                "takes it from port to port, Enter places or ends."
-            )
-        )
+        self._describe(frozenset())
 
     @property
     def is_at_rest(self) -> bool:
@@ -207,9 +202,20 @@ class WorkedCanvas(Canvas):
 
     def _on_selected(self, ids: frozenset[str]) -> None:
         self._pasted = self._pasted if ids else None
+        self._describe(ids)
         self.selection_changed.emit(ids)
         if self._hands.gesture is None:
             self.hint.emit(commands.chosen_hint(self._stage))
+
+    def _describe(self, ids: frozenset[str]) -> None:
+        """Let a reader say what is chosen, where it is one thing, before what the keys do."""
+        keys = tr(
+            "The drawing. Letters find a part to place. Tab walks through the parts, Ctrl and an arrow "
+            "goes to the next one that way, arrow keys move what is chosen, P begins a pipe and Tab "
+            "takes it from port to port, Enter places or ends."
+        )
+        name = shown_told(upper(self._stage.drawing.name(next(iter(ids))))) if len(ids) == 1 else ""
+        self.setAccessibleDescription(f"{name}. {keys}" if name else keys)
 
     def _show_invitation(self) -> None:
         drawing = self._stage.drawing

@@ -7,6 +7,7 @@ import pytest
 import shiboken6
 from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QImage, QPainter, QWheelEvent
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton
 from pytestqt.qtbot import QtBot
 
@@ -309,6 +310,20 @@ def painted_with_label(hand: Hand, label: str) -> QImage:
 def test_a_screen_reader_finds_a_name_and_a_description(hand: Hand) -> None:
     assert hand.view.accessibleName() == "Sheet"
     assert "Tab" in hand.view.accessibleDescription()
+
+
+def test_a_screen_reader_hears_the_part_that_the_walk_is_at(hand: Hand, row: Drawing) -> None:
+    hand.show(row)
+    hand.view.setFocus()
+    heard = []
+    for _ in range(2):
+        QTest.keyClick(hand.view, Qt.Key.Key_Tab)
+        (id,) = hand.view.selected_ids()
+        heard.append(hand.view.accessibleDescription().partition(". ")[0])
+        assert heard[-1].casefold() == row.name(id).casefold()
+    assert heard[0] != heard[1]
+    hand.view.select(())
+    assert hand.view.accessibleDescription().startswith("The drawing.")
 
 
 def test_twenty_sheets_open_and_close_and_leave_nothing(qtbot: QtBot, row: Drawing) -> None:

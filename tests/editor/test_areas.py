@@ -1,0 +1,64 @@
+"""F6 goes from area to area of the window, also out of a sheet full of parts."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from circuitcheck.editor.window import MainWindow
+from tests.editor.screens import USUAL, Screens
+
+pytestmark = pytest.mark.qt_log_ignore("This plugin does not support", extend=True)
+
+
+@pytest.fixture
+def window(qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[MainWindow]:
+    screens = Screens(qtbot, tmp_path, monkeypatch, lambda name, seen: None)
+    made = screens.window(USUAL)
+    screens.draw(made)
+    made.activateWindow()
+    yield made
+    made.close()
+
+
+def press(window: MainWindow, keys: Qt.KeyboardModifier = Qt.KeyboardModifier.NoModifier) -> str:
+    """Press F6 where the keyboard is; returns the area it is in then."""
+    QTest.keyClick(QApplication.focusWidget() or window, Qt.Key.Key_F6, keys)
+    now = QApplication.focusWidget()
+    assert now is not None
+    areas = {
+        "sheet": window.sheet,
+        "shelf": window.shelf,
+        "details": window.details_section,
+        "findings": window.findings_section,
+        "figures": window._panes.figures_section,
+        "outline": window._panes.dock,
+        "bar": window.bar,
+        "status": window.status,
+    }
+    return next(name for name, area in areas.items() if area is now or area.isAncestorOf(now))
+
+
+def test_it_goes_round_all_areas_that_are_shown(window: MainWindow) -> None:
+    window.sheet.setFocus()
+    round_ = ["shelf", "details", "findings", "figures", "status", "bar", "sheet"]
+    assert [press(window) for _ in round_] == round_
+    back = [press(window, Qt.KeyboardModifier.ShiftModifier) for _ in round_]
+    assert back == [*round_[-2::-1], "sheet"]
+    window._panes.dock.show()
+    assert [press(window) for _ in range(5)][-1] == "outline"
+
+
+def test_it_comes_back_to_where_one_was(window: MainWindow) -> None:
+    window.sheet.select(())
+    window.details.field("static_height_m").setFocus()
+    before = QApplication.focusWidget()
+    press(window)
+    press(window, Qt.KeyboardModifier.ShiftModifier)
+    assert QApplication.focusWidget() is before

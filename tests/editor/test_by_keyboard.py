@@ -1,0 +1,213 @@
+"""By keyboard alone: Tab reaches every control once, in the order one reads, and each shows that it has the focus."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from itertools import pairwise
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QPoint, QRect, Qt
+from PySide6.QtGui import QColor, QImage
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QApplication,
+    QRadioButton,
+    QScrollArea,
+    QWidget,
+)
+from pytestqt.qtbot import QtBot
+
+from circuitcheck.editor.appearance import Appearance
+from circuitcheck.editor.learning.practice_sheet import PracticeSheet
+from circuitcheck.editor.operating.sheet import OperatedSheet
+from circuitcheck.editor.sheet import SheetView
+from circuitcheck.editor.sheet.keyboard import Keyboard
+from circuitcheck.editor.sheet.read_only import ReadOnlySheet
+from tests.editor.looking import by_tab, name_of, role_of, shown
+from tests.editor.screens import USUAL, Screens
+from tests.editor.test_theme import contrast
+
+pytestmark = pytest.mark.qt_log_ignore("This plugin does not support", extend=True)
+THEMES = [each for each in Appearance if each is not Appearance.SYSTEM]
+MOST_STOPS = 400
+LEAST_CONTRAST, LEAST_PX = 3.0, 24
+"""WCAG 2.2, 1.4.11: what tells the focus stands out at 3 to 1; and of so many px that it is seen."""
+PANELS = {"panel", "bar"}
+
+
+@pytest.fixture
+def dressed(qapp: QApplication) -> Iterator[None]:
+    palette, sheet = qapp.palette(), qapp.styleSheet()
+    yield
+    qapp.setStyleSheet(sheet)
+    qapp.setPalette(palette)
+
+
+def stops(window: QWidget) -> list[QWidget]:
+    """Where Tab is to stop in a window; of radio buttons that belong together, at the one that is on."""
+    return [
+        each
+        for each in shown(window)
+        if by_tab(each) and not (isinstance(each, QRadioButton) and not each.isChecked())
+    ]
+
+
+def walk(start: QWidget) -> dict[QWidget, QRect]:
+    """Each control that Tab comes by from one on, until it comes by one again, and where it was then: what scrolls, scrolls along."""
+    start.setFocus(Qt.FocusReason.TabFocusReason)
+    found = {start: place(start)}
+    for _ in range(MOST_STOPS):
+        now = QApplication.focusWidget()
+        assert now is not None
+        QTest.keyClick(now, Qt.Key.Key_Tab)
+        then = QApplication.focusWidget()
+        assert then is not None
+        if then is not now:
+            if then in found:
+                return found
+            found[then] = place(then)
+    raise AssertionError(f"Tab never comes back: {[name_of(each) for each in found][-6:]}")
+
+
+def told(widgets: object) -> list[str]:
+    assert isinstance(widgets, list | set)
+    return sorted(f"{type(each).__name__} {name_of(each)!r}" for each in widgets)
+
+
+def panel_of(widget: QWidget) -> QWidget | None:
+    """What is read as one: what scrolls together, a panel, a bar, a dialog."""
+    at: QWidget | None = widget.parentWidget()
+    while at is not None and at.objectName() not in PANELS and not at.isWindow():
+        above = at.parentWidget()
+        area = None if above is None else above.parentWidget()
+        if isinstance(area, QScrollArea) and area.widget() is at:
+            return at
+        at = above
+    return at
+
+
+def place(widget: QWidget) -> QRect:
+    """Where it stands in what is read as one, however far that is scrolled."""
+    panel = panel_of(widget)
+    return QRect(widget.mapTo(panel, QPoint(0, 0)) if panel is not None else widget.pos(), widget.size())
+
+
+def against_reading(order: dict[QWidget, QRect]) -> list[str]:
+    """Steps of one panel that go back up, or back to the left on a line; going round to its first is none."""
+    found = []
+    for one, other in pairwise(order):
+        if panel_of(one) is not panel_of(other) or panel_of(one) is None:
+            continue
+        first, second = order[one], order[other]
+        # The page to begin with lies over the sheet, as the last of the window.
+        if isinstance(other, QAbstractItemView) and name_of(other) == "What to begin with":
+            continue
+        if all(second.top() <= at.top() for each, at in order.items() if panel_of(each) is panel_of(other)):
+            continue
+        if second.bottom() < first.top() or (
+            second.right() < first.left() and second.top() < first.bottom() and first.top() < second.bottom()
+        ):
+            found.append(f"{name_of(one)!r} then {name_of(other)!r}")
+    return found
+
+
+@pytest.mark.usefixtures("dressed")
+def test_tab_reaches_everything_once_and_in_the_order_one_reads(
+    qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    wrong: dict[str, object] = {}
+    # Walking through the parts would choose others, and the details would show other fields.
+    monkeypatch.setattr(Keyboard, "walk", lambda self, *, back=False: False)
+    monkeypatch.setattr(ReadOnlySheet, "_order", lambda self: ())
+    monkeypatch.setattr(OperatedSheet, "_order", lambda self: ())
+    monkeypatch.setattr(PracticeSheet, "_order", lambda self: ())
+
+    def see(name: str, window: QWidget) -> None:
+        window.activateWindow()
+        wanted = stops(window)
+        if not wanted or name == "search":
+            return  # the box of a search keeps Tab to itself: it takes what was found
+        start = next((each for each in wanted if not isinstance(each, SheetView)), wanted[0])
+        order = walk(start)
+        missed = set(wanted) - set(order)
+        back = against_reading(order)
+        same = [
+            f"{role_of(one).name} {name_of(one)!r} twice in one panel"
+            for (_, _, _), group in _alike(wanted).items()
+            for one in group[1:]
+        ]
+        if missed or back or same:
+            wrong[name] = {"missed": told(missed), "back": back, "same": same}
+
+    screens = Screens(qtbot, tmp_path, monkeypatch, see)
+    screens.appearances.apply()
+    screens.main(USUAL)
+    screens.learning(USUAL)
+    assert wrong == {}
+
+
+def _alike(widgets: list[QWidget]) -> dict[tuple[object, str, object], list[QWidget]]:
+    found: dict[tuple[object, str, object], list[QWidget]] = {}
+    for each in widgets:
+        found.setdefault((each.parentWidget(), name_of(each), role_of(each)), []).append(each)
+    return found
+
+
+def changed(one: QImage, other: QImage) -> int:
+    """How many px of two pictures of the same differ by so much contrast that it is seen."""
+    counts: Counter[tuple[int, int]] = Counter()
+    width, height = min(one.width(), other.width()), min(one.height(), other.height())
+    first, second = (_rows(each, width, height) for each in (one, other))
+    for before, after in zip(first, second, strict=True):
+        if before != after:
+            counts.update(pair for pair in zip(before, after, strict=True) if pair[0] != pair[1])
+    return sum(
+        count
+        for (before, after), count in counts.items()
+        if contrast(QColor(before), QColor(after)) >= LEAST_CONTRAST
+    )
+
+
+def _rows(image: QImage, width: int, height: int) -> list[list[int]]:
+    """The px of each row as numbers."""
+    plain = image.convertToFormat(QImage.Format.Format_RGB32)
+    line = plain.bytesPerLine() // 4
+    px = memoryview(plain.constBits()).cast("B").cast("I")
+    return [px[y * line : y * line + width].tolist() for y in range(height)]
+
+
+@pytest.mark.usefixtures("dressed")
+@pytest.mark.parametrize("appearance", THEMES)
+def test_what_has_the_focus_shows_it(
+    qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, appearance: Appearance
+) -> None:
+    kinds: dict[str, int] = {}
+
+    def see(name: str, window: QWidget) -> None:
+        window.activateWindow()
+        for each in stops(window):
+            kind = f"{type(each).__name__}, link: {each.property('link')}"
+            if kind not in kinds and name != "search":
+                kinds[kind] = _shown_by(each)
+
+    screens = Screens(qtbot, tmp_path, monkeypatch, see)
+    screens.appearances.choose(appearance)
+    screens.main(USUAL)
+    screens.learning(USUAL)
+    assert {kind: px for kind, px in kinds.items() if px < LEAST_PX} == {}
+    assert len(kinds) > 15
+
+
+def _shown_by(widget: QWidget) -> int:
+    widget.clearFocus()
+    before = widget.grab().toImage()
+    widget.setFocus(Qt.FocusReason.TabFocusReason)
+    QApplication.processEvents()
+    assert widget.hasFocus(), f"{name_of(widget)!r} does not take the focus"
+    after = widget.grab().toImage()
+    widget.clearFocus()
+    QApplication.processEvents()
+    return max(changed(before, after), changed(after, widget.grab().toImage()))

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, QSettings, Qt, QTimer, Signal
@@ -13,9 +12,10 @@ from PySide6.QtWidgets import QMainWindow, QWidget
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.about import about_box
 from circuitcheck.editor.actions import Actions
-from circuitcheck.editor.appearance import Appearance, Appearances
+from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.areas import Areas
 from circuitcheck.editor.bar import UNTITLED, Bar
+from circuitcheck.editor.choices import Choices
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.dropping import Dropping
 from circuitcheck.editor.editing import Editing
@@ -24,11 +24,11 @@ from circuitcheck.editor.file_menus import FileMenus
 from circuitcheck.editor.files import Files
 from circuitcheck.editor.handing_over import HandOver
 from circuitcheck.editor.history import new_ids
-from circuitcheck.editor.language import Language, choose, chosen
 from circuitcheck.editor.learning.lessons_menu import LessonsMenu
 from circuitcheck.editor.learning.practising import Practising
 from circuitcheck.editor.live import Live
 from circuitcheck.editor.operating.mode import Operate
+from circuitcheck.editor.outlining import Outlining
 from circuitcheck.editor.panels.subjects import in_order
 from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.reviewing import Reviewing
@@ -105,16 +105,12 @@ class MainWindow(QMainWindow):
     def _fill_menus(self) -> None:
         self._menus = FileMenus(self.files, self)
         self._window_menu = WindowMenu(self, [self.actions_.new_window, self.actions_.close_window])
-        outline = self._panes.dock.toggleViewAction()
-        outline.setText(tr("Out&line"))
-        outline.setShortcut("Ctrl+L")
-        outline.setStatusTip(tr("Every part, pipe and finding by its name, as a tree to walk along"))
-        outline.triggered.connect(self._focus_outline)
+        self._outlining = Outlining(self, self._panes)
         self.actions_.fill(
             self.menuBar(),
             recent=self._menus.recent,
             samples=self._menus.samples,
-            outline=outline,
+            outline=self._outlining.action,
             fill_in=self.tables.fill_in_action,
             counted=self.tables.counted_action,
             figures=self.live.figures_action,
@@ -157,8 +153,6 @@ class MainWindow(QMainWindow):
         self.findings.cure_wanted.connect(self._cure)
         self.findings.lesson_wanted.connect(self.lessons.open)
         self.document.cured.connect(self.findings.show_cures)
-        self.outline.selected.connect(self._selected_in_outline)
-        self.outline.finding_wanted.connect(self.findings.choose)
         self.bar.grade_wanted.connect(self._choose_first_of)
         self._appearances.theme_changed.connect(self._show_theme)
 
@@ -190,12 +184,7 @@ class MainWindow(QMainWindow):
         actions.give_to_sheet(self.sheet)
         for action in (actions.next_finding, actions.previous_finding, actions.leave_finding):
             action.setEnabled(False)
-        for appearance, action in actions.appearances.items():
-            action.setChecked(appearance is self._appearances.choice)
-            action.triggered.connect(self._choose_appearance)
-        for language, action in actions.languages.items():
-            action.setChecked(language is chosen(self._settings))
-            action.triggered.connect(partial(self._choose_language, language))
+        self._choices = Choices(self, actions, self._settings, self._appearances, self.status.show_hint)
 
     def _in_order(self) -> list[QWidget]:
         """The areas that the keyboard goes to one after another."""
@@ -275,11 +264,6 @@ class MainWindow(QMainWindow):
         if chosen:
             self.details_section.set_folded(False)
 
-    def _selected_in_outline(self, ids: frozenset[str]) -> None:
-        if ids != self.sheet.selected_ids():
-            self.sheet.select(ids)
-            self.sheet.bring_into_view(ids)
-
     def _show_part(self, id: str) -> None:
         self.sheet.select((id,))
         self.sheet.bring_into_view((id,))
@@ -332,23 +316,6 @@ class MainWindow(QMainWindow):
         self._panes.fold_shelf(strip=False)
         self.shelf.find_box.setFocus(Qt.FocusReason.ShortcutFocusReason)
         self.shelf.find_box.selectAll()
-
-    def _focus_outline(self, shown: bool) -> None:
-        """The keyboard goes along: into the outline when it opens, back to the sheet when it closes."""
-        if shown:
-            self._panes.widen_outline()
-        into = self.outline.tree if shown else self.sheet
-        into.setFocus(Qt.FocusReason.ShortcutFocusReason)
-
-    def _choose_appearance(self) -> None:
-        action = self.sender()
-        for appearance, each in self.actions_.appearances.items():
-            if each is action:
-                self._appearances.choose(Appearance(appearance))
-
-    def _choose_language(self, language: Language) -> None:
-        choose(self._settings, language)
-        self.status.show_hint(tr("The window speaks that language from the next start on."))
 
     def _show_theme(self, theme: Theme) -> None:
         self._panes.set_theme(theme)

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import gc
-from collections.abc import Iterator, Mapping
-from contextlib import contextmanager
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from circuitcheck.checks.answering import Answer, answer
@@ -13,6 +11,7 @@ from circuitcheck.checks.catalogue import checks
 from circuitcheck.drawing.fields import RULE_BOOKS
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, NameTuple
+from circuitcheck.garbage import no_collection
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,20 +45,6 @@ def answers_of(case: Case) -> dict[str, Answer]:
     """What every check answers, by its name."""
     with no_collection():
         return {name: answer(check, case) for name, check in checks().items()}
-
-
-@contextmanager
-def no_collection() -> Iterator[None]:
-    """While a drawing is judged Python looks for no garbage: what is built lives until the end, and to look
-    through it again and again takes a third of the time. Threads may do this at the same time; the last
-    that found it on puts it on again."""
-    was_on = gc.isenabled()
-    gc.disable()
-    try:
-        yield
-    finally:
-        if was_on:
-            gc.enable()
 
 
 def analysis_of(case: Case, answers: dict[str, Answer], taken: NameTuple | None = None) -> Analysis:

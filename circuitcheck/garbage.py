@@ -1,4 +1,4 @@
-"""When Python looks for garbage: not while much is built that stays."""
+"""When Python looks for garbage: not while much is built."""
 
 from __future__ import annotations
 
@@ -8,20 +8,28 @@ from contextlib import contextmanager
 
 
 @contextmanager
-def building_to_stay() -> Iterator[None]:
-    """While thousands of things are built that will stay Python looks for no garbage: there is none, and to
-    look for it again and again takes as long as the building.
-
-    What was built goes to the oldest generation unlooked at. Where the program keeps things frozen they
-    stay so. Threads may do this at the same time; the last that found it on puts it on again.
-    """
+def no_collection() -> Iterator[None]:
+    """Meanwhile Python looks for no garbage: what is built lives until the end, and to look through it again
+    and again takes a third of the time of judging a drawing, and half that of building a sheet. Threads may do this
+    at the same time; the last that found it on puts it on again."""
     was_on = gc.isenabled()
     gc.disable()
     try:
         yield
     finally:
         if was_on:
-            if gc.get_freeze_count() == 0:
+            gc.enable()
+
+
+@contextmanager
+def building_to_stay() -> Iterator[None]:
+    """The same, and what was built goes to the oldest generation unlooked at. Where the program keeps things
+    frozen they stay so."""
+    was_on = gc.isenabled()
+    with no_collection():
+        try:
+            yield
+        finally:
+            if was_on and gc.get_freeze_count() == 0:
                 gc.freeze()
                 gc.unfreeze()
-            gc.enable()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Protocol
 
 from PySide6.QtCore import QObject
@@ -33,10 +34,16 @@ class LearnWindow(Protocol):
 
 
 class Entry(QObject):
-    """Holds the action and, once it is wanted, the window. Call `close` at the end."""
+    """Holds the action and, once it is wanted, the window. Call `close` at the end.
 
-    def __init__(self, window: QMainWindow, text: str, key: str, hint: str) -> None:
+    What the window needs is read only in `make`: nobody else waits for it.
+    """
+
+    def __init__(
+        self, window: QMainWindow, text: str, key: str, hint: str, make: Callable[[Theme], LearnWindow]
+    ) -> None:
         super().__init__(window)
+        self._make_window = make
         self._window = window
         self._theme: Theme | None = None
         self._made: LearnWindow | None = None
@@ -46,10 +53,6 @@ class Entry(QObject):
         plain.set_tip(self.action, hint)
         self.action.triggered.connect(lambda: self.bring_up())
         learn_menu(window).addAction(self.action)
-
-    def _make(self, theme: Theme) -> LearnWindow:
-        """The window. What it needs is read only here: nobody else waits for it."""
-        raise NotImplementedError
 
     def set_theme(self, theme: Theme) -> None:
         """Show everything in other colours."""
@@ -62,7 +65,7 @@ class Entry(QObject):
         if self._theme is None:
             return False
         if self._made is None:
-            self._made = self._make(self._theme)
+            self._made = self._make_window(self._theme)
         self._made.show()
         self._made.activateWindow()
         return True

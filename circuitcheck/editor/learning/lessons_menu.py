@@ -24,6 +24,7 @@ class LessonsMenu(Entry):
             tr("&Lessons…"),
             "Ctrl+Shift+E",
             tr("Each danger and fault on a small drawing to operate"),
+            self._make,
         )
         self._settings = settings
         self.lessons: LessonsWindow | None = None

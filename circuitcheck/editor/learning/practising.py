@@ -22,7 +22,7 @@ class Practising(Entry):
 
     def __init__(self, window: QMainWindow) -> None:
         hint = tr("Find faults that were put into sound drawings")
-        super().__init__(window, tr("&Practice…"), "Ctrl+Shift+P", hint)
+        super().__init__(window, tr("&Practice…"), "Ctrl+Shift+P", hint, self._make)
         self.practice: PracticeWindow | None = None
 
     def _make(self, theme: Theme) -> PracticeWindow:

@@ -118,22 +118,14 @@ def pipe(
     loss_factor: float = 0.0,
 ) -> Link:
     """A pipe with the loss factors of its fittings added up."""
-    diameter_m = max(diameter_m, LEAST_DIAMETER_M)
     fittings = 0.0
     if loss_factor:
-        fittings = min(
-            loss_factor * density_kg_m3 / 2 / (pi * diameter_m**2 / 4) ** 2, kv_quadratic(LEAST_KV_M3H)
-        )
+        fittings = loss_factor * density_kg_m3 / 2 / (pi * diameter_m**2 / 4) ** 2
     return Link(a, b, length_m, diameter_m, roughness_m, fittings)
 
 
-LEAST_DIAMETER_M = 1e-6
-"""A hair is fifty times as wide. What is narrower lets nothing through that can be measured."""
 LEAST_KV_M3H = 1e-9
-"""What lets less through is shut for all that can be measured; the square of far less is no number."""
-
-LEAST_FLOW_M3_S = LEAST_KV_M3H / 3600
-"""A pump that moves no more than this moves nothing that can be measured."""
+"""A valve that lets less through is shut for all that can be measured; the square of far less is no number."""
 
 
 def kv_quadratic(kv_m3h: float) -> float:
@@ -143,5 +135,4 @@ def kv_quadratic(kv_m3h: float) -> float:
 
 def pump(a: int, b: int, *, shut_off_pa: float, maximum_flow_m3_s: float) -> Link:
     """A pump from its inlet a to its outlet b, by the parabola through its shut-off head and its most flow."""
-    most_m3_s = max(maximum_flow_m3_s, LEAST_FLOW_M3_S)
-    return Link(a, b, head_pa=shut_off_pa, pump_quadratic=shut_off_pa / most_m3_s**2)
+    return Link(a, b, head_pa=shut_off_pa, pump_quadratic=shut_off_pa / maximum_flow_m3_s**2)

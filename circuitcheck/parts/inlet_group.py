@@ -27,9 +27,22 @@ KIND = Kind(
         Port("relief", (1, 1), (0, 1)),
     ),
     own_fields=(
-        number("set_pressure_bar", "Reduces to", "bar", above=0),
+        number(
+            "set_pressure_bar",
+            "Reduces to",
+            "bar",
+            above=0,
+            help="The pressure to which the group's reducing valve brings the main.",
+        ),
         number("relief_pressure_bar", "Relief set at", "bar", above=0),
-        number("outlet_size_mm", "Relief outlet", "mm", default=15, above=0),
+        number(
+            "outlet_size_mm",
+            "Relief outlet",
+            "mm",
+            default=15,
+            above=0,
+            help="The bore of the outlet of the group's relief valve.",
+        ),
     ),
     passages=passages(
         Passage("in", "balanced_cold", way=Way.REDUCING),

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import Enum, StrEnum
 from typing import Any
 
-from circuitcheck.parts.field_help import help_for
+from circuitcheck.parts.field_help import FIELD_HELP
 from circuitcheck.told import a_word
 
 Data = Mapping[str, Any]
@@ -156,7 +156,7 @@ class Field:
 
     def __post_init__(self) -> None:
         if not self.help:
-            object.__setattr__(self, "help", help_for(self.name, self.label))
+            object.__setattr__(self, "help", FIELD_HELP.get(self.name, ""))
         # Put into sentences, these are told along when the sentence is told in another language.
         for name in ("label", "help"):
             object.__setattr__(self, name, a_word(getattr(self, name)))

@@ -587,6 +587,11 @@
 <translation>Nichts gefunden</translation>
 </message>
 <message>
+<source>The window speaks that language from the next start on.</source>
+<extracomment>window</extracomment>
+<translation>Das Fenster spricht diese Sprache vom nächsten Start an.</translation>
+</message>
+<message>
 <source>There is nothing on the clipboard that can be put into a drawing.</source>
 <extracomment>window</extracomment>
 <translation>In der Zwischenablage ist nichts, was in eine Zeichnung eingefügt werden kann.</translation>
@@ -2972,6 +2977,16 @@
 <translation>Rohr</translation>
 </message>
 <message>
+<source>Out&amp;line</source>
+<extracomment>window</extracomment>
+<translation>&amp;Gliederung</translation>
+</message>
+<message>
+<source>Every part, pipe and finding by its name, as a tree to walk along</source>
+<extracomment>window</extracomment>
+<translation>Jedes Bauteil, jedes Rohr und jeder Befund mit Namen, als Baum zum Entlanggehen</translation>
+</message>
+<message>
 <source>{label}: why it was refused</source>
 <extracomment>window/panels</extracomment>
 <translation>{label}: warum der Wert abgelehnt wurde</translation>
@@ -4407,16 +4422,6 @@
 <translation>Wie viele von jedem Bauteil, und Rohr nach Größe, zum Kopieren oder Speichern als Tabelle</translation>
 </message>
 <message>
-<source>Out&amp;line</source>
-<extracomment>window</extracomment>
-<translation>&amp;Gliederung</translation>
-</message>
-<message>
-<source>Every part, pipe and finding by its name, as a tree to walk along</source>
-<extracomment>window</extracomment>
-<translation>Jedes Bauteil, jedes Rohr und jeder Befund mit Namen, als Baum zum Entlanggehen</translation>
-</message>
-<message>
 <source>put it right</source>
 <extracomment>window</extracomment>
 <translation>Befund beheben</translation>
@@ -4445,11 +4450,6 @@
 <source>Finding {index} of {count}.  F8 next, Shift F8 back, Escape leaves it.</source>
 <extracomment>window</extracomment>
 <translation>Befund {index} von {count}.  F8 weiter, Umschalt+F8 zurück, Esc verlässt ihn.</translation>
-</message>
-<message>
-<source>The window speaks that language from the next start on.</source>
-<extracomment>window</extracomment>
-<translation>Das Fenster spricht diese Sprache vom nächsten Start an.</translation>
 </message>
 <message>
 <source>Unsaved work is not kept safe: {reason}.</source>

@@ -49,10 +49,14 @@ def answer(check: Check, case: Case) -> Answer:
     except NoRuleError as error:
         return Answer((), "not judged", why=str(error))
     except TooLargeError:
-        return Answer((_beyond_the_bound(check),), "not judged", why=a_word("the ways are too many to prove"))
+        return _not_tried(
+            check, "{title}? The ways are too many to prove.", a_word("the ways are too many to prove")
+        )
     except CrowdedError:
-        return Answer(
-            (_too_crowded(check),), "not judged", why=a_word("too much lies in one place on the sheet")
+        return _not_tried(
+            check,
+            "{title}? So many parts or pipes lie in one place on the sheet that it cannot be told; lay them out.",
+            a_word("too much lies in one place on the sheet"),
         )
     except Exception as error:
         return Answer(
@@ -83,24 +87,11 @@ def _why(verdict: Verdict) -> str:
     return worded("not known: {shown}", shown=shown)
 
 
-def _beyond_the_bound(check: Check) -> Finding:
-    return Finding(
-        check.name,
-        Grade.UNANSWERED,
-        Says("{title}? The ways are too many to prove.", {"title": a_word(check.lesson.title)}),
-        would_be=Grade.DANGER,
-    )
-
-
-def _too_crowded(check: Check) -> Finding:
-    return Finding(
-        check.name,
-        Grade.UNANSWERED,
-        Says(
-            "{title}? So many parts or pipes lie in one place on the sheet that it cannot be told; lay them out.",
-            {"title": check.lesson.title},
-        ),
-        would_be=Grade.DANGER,
+def _not_tried(check: Check, template: str, why: str) -> Answer:
+    """Nothing is known, because to find it out would take too long."""
+    says = Says(template, {"title": a_word(check.lesson.title)})
+    return Answer(
+        (Finding(check.name, Grade.UNANSWERED, says, would_be=Grade.DANGER),), "not judged", why=why
     )
 
 

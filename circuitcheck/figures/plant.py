@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Callable, Iterable, Set
 from functools import cached_property
 from typing import TYPE_CHECKING, Any, Self, TypeVar
@@ -32,9 +33,6 @@ _LeftOut = tuple[str, list[int]]
 
 _DESIGN = {field.name: field for field in DESIGN_FIELDS}
 _PIPE = {field.name: field for field in PIPE_FIELDS}
-
-FEW_BODIES = 8
-"""Where verdicts rest on no more bodies of water than this, each is looked for by itself."""
 
 
 class Plant:
@@ -205,10 +203,7 @@ class Plant:
         if ("water", body) in self._rested:
             return
         self._rested.add(("water", body))
-        if len(self._rested) <= FEW_BODIES:
-            self._take_on(self._circulation_defaults, self.bodies.by_node, {body})
-            return
-        for text, owners in self._circulation_by_body.get(body, {}).items():
+        for text, owners in self._circulation_defaults.get(body, {}).items():
             self._taken.setdefault(text, {}).update(owners)
 
     @cached_property
@@ -216,18 +211,22 @@ class Plant:
         return self._left_out(changes_pressure)
 
     @cached_property
-    def _circulation_defaults(self) -> tuple[_LeftOut, ...]:
-        return self._left_out(changes_circulation)
-
-    @cached_property
-    def _circulation_by_body(self) -> dict[int, dict[str, dict[str, None]]]:
-        """The same for each body of water: of many bodies nobody looks through all parts for each."""
+    def _circulation_defaults(self) -> dict[int, dict[str, dict[str, None]]]:
+        """For each body of water the defaults left out there, as they are told, with the parts that do."""
         ports, body_of = self.circuit.ports, self.bodies.by_node
-        found: dict[int, dict[str, dict[str, None]]] = {}
-        for text, alike in self._circulation_defaults:
+        ids, first, at = ports.ids, ports.first, ports.at
+        found: defaultdict[int, dict[str, dict[str, None]]] = defaultdict(dict)
+        for text, alike in self._left_out(changes_circulation):
+            count = ports.plans[alike[0]].port_count
+            last, owners = -1, dict[str, None]()
             for place in alike:
-                for body in {body_of[node] for node in ports.nodes(place) if node >= 0}:
-                    found.setdefault(body, {}).setdefault(text, {})[ports.ids[place]] = None
+                base = first[place]
+                for node in at[base : base + count]:
+                    if node >= 0:
+                        body = body_of[node]
+                        if body != last:
+                            last, owners = body, found[body].setdefault(text, {})
+                        owners[ids[place]] = None
         return found
 
     def _left_out(self, matters: Callable[[Kind, str], bool]) -> tuple[_LeftOut, ...]:

@@ -87,15 +87,28 @@ def home_of(case: Case, valve: Placed) -> Home:
     """The store's port that a relief valve is nearest to, by whatever pipes and parts lie between."""
     if valve.device.built_in:
         return Home(valve.part, valve.device.port)
-    stores = {place.part for place in case.circuit.devices(Role.STORES_AT_MAINS_PRESSURE)}
+    homes: dict[Joint, Home] = case.kept("homes of relief valves", dict)
+    inlet = Joint(valve.part, valve.device.port)
+    if inlet not in homes:
+        homes[inlet] = _nearest_home(case, inlet)
+    return homes[inlet]
+
+
+def _nearest_home(case: Case, valve: Joint) -> Home:
+    ports = case.kept("ports of stores", lambda: _ports_of_stores(case))
 
     def outside(part: str, passage: Passage, forward: bool) -> bool:
-        return part not in stores
+        return part not in ports
 
-    found = walk(case.circuit, [Joint(valve.part, valve.device.port)], outside)
-    at = [joint for store in stores for joint in store_ports(case, store) if joint in found.steps]
+    found = walk(case.circuit, [valve], outside)
+    at = [joint for joint in found.steps if joint in ports.get(joint.part, ())]
     nearest = min(at, key=lambda joint: (found.steps[joint], joint.port != RELIEF_PORT, joint), default=None)
     return Home() if nearest is None else Home(*nearest)
+
+
+def _ports_of_stores(case: Case) -> dict[str, tuple[Joint, ...]]:
+    stores = case.circuit.devices(Role.STORES_AT_MAINS_PRESSURE)
+    return {place.part: store_ports(case, place.part) for place in stores}
 
 
 def above_exempt(case: Case, store: str) -> bool | None:

@@ -8,7 +8,7 @@ from functools import cached_property
 from circuitcheck.circuit.bodies import Bodies
 from circuitcheck.circuit.joining import Circuit, Placed
 from circuitcheck.circuit.supplies import Supplies
-from circuitcheck.circuit.waterways import Step
+from circuitcheck.circuit.waterways import Passes, Step
 from circuitcheck.drawing.value import Control, Joint
 from circuitcheck.parts.kind import Role
 
@@ -23,6 +23,7 @@ class CoilHeat:
         self.circuit = circuit
         self.bodies = bodies
         self._ways = Supplies(circuit, bodies)
+        self._stopped_by: dict[str, tuple[Control, ...]] = {}
 
     @cached_property
     def _coils(self) -> dict[str, Placed]:
@@ -45,11 +46,23 @@ class CoilHeat:
         """The store thermostats that stop a heat source's way to the store when they act."""
         if not self._thermostats:
             return ()
-        reaching = [each for each in self._ways_in(store) if self._reaches(*each, NOTHING)]
+        known = self._stopped_by.get(store)
+        if known is None:
+            known = self._stopped_by[store] = self._found_thermostats(store)
+        return known
+
+    def _found_thermostats(self, store: str) -> tuple[Control, ...]:
+        # What a thermostat of another house acts on is nowhere on the way, and need not be tried.
+        reaching = [
+            (each, self._on_the_way(*each)) for each in self._ways_in(store) if self._reaches(*each, NOTHING)
+        ]
         return tuple(
             control
             for control in self._thermostats
-            if any(not self._reaches(*each, frozenset(control.acts_on)) for each in reaching)
+            if any(
+                not parts.isdisjoint(control.acts_on) and not self._reaches(*each, frozenset(control.acts_on))
+                for each, parts in reaching
+            )
         )
 
     def unstopped(self, store: str) -> tuple[str, ...]:
@@ -124,6 +137,25 @@ class CoilHeat:
         no part of `without`. It goes through pumps and one-way passages in their direction only."""
         if heat in without:
             return False
+        passes = self._passing(heat, ends, without)
+        leaves, enters = self._ends_of_heat(heat)
+        out = self._ways.walk(leaves, passes)
+        for last in ends:
+            if any(first in out for first in ends if first != last):
+                back = self._ways.walk([last], passes)
+                if any(port in back for port in enters):
+                    return True
+        return False
+
+    def _on_the_way(self, heat: str, ends: tuple[Joint, ...]) -> frozenset[str]:
+        """Every part that water could meet between the heat source and these ends, there and back: no other
+        can stop it."""
+        passes = self._passing(heat, ends, NOTHING)
+        met = [self._ways.walk(starts, passes) for starts in (self._ends_of_heat(heat)[0], ends)]
+        return frozenset((heat, *(joint.part for each in met for joint in each)))
+
+    @staticmethod
+    def _passing(heat: str, ends: tuple[Joint, ...], without: frozenset[str]) -> Passes:
         between = frozenset(ends)
 
         def passes(step: Step) -> bool:
@@ -134,14 +166,7 @@ class CoilHeat:
             part = step.start.part
             return part not in without and part != heat and not {step.start, step.finish} <= between
 
-        leaves, enters = self._ends_of_heat(heat)
-        out = self._ways.walk(leaves, passes)
-        for last in ends:
-            if any(first in out for first in ends if first != last):
-                back = self._ways.walk([last], passes)
-                if any(port in back for port in enters):
-                    return True
-        return False
+        return passes
 
     def _ends_of_heat(self, heat: str) -> tuple[tuple[Joint, ...], tuple[Joint, ...]]:
         """The ports that warm water leaves by, and those it comes back to."""

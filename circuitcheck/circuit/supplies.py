@@ -197,6 +197,11 @@ class Supplies(Waterways):
 
         return self._through_stores(starts, passes)
 
+    @cached_property
+    def from_mains(self) -> CameBy:
+        """Every port that the water of any main reaches when it is drawn."""
+        return self.mains_water(self.mains)
+
     def _through_stores(self, starts: Iterable[Joint], passes: Passes) -> CameBy:
         """A walk that leaves no store by its cold inlet: entered by any port, it is left by another."""
         came: dict[Joint, Step | None] = dict.fromkeys(starts)

@@ -38,13 +38,18 @@ def judge(case: Case) -> Verdict:
     findings: list[Finding] = []
     sound = 0
     waters = store_waters(case)
-    by_temperature = {place.part: place for water in waters for place in water.temperature_reliefs}
+    by_temperature: dict[str, Placed] = {}
+    stores: dict[str, list[str]] = {}
+    for water in waters:
+        for place in water.temperature_reliefs:
+            by_temperature[place.part] = place
+            stores.setdefault(place.part, []).append(water.store)
     by_pressure = {
         place.part: place for water in waters for place in water.reached(Role.RELIEVES_BY_PRESSURE)
     }
     for valve in by_temperature.values():
         if not is_set_in_the_store(valve):
-            told = _temperature_relief(case, valve, waters)
+            told = _temperature_relief(case, valve, stores[valve.part], waters)
             findings += told or ()
             sound += told == []
     for valve in by_pressure.values():
@@ -55,9 +60,10 @@ def judge(case: Case) -> Verdict:
     return Verdict(tuple(findings), sound)
 
 
-def _temperature_relief(case: Case, valve: Placed, waters: tuple[StoreWater, ...]) -> list[Finding] | None:
+def _temperature_relief(
+    case: Case, valve: Placed, stores: list[str], waters: tuple[StoreWater, ...]
+) -> list[Finding] | None:
     """What is wrong with it; None where only small stores have it, which are outside its rule."""
-    stores = [water.store for water in waters if valve in water.temperature_reliefs]
     sizes = {store: above_exempt(case, store) for store in stores}
     if all(above is False for above in sizes.values()):
         return None

@@ -70,7 +70,7 @@ def _behind_check(case: Case, ways: Supplies, inlet: Joint, unchecked: CameBy) -
     if any(joint in unchecked for joint in between):
         return None
     # No main reaches it but through a check valve, though a reducing valve may stand after that.
-    if inlet not in ways.mains_water(ways.mains):
+    if inlet not in ways.from_mains:
         return None
     return ways.walk([inlet], ways.drawn_outside)
 

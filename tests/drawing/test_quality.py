@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from functools import cache
+from itertools import pairwise
 
 import pytest
 
 from circuitcheck.drawing.routing import routes
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.geometry import Point
 from circuitcheck.picture.marks import SQUARE_PX, Fill, extent
 from circuitcheck.sheet.layout import Layout
 from circuitcheck.sheet.pictures import Pictures
@@ -45,6 +47,16 @@ def _of(group: str) -> Iterator[tuple[str, Drawing]]:
 
 
 GROUPS = ("as shipped", "without corners", "shaken", "random")
+
+
+@pytest.mark.parametrize("group", GROUPS)
+def test_every_pipe_that_the_program_routes_runs_square(group: str) -> None:
+    # What runs at a slant is in none of the measures below.
+    for name, drawn, lines, _ in laid(group):
+        assert set(lines) == {id for id, pipe in drawn.pipes.items() if all(map(drawn.end_at, pipe.ends))}
+        for id, line in lines.items():
+            if drawn.pipes[id].via is None:
+                assert all(a.x == b.x or a.y == b.y for a, b in pairwise(line)), (name, id)
 
 
 @pytest.mark.parametrize("group", GROUPS)
@@ -134,3 +146,20 @@ def test_every_joint_of_three_pipes_has_a_dot() -> None:
             )
             assert ((left + right) / 2, (top + low) / 2) == pytest.approx((x, y)), (name, tee.id)
             assert right - left >= 6
+
+
+def test_the_measures_see_what_is_wrong() -> None:
+    _, drawn = next(shipped())
+    part = next(each for each in drawn.components.values() if (box := each.box()) and box[2] - box[0] > 1)
+    left, top, right, low = part.box() or (0.0, 0.0, 0.0, 0.0)
+    middle = (top + low) / 2
+    one, other, third = list(drawn.pipes)[:3]
+    lines = {
+        one: (Point(left - 3, middle), Point(right + 3, middle)),
+        other: (Point(left, middle + 0.5), Point(right, middle + 0.5)),
+        third: (Point(left - 2, middle), Point(left - 1, middle)),
+    }
+    found = measured(drawn, lines)
+    assert (one, part.id) in found.run_overs
+    assert found.too_close == [(one, other, 0.5)]
+    assert found.overlaps == [(one, third)]

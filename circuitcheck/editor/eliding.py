@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from html import escape
-
 from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QHelpEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import (
@@ -16,6 +14,8 @@ from PySide6.QtWidgets import (
     QToolTip,
     QWidget,
 )
+
+from circuitcheck.editor.tips import tip_text
 
 LEAST_LETTERS = 4
 """How many letters stay at the least, before the …."""
@@ -43,11 +43,7 @@ class ElidedButton(QToolButton):
 
     def event(self, event: QEvent) -> bool:
         """Words that are cut are told whole, where there is no other tooltip."""
-        if isinstance(event, QHelpEvent) and event.type() is QEvent.Type.ToolTip and not self.toolTip():
-            if self.is_cut:
-                _tell(event, self._words(), self)
-            return True
-        return super().event(event)
+        return _told_whole(event, self, self._words() if self.is_cut else "") or super().event(event)
 
     @property
     def is_cut(self) -> bool:
@@ -80,12 +76,8 @@ class ElidedLabel(QLabel):
         return QSize(whole.width() - words + least_width(self, self.text()), whole.height())
 
     def event(self, event: QEvent) -> bool:
-        """Words that are cut are told whole."""
-        if isinstance(event, QHelpEvent) and event.type() is QEvent.Type.ToolTip and not self.toolTip():
-            if self.is_cut:
-                _tell(event, self.text(), self)
-            return True
-        return super().event(event)
+        """Words that are cut are told whole, where there is no other tooltip."""
+        return _told_whole(event, self, self.text() if self.is_cut else "") or super().event(event)
 
     @property
     def is_cut(self) -> bool:
@@ -105,6 +97,10 @@ class ElidedLabel(QLabel):
         painter.end()
 
 
-def _tell(event: QHelpEvent, words: str, widget: QWidget) -> None:
-    # Never markup: the words may come from a file.
-    QToolTip.showText(event.globalPos(), f"<qt>{escape(words)}</qt>", widget)
+def _told_whole(event: QEvent, widget: QWidget, cut: str) -> bool:
+    """Whether the event asks for a tooltip and the widget has none of its own: then `cut` is told, if anything is."""
+    if not isinstance(event, QHelpEvent) or event.type() is not QEvent.Type.ToolTip or widget.toolTip():
+        return False
+    if cut:
+        QToolTip.showText(event.globalPos(), tip_text(cut), widget)
+    return True

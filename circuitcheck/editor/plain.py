@@ -6,7 +6,6 @@ Qt guesses whether a text is rich and would then load what it names; a text from
 from __future__ import annotations
 
 from collections.abc import Callable
-from html import escape
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction
@@ -14,6 +13,7 @@ from PySide6.QtWidgets import QLabel, QMessageBox, QToolButton, QTreeWidgetItem,
 
 from circuitcheck.editor.eliding import ElidedButton, ElidedLabel
 from circuitcheck.editor.fonts import scaled
+from circuitcheck.editor.tips import tip_text as tip_text
 from circuitcheck.editor.translating import shown_told
 
 SIZES: dict[str, tuple[float, bool]] = {
@@ -55,11 +55,6 @@ def link(text: str, does: Callable[[], object]) -> QToolButton:
     made.setText(action_text(text))
     made.clicked.connect(does)
     return made
-
-
-def tip_text(text: str) -> str:
-    """A text as a tooltip that shows it as it is."""
-    return f"<qt>{escape(shown_told(text))}</qt>" if text else ""
 
 
 def set_tip(thing: QWidget | QAction, text: str) -> None:

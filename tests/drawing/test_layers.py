@@ -13,8 +13,8 @@ from circuitcheck.drawing.arranging import move
 from circuitcheck.drawing.layers import FEW, MOST_OWN, Layers, carried_on, may_differ
 from circuitcheck.drawing.routing import Routes, routes
 from circuitcheck.drawing.value import Drawing
+from tests.drawing.laid import without_corners
 from tests.drawing.layouts import LAYOUTS
-from tests.drawing.test_moved_about import free_lines
 
 KEYS = st.integers(0, 7)
 STEPS = st.lists(st.tuples(st.sampled_from(("put", "take", "copy")), KEYS, st.integers(1, 9)))
@@ -99,7 +99,7 @@ def test_lines_are_the_same_by_layers(layout: Callable[[], Drawing], monkeypatch
     found = []
     for few in (10**6, 0):
         monkeypatch.setattr("circuitcheck.drawing.layers.FEW", few)
-        chance, drawn = Random(1), free_lines(layout())
+        chance, drawn = Random(1), without_corners(layout())
         lines: Routes | None = None
         for step in range(8):
             before, lines = lines, routes(drawn, lines)

@@ -8102,9 +8102,19 @@
 <translation>nicht beurteilt</translation>
 </message>
 <message>
+<source>{title}? The ways are too many to prove.</source>
+<extracomment>checks</extracomment>
+<translation>{title}? Die Wege sind zu viele für einen Nachweis.</translation>
+</message>
+<message>
 <source>the ways are too many to prove</source>
 <extracomment>checks</extracomment>
 <translation>die Wege sind zu viele für einen Nachweis</translation>
+</message>
+<message>
+<source>{title}? So many parts or pipes lie in one place on the sheet that it cannot be told; lay them out.</source>
+<extracomment>checks</extracomment>
+<translation>{title}? Auf dem Blatt liegen so viele Teile oder Leitungen an einer Stelle, dass es sich nicht sagen lässt; bitte auseinanderlegen.</translation>
 </message>
 <message>
 <source>too much lies in one place on the sheet</source>
@@ -8125,16 +8135,6 @@
 <source>not known: {shown}</source>
 <extracomment>checks</extracomment>
 <translation>nicht bekannt: {shown}</translation>
-</message>
-<message>
-<source>{title}? The ways are too many to prove.</source>
-<extracomment>checks</extracomment>
-<translation>{title}? Die Wege sind zu viele für einen Nachweis.</translation>
-</message>
-<message>
-<source>{title}? So many parts or pipes lie in one place on the sheet that it cannot be told; lay them out.</source>
-<extracomment>checks</extracomment>
-<translation>{title}? Auf dem Blatt liegen so viele Teile oder Leitungen an einer Stelle, dass es sich nicht sagen lässt; bitte auseinanderlegen.</translation>
 </message>
 <message>
 <source>This check failed inside the program and has judged nothing: {error}.</source>

@@ -37,6 +37,9 @@ NAME = "air-vent-absent"
 LEVEL_WITHIN_M = 0.005
 """Parts whose heights differ by no more stand level: heights are given in centimetres at best."""
 
+_LETS_OUT, _PASSED_OVER = 1, 2
+"""How a part stands that is not to be judged itself: it lets air out, or is beside nothing."""
+
 LETS_OUT = (Role.LETS_AIR_OUT, Role.EMITS, Role.VENTS, Role.FEEDS, Role.DRAWS)
 
 
@@ -130,7 +133,7 @@ class _Water:
         if self.case.heights.is_told:
             high = self._high(body)
             groups = (group for parts, unknown in high if unknown for group in (parts, unknown))
-            unsure = list(chain.from_iterable(groups))
+            unsure = list(dict.fromkeys(chain.from_iterable(groups)))
         else:
             high, unsure = self._nothing_told(body)
         findings = [self._advice(each.parts) for each in high if not each.unknown]
@@ -169,29 +172,25 @@ class _Water:
         each part may be high, and what it is joined to as well. Drawings begin so, and the largest most of
         all: hence by the parts' places, and not by their names."""
         ports = self.case.circuit.ports
-        ids, sides = ports.ids, ports.sides
-        beside: dict[int, list[int]] = defaultdict(list)
+        ids, sides, place = ports.ids, ports.sides, ports.place
+        standing = bytearray(len(ids) + 1)
+        standing[-1] = _PASSED_OVER  # a free end, which like a spur is beside nothing
+        for part in self.lets_out:
+            standing[place[part]] = _LETS_OUT
+        for part in self.left_out:
+            standing[place[part]] = _PASSED_OVER
+        alone: list[int] = []
+        unsure: list[int] = []
         for stretch in stretches(self.case):
             for pipe in stretch.pipes if stretch.body == body else ():
                 one, two = sides[2 * pipe], sides[2 * pipe + 1]
-                beside[one].append(two)
-                beside[two].append(one)
-        passed_over = {ports.place[part] for part in self.left_out}
-        passed_over.add(-1)  # a free end, which like a spur is beside nothing
-        nothing_there = passed_over | {ports.place[part] for part in self.lets_out}
-        high: list[_High] = []
-        unsure: dict[int, None] = {}
-        for here, others in beside.items():
-            if here in nothing_there:
-                continue
-            is_alone = True
-            for there in others:
-                if there != here and there not in passed_over:
-                    is_alone = False
-                    unsure[here] = unsure[there] = None
-            if is_alone:
-                high.append(_High((ids[here],), ()))
-        return high, [ids[place] for place in unsure]
+                if standing[one] == _PASSED_OVER or standing[two] == _PASSED_OVER or one == two:
+                    alone += (one, two)
+                elif not (standing[one] and standing[two]):
+                    unsure += (one, two)
+        beside = dict.fromkeys(unsure)
+        high = [part for part in dict.fromkeys(alone) if not standing[part] and part not in beside]
+        return [_High((ids[part],), ()) for part in high], [ids[part] for part in beside]
 
     def _advice(self, group: tuple[str, ...]) -> Finding:
         drawing, heights = self.case.drawing, self.case.heights
@@ -220,10 +219,10 @@ class _Water:
 
     def _unanswered(self, body: int, unsure: list[str]) -> Finding:
         heater = heater_of(self.case, body)
-        heights, parts = self.case.heights, dict.fromkeys(unsure)
+        heights = self.case.heights
         # Where no height is told at all there is nothing to look for a shorter way to say it in.
         missing: NameTuple = (
-            heights.missing_for(parts) if heights.is_told else names((tuple(parts), (".height_m",)))
+            heights.missing_for(unsure) if heights.is_told else names((tuple(unsure), (".height_m",)))
         )
         says = Says(
             "Whether air can get out at the high points of {thing}'s water rests on what is not known: {missing}.",

@@ -7,9 +7,9 @@ from collections.abc import Iterable, Sequence
 from operator import is_not, itemgetter
 
 from circuitcheck.checks.case import Case
-from circuitcheck.drawing.value import Component, Drawing
+from circuitcheck.drawing.value import Component, Drawing, english_names
 from circuitcheck.finding import MANY, Names, NameTuple, joined
-from circuitcheck.told import listed, spoken, strung, told_number, upper, worded
+from circuitcheck.told import Told, in_tongue, listed, spoken, strung, told_number, upper, worded
 
 __all__ = [
     "each_once",
@@ -39,11 +39,11 @@ def named_again(case: Case, parts: tuple[str, ...]) -> str:
     kept: dict[tuple[str, ...], tuple[list[Component], list[str]]] = case.circuit.keep(__name__, dict)
     now = itemgetter(*parts)(components)
     if parts not in kept:
-        kept[parts] = list(now), case.drawing.names(parts)
+        kept[parts] = list(now), english_names(now)
     were, texts = kept[parts]
     for place in itertools.compress(range(len(now)), map(is_not, were, now)):
-        were[place], texts[place] = now[place], now[place].name
-    return listed(texts)
+        were[place], (texts[place],) = now[place], english_names((now[place],))
+    return Told(listed(texts), lambda tongue: str(in_tongue(listed(part.name for part in now), tongue)))
 
 
 def valve(drawing: Drawing, entry: str) -> str:

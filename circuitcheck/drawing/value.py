@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, fields
 from functools import cache, cached_property
-from operator import itemgetter
 from types import MappingProxyType
 from typing import Any, NamedTuple, TypeVar, cast
 
@@ -88,6 +87,12 @@ class Component:
 def _by_kind(thing: Component | Control) -> str:
     kind, id = thing.kind, thing.id
     return Told(f"{_called(kind)} {id}", lambda tongue: f"{tongue.lower(tongue.text(kind.title))} {id}")
+
+
+def english_names(parts: Iterable[Component]) -> list[str]:
+    """What to call each of these in English alone: for thousands of parts, that are seldom told in another
+    language."""
+    return [part.label or f"{_called(part.kind)} {part.id}" for part in parts]
 
 
 @cache
@@ -236,14 +241,8 @@ class Drawing:
         return end
 
     def names(self, ids: Sequence[str]) -> list[str]:
-        """What to call each of these; the same as `name`, for thousands of them."""
-        if len(ids) < 2:
-            return [self.name(id) for id in ids]
-        try:
-            parts: tuple[Component, ...] = itemgetter(*ids)(self.components)
-        except KeyError:  # not all of them are parts
-            return [self.name(id) for id in ids]
-        return [part.label or _by_kind(part) for part in parts]
+        """What to call each of these."""
+        return [self.name(id) for id in ids]
 
     def name(self, id: str) -> str:
         """What to call a part, pipe or control in a sentence. Raises KeyError for no such id."""

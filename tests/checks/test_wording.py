@@ -9,7 +9,9 @@ import pytest
 from circuitcheck.checks import wording
 from circuitcheck.checks.case import Case
 from circuitcheck.drawing.edits import relabel
+from circuitcheck.told import in_tongue
 from tests.benchmarks.synthetic import plant
+from tests.test_told import Shouted
 
 
 @pytest.fixture(autouse=True)
@@ -42,3 +44,13 @@ def test_pipes_and_controls_among_parts_are_named_too() -> None:
     assert drawing.names(mixed) == [drawing.name(id) for id in mixed]
     with pytest.raises(KeyError):
         drawing.names(("c0", "nothing"))
+
+
+def test_a_long_list_is_told_in_another_language_as_a_short_one_is() -> None:
+    drawing = relabel(plant(60), "c12", "Hall")
+    parts = tuple(drawing.components)
+    again = wording.named_again(Case(drawing), parts)
+    told = in_tongue(again, Shouted())
+    assert told == in_tongue(wording.named(drawing, parts), Shouted())
+    assert told != again
+    assert "Hall" in str(told)

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from circuitcheck.checks.case import Case
-from circuitcheck.circuit.positions import other_leg, part_of, shown
+from circuitcheck.circuit.labels import other_leg, part_of, shown
 from circuitcheck.finding import Grade, Witness
 from circuitcheck.parts.kind import Passage, Way
 

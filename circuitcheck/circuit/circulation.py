@@ -13,8 +13,10 @@ from functools import cached_property
 from circuitcheck.circuit.blocks import CLOSING, Block, blocks
 from circuitcheck.circuit.flowways import FlowWays, WayEdge, Ways
 from circuitcheck.circuit.isolation import TooLargeError
+from circuitcheck.circuit.labels import other_leg
 from circuitcheck.circuit.loops import Loop, find_loop, simplified, worth
-from circuitcheck.circuit.positions import OpenLoop, other_leg, smallest_without_loop
+from circuitcheck.circuit.positions import OpenLoop, smallest_without_loop
+from circuitcheck.circuit.round_about import seen_near
 
 NONE: frozenset[str] = frozenset()
 
@@ -123,6 +125,8 @@ def always_open(flow: FlowWays, pump: str, heat: str = "") -> bool:
 
     Most sound circuits have one, by their bypass, and then need no closer look.
     """
+    if seen_near(flow.circuit, pump, heat):
+        return True
     try:
         loop = find_loop(flow.never_shut, pump, heat)
     except TooLargeError:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from circuitcheck.circuit.flowways import Ways
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.keyed import rounds_of
-from circuitcheck.circuit.positions import leg_label
+from circuitcheck.circuit.labels import leg_label
 from circuitcheck.circuit.rounds import AIR
 
 

@@ -6,73 +6,66 @@ Plain loops over ints, since this is asked of every span of a plant at once. No 
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from typing import NamedTuple
 
 FORWARD, BACK = 1, 2
 BOTH = FORWARD | BACK
 _TURNED = (0, BACK, FORWARD, BOTH)
 
-
-class Strand(NamedTuple):
-    """Spans in series from vertex `a` to vertex `b`. `ways`: FORWARD and BACK, as water can take all of
-    them. `spans`: their numbers in order; `~number` for one that is taken from its end to its start."""
-
-    a: int
-    b: int
-    ways: int
-    spans: tuple[int, ...]
+Strand = tuple[int, int, int, Sequence[int]]
+"""Spans in series: the vertices where they begin and end, the ways (FORWARD and BACK) by which water can take
+all of them, and their numbers in order; `~number` for one that is taken from its end to its start. A plain
+tuple, as thousands are made."""
 
 
 def contract(
     starts: Sequence[int], ends: Sequence[int], ways: Sequence[int], vertices: int, spans: Iterable[int]
 ) -> list[Strand]:
-    """The strands of those spans that may lie on a loop; `vertices` is how many there may be.
+    """The strands of those spans that may lie on a loop; `vertices` is how many there may be. Those that
+    begin and end at one vertex come first.
 
     A strand that water can take neither way is on none, nor is what then hangs by one end.
     """
-    found: list[Strand] = []
-    left = [span for span in spans if ways[span]]
-    strands = _once(starts, ends, vertices, left)
-    while True:
-        rest: list[Strand] = []
-        for a, b, members in strands:
-            both = BOTH
-            for span in members:
-                both &= ways[span] if span >= 0 else _TURNED[ways[~span]]
-            if both:
-                (rest if a != b else found).append(Strand(a, b, both, tuple(members)))
-        if len(rest) == len(strands):
-            return found + rest
-        again = _once(
-            [strand.a for strand in rest], [strand.b for strand in rest], vertices, range(len(rest))
-        )
-        strands = [(a, b, _unfolded(rest, members)) for a, b, members in again]
+    closed, strands = _once(starts, ends, ways, vertices, [span for span in spans if ways[span]])
+    found = _open_ones(closed)
+    while any(not each[2] for each in strands):
+        rest = _open_ones(strands)
+        begins, finishes = [strand[0] for strand in rest], [strand[1] for strand in rest]
+        closed, again = _once(begins, finishes, [strand[2] for strand in rest], vertices, range(len(rest)))
+        found += [_unfolded(rest, each) for each in _open_ones(closed)]
+        strands = [_unfolded(rest, each) for each in again]
+    return found + strands
 
 
-_Run = tuple[int, int, Sequence[int]]
+def _open_ones(strands: Iterable[Strand]) -> list[Strand]:
+    return [strand for strand in strands if strand[2]]
 
 
-def _unfolded(strands: Sequence[Strand], members: Iterable[int]) -> list[int]:
+def _unfolded(strands: Sequence[Strand], longer: Strand) -> Strand:
+    """A strand of strands as one of the spans they are made of."""
+    a, b, ways, members = longer
     spans: list[int] = []
     for member in members:
         if member >= 0:
-            spans += strands[member].spans
+            spans += strands[member][3]
         else:
-            spans += [~span for span in reversed(strands[~member].spans)]
-    return spans
+            spans += [~span for span in reversed(strands[~member][3])]
+    return a, b, ways, spans
 
 
-def _once(starts: Sequence[int], ends: Sequence[int], vertices: int, spans: Iterable[int]) -> list[_Run]:
-    """Runs of spans between vertices at which three or more meet, and rings of such runs."""
+def _once(
+    starts: Sequence[int], ends: Sequence[int], ways: Sequence[int], vertices: int, spans: Iterable[int]
+) -> tuple[list[Strand], list[Strand]]:
+    """Runs of spans between vertices at which three or more meet: those that come back to where they begin,
+    and the others."""
     count = [0] * vertices
     # Two spans at a vertex are told by their numbers added up bit by bit: take one out, the other is left.
     mixed = [0] * vertices
     left: list[int] = []
-    found: list[_Run] = []
+    closed: list[Strand] = []
     for span in spans:
         a, b = starts[span], ends[span]
         if a == b:
-            found.append((a, a, (span,)))
+            closed.append((a, a, ways[span], (span,)))
             continue
         left.append(span)
         count[a] += 1
@@ -80,25 +73,29 @@ def _once(starts: Sequence[int], ends: Sequence[int], vertices: int, spans: Iter
         mixed[a] ^= span
         mixed[b] ^= span
     done = _dead_ends(starts, ends, count, mixed)
-    rings = []
+    found: list[Strand] = []
+    rings: list[int] = []
     for span in left:
         if span in done:
             continue
         a, b = starts[span], ends[span]
         if count[a] != 2:
             if count[b] != 2:  # as most are: it is a run by itself
-                found.append((a, b, (span,)))
-            else:
-                found.append(_run(starts, ends, count, mixed, done, span, a))
+                found.append((a, b, ways[span], (span,)))
+                continue
+            begin = a
         elif count[b] != 2:
-            found.append(_run(starts, ends, count, mixed, done, span, b))
+            begin = b
         else:
             rings.append(span)
+            continue
+        run = _run(starts, ends, ways, count, mixed, done, span, begin)
+        (found if run[0] != run[1] else closed).append(run)
     for span in rings:
         if span not in done:
             count[starts[span]] = 0  # where the ring is told to begin and end
-            found.append(_run(starts, ends, count, mixed, done, span, starts[span]))
-    return found
+            closed.append(_run(starts, ends, ways, count, mixed, done, span, starts[span]))
+    return closed, found
 
 
 def _dead_ends(starts: Sequence[int], ends: Sequence[int], count: list[int], mixed: list[int]) -> set[int]:
@@ -122,23 +119,26 @@ def _dead_ends(starts: Sequence[int], ends: Sequence[int], count: list[int], mix
 def _run(
     starts: Sequence[int],
     ends: Sequence[int],
+    ways: Sequence[int],
     count: Sequence[int],
     mixed: Sequence[int],
     done: set[int],
     span: int,
     begin: int,
-) -> _Run:
+) -> Strand:
     """On from a vertex by a span, as long as one other span leads on."""
     members = []
-    here = begin
+    here, both = begin, BOTH
     while True:
         done.add(span)
         if starts[span] == here:
             members.append(span)
+            both &= ways[span]
             here = ends[span]
         else:
             members.append(~span)
+            both &= _TURNED[ways[span]]
             here = starts[span]
         if count[here] != 2:
-            return begin, here, members
+            return begin, here, both, members
         span ^= mixed[here]

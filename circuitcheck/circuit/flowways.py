@@ -14,8 +14,8 @@ from typing import NamedTuple
 
 from circuitcheck.circuit.contracting import BACK, BOTH, FORWARD, contract
 from circuitcheck.circuit.joining import Circuit
+from circuitcheck.circuit.labels import leg_label
 from circuitcheck.circuit.plan import CONTROLLED, DIRECTED, FlowPassage
-from circuitcheck.circuit.positions import leg_label
 from circuitcheck.circuit.spans import spans_of
 from circuitcheck.drawing.value import Joint
 from circuitcheck.parts.kind import Role, Way
@@ -252,9 +252,9 @@ class FlowWays:
         members = [span for span, each in enumerate(passages) if each is None or each.never_shut]
         ways = [BOTH if each is None or each.both else FORWARD for each in passages]
         edges = []
-        for strand in contract(spans.starts, spans.ends, ways, spans.vertices, members):
-            whole = WayEdge(strand.a, strand.b, bool(strand.ways & FORWARD), bool(strand.ways & BACK))
-            for number in strand.spans:
+        for a, b, both, numbers in contract(spans.starts, spans.ends, ways, spans.vertices, members):
+            whole = WayEdge(a, b, bool(both & FORWARD), bool(both & BACK))
+            for number in numbers:
                 span = number if number >= 0 else ~number
                 passage = passages[span]
                 if passage is not None and not passage.plain:

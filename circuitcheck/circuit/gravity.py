@@ -18,9 +18,10 @@ from circuitcheck.circuit.bodies import Bodies
 from circuitcheck.circuit.flowways import NOTHING, WayEdge, Ways, reduced
 from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.joining import Circuit
+from circuitcheck.circuit.labels import leg_label, other_leg
 from circuitcheck.circuit.loops import find_loop
 from circuitcheck.circuit.plan import DIRECTED, SHUTTABLE
-from circuitcheck.circuit.positions import leg_label, other_leg, smallest_without_loop
+from circuitcheck.circuit.positions import smallest_without_loop
 from circuitcheck.drawing.value import Joint
 from circuitcheck.parts.kind import Passage, Role
 

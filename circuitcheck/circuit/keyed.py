@@ -9,7 +9,7 @@ from functools import cached_property
 from circuitcheck.circuit.bodies import Bodies
 from circuitcheck.circuit.flowways import WayEdge
 from circuitcheck.circuit.joining import Circuit
-from circuitcheck.circuit.positions import LEG
+from circuitcheck.circuit.labels import LEG
 from circuitcheck.circuit.rounds import AIR, AIR_VERTEX, RETURNS, Body, key_of, part_of_key
 from circuitcheck.circuit.spans import Spans, spans_of
 from circuitcheck.circuit.strands import Strands, names_of

@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from circuitcheck.circuit.flowways import NOTHING, WayEdge, Ways, reduced
 from circuitcheck.circuit.isolation import TooLargeError
-from circuitcheck.circuit.positions import other_leg
+from circuitcheck.circuit.labels import other_leg
 
 STEP_BOUND = 100_000
 AT_HOUSE_SIZE = 2_000

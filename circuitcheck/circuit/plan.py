@@ -8,6 +8,7 @@ from functools import cache
 from itertools import combinations
 from typing import Any, NamedTuple
 
+from circuitcheck.circuit.labels import leg_label
 from circuitcheck.drawing.value import Component
 from circuitcheck.parts.kind import Device, Field, FieldType, Kind, Passage, Role, Way
 
@@ -32,7 +33,8 @@ class FlowPassage(NamedTuple):
     take it from `b` to `a` too. `inward`: by it water comes back into a store, and does not leave.
     `label`: the leg that a control shuts, "" where it has none; None where none shuts it. `key`: the
     port that tells it from others of its sort in the part, "" where it is the only one; None for a
-    passage that nobody asks for by itself."""
+    passage that nobody asks for by itself. `called`: what to put behind the part's id for each of its
+    names, key or label, once each."""
 
     a: str
     b: str
@@ -45,6 +47,7 @@ class FlowPassage(NamedTuple):
     inward: bool
     label: str | None
     key: str | None
+    called: tuple[str, ...]
 
     @property
     def is_named(self) -> bool:
@@ -188,6 +191,9 @@ def _flow_passages(passages: tuple[Passage, ...], devices: tuple[Device, ...]) -
             each for each in passages if (each.gives_heat, each.way) == (passage.gives_heat, passage.way)
         ]
         is_asked_for = passage.gives_heat or (passage.way in DIRECTED and not driven)
+        label = passage.leg if passage.way in CONTROLLED else None
+        key = None if not is_asked_for else passage.a if len(alike) > 1 else ""
+        names = ("" if pump or ends in heats else None, key, label)
         found.append(
             FlowPassage(
                 *ends,
@@ -198,8 +204,11 @@ def _flow_passages(passages: tuple[Passage, ...], devices: tuple[Device, ...]) -
                 never_shut,
                 both=not passage.driven and passage.way not in DIRECTED,
                 inward=passage.b == SECONDARY,
-                label=passage.leg if passage.way in CONTROLLED else None,
-                key=None if not is_asked_for else passage.a if len(alike) > 1 else "",
+                label=label,
+                key=key,
+                called=tuple(
+                    dict.fromkeys(leg_label("", each) if each else "" for each in names if each is not None)
+                ),
             )
         )
     return tuple(found)

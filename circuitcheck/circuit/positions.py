@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from circuitcheck.circuit.isolation import TooLargeError
+from circuitcheck.circuit.labels import other_leg
 
 LOOP_BOUND = 3_000
 BRANCH_BOUND = 30_000
@@ -43,33 +44,6 @@ def smallest_without_loop(
         search.branch(frozenset(), _smallest_sets(loops))
         shut, steps = search.best, search.steps
     return None
-
-
-LEG = "\0"
-"""Between a three-port valve's id and its leg: no id of a part that is read holds it."""
-
-
-def leg_label(part: str, leg: str) -> str:
-    """The label of one leg of a three-port valve."""
-    return f"{part}{LEG}{leg}"
-
-
-def part_of(label: str) -> str:
-    """The part whose passage a label names."""
-    return label.partition(LEG)[0]
-
-
-def shown(label: str) -> str:
-    """A label as a finding shows it: `id`, or `id:leg` for a leg."""
-    return label.replace(LEG, ":")
-
-
-def other_leg(label: str) -> str:
-    """The other leg of a three-port valve; empty for a passage without legs."""
-    part, mark, leg = label.partition(LEG)
-    if not mark:
-        return ""
-    return leg_label(part, "b" if leg == "a" else "a")
 
 
 def smallest_hitting(sets: list[frozenset[str]]) -> frozenset[str] | None:

@@ -15,8 +15,8 @@ from typing import NamedTuple
 
 from circuitcheck.circuit.flowways import NOTHING, WayEdge, Ways, without_dead_ends
 from circuitcheck.circuit.isolation import TooLargeError
+from circuitcheck.circuit.labels import LEG
 from circuitcheck.circuit.loops import find_loop
-from circuitcheck.circuit.positions import LEG
 from circuitcheck.circuit.ring_blocks import condensed, proved_block, two_connected, two_ways
 from circuitcheck.circuit.strands import AIR_VERTEX as AIR_VERTEX
 from circuitcheck.circuit.strands import RETURNS as RETURNS

@@ -8,7 +8,7 @@ from functools import cached_property
 
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.keyed import rounds_of
-from circuitcheck.circuit.positions import leg_label
+from circuitcheck.circuit.labels import leg_label
 from circuitcheck.circuit.rounds import part_of_key
 from circuitcheck.circuit.takers import BOTH_SERVICES, HEATING, HOT_WATER, NONE, Takers
 from circuitcheck.parts.kind import Role

@@ -13,8 +13,8 @@ from functools import cached_property
 
 from circuitcheck.circuit.contracting import BACK, BOTH, FORWARD, Strand, contract
 from circuitcheck.circuit.flowways import NOTHING, WayEdge
+from circuitcheck.circuit.labels import LEG, leg_label
 from circuitcheck.circuit.plan import FlowPassage
-from circuitcheck.circuit.positions import LEG, leg_label
 from circuitcheck.circuit.spans import Spans, ways_of
 
 RETURNS = "\0returns"
@@ -42,7 +42,7 @@ class Strands:
 
     def edges(self) -> tuple[WayEdge, ...]:
         """Each strand as an edge."""
-        return tuple([self._edge(strand.a, strand.b, strand.spans, strand.ways) for strand in self.all])
+        return tuple([self._edge(a, b, spans, ways) for a, b, ways, spans in self.all])
 
     @cached_property
     def comes_back(self) -> bool:
@@ -69,21 +69,25 @@ class Strands:
         found: dict[str, list[int]] = {}
         passages, parts = self._spans.passages, self._spans.parts
         count = len(parts)
-        for place, strand in enumerate(self.all):
-            for number in strand.spans:
+        for place, (_, _, _, spans) in enumerate(self.all):
+            for number in spans:
                 span = number if number >= 0 else ~number
                 if span >= count:
                     for name in self._air[span - count].pumps:
                         found.setdefault(name, []).append(place)
                     continue
                 passage = passages[span]
-                if passage is not None and (not passage.plain or passage.inward):
-                    for name in names_of(parts[span], passage):
-                        places = found.get(name)
-                        if places is None:
-                            found[name] = [place]
-                        elif places[-1] != place:
-                            places.append(place)
+                if passage is None:
+                    continue
+                for end in passage.called:
+                    name = parts[span] + end
+                    places = found.get(name)
+                    if places is None:
+                        found[name] = [place]
+                    elif places[-1] != place:
+                        places.append(place)
+                if passage.inward:
+                    found.setdefault(RETURNS, []).append(place)
         return found
 
     def _edge(self, a: int, b: int, spans: Iterable[int], ways: int | None = None) -> WayEdge:
@@ -125,8 +129,8 @@ class Block:
         self._strands = strands.all
         self.driven = driven
         self.near: Near = defaultdict(list)
-        start = self._strands[driven]
-        named = frozenset(itertools.chain.from_iterable(strands.on.values()))
+        start, finish, _, _ = self._strands[driven]
+        named = set(itertools.chain.from_iterable(strands.on.values()))
         plain = (place for place in range(len(self._strands)) if place not in named)
         in_it = 0
         for place in (*plain, *sorted(named)):  # the plain ones first: see `_ring`
@@ -135,7 +139,7 @@ class Block:
                 self.near[a].append((b, place))
                 self.near[b].append((a, place))
                 in_it += 1
-        self.members = frozenset({driven} if start.a == start.b else self._around(start))
+        self.members = frozenset({driven} if start == finish else self._around(start, finish))
         self._is_all = len(self.members) == in_it
 
     @cached_property
@@ -146,14 +150,15 @@ class Block:
         for strands in self.near.values():
             for there, place in strands:
                 if place in self.members:
-                    found[self._strands[place].a + self._strands[place].b - there].append((there, place))
+                    a, b, _, _ = self._strands[place]
+                    found[a + b - there].append((there, place))
         return found
 
     @property
     def is_loop(self) -> bool:
         """Whether water can go round by the driven strand at all."""
-        start = self._strands[self.driven]
-        return start.a == start.b or len(self.members) > 1
+        start, finish, _, _ = self._strands[self.driven]
+        return start == finish or len(self.members) > 1
 
     def stands_without(self, place: int) -> bool:
         """Seen at once: it stays one block without that strand, as two ways that meet nowhere between
@@ -163,13 +168,13 @@ class Block:
             return False
         if place not in self.members:
             return True
-        out = self._strands[place]
+        start, finish, _, _ = self._strands[place]
         vertices, strands = self._ring
-        if place not in strands and out.a in vertices and out.b in vertices:
+        if place not in strands and start in vertices and finish in vertices:
             return True  # it is a chord: the ring itself joins its ends two ways
         barred: set[int] = set()
         for _ in range(2):
-            way = self._short_way(out.a, out.b, place, barred)
+            way = self._short_way(start, finish, place, barred)
             if way is None:
                 return False
             if not way:  # a strand side by side with it stands in for it, unless that is all there is
@@ -181,13 +186,13 @@ class Block:
     def _ring(self) -> tuple[frozenset[int], frozenset[int]]:
         """The vertices and strands of one long ring through the driven strand, led by strands that bear no
         name as far as there are such: the mains of a plant, so that what hangs between them is a chord."""
-        start = self._strands[self.driven]
-        if start.a == start.b:
+        start, finish, _, _ = self._strands[self.driven]
+        if start == finish:
             return frozenset(), frozenset()
         near = self._near_in_it
-        seen = {start.b}
-        way = [(start.b, self.driven, iter(near[start.b]))]
-        while way and way[-1][0] != start.a:
+        seen = {finish}
+        way = [(finish, self.driven, iter(near[finish]))]
+        while way and way[-1][0] != start:
             for there, place in way[-1][2]:
                 if there not in seen and place != self.driven:
                     seen.add(there)
@@ -201,10 +206,11 @@ class Block:
         """Seen at once: a loop through the driven strand takes in that one too. False proves nothing."""
         if place in self.members:
             return True
-        driven, other = self._strands[self.driven], self._strands[place]
-        start, finish = (driven.a, driven.b) if driven.ways & FORWARD else (driven.b, driven.a)
-        for way, near, far in ((FORWARD, other.a, other.b), (BACK, other.b, other.a)):
-            if not other.ways & way or near == start or far == finish:
+        a, b, driven, _ = self._strands[self.driven]
+        start, finish = (a, b) if driven & FORWARD else (b, a)
+        one, two, ways, _ = self._strands[place]
+        for way, near, far in ((FORWARD, one, two), (BACK, two, one)):
+            if not ways & way or near == start or far == finish:
                 continue
             out = self._way_to(finish, near, {far, start})
             if out is not None and self._way_to(far, start, {*out, near, finish}) is not None:
@@ -233,17 +239,17 @@ class Block:
                 todo.append(there)
         return None
 
-    def _around(self, start: Strand) -> list[int]:
-        """The strands on a circuit with the driven one (Tarjan, no recursion)."""
+    def _around(self, start: int, finish: int) -> list[int]:
+        """The strands on a circuit with the driven one, from `start` to `finish` (Tarjan, no recursion)."""
         near = self.near
         # Begun along the driven strand, its block is the last to close.
-        number = {start.a: 0, start.b: 1}
+        number = {start: 0, finish: 1}
         low = [0, 1]
-        order = [start.a, start.b]
+        order = [start, finish]
         passed = [self.driven]
         done = bytearray(len(self._strands))
         done[self.driven] = 1
-        stack = [(1, iter(near[start.b]), 0)]
+        stack = [(1, iter(near[finish]), 0)]
         while stack:
             here, onward, mark = stack[-1]
             lowest = low[here]
@@ -298,6 +304,5 @@ def keys_of(part: str, passage: FlowPassage) -> list[str]:
 
 def names_of(part: str, passage: FlowPassage) -> list[str]:
     """Its keys, and its label where it has one."""
-    if passage.label is None:
-        return keys_of(part, passage)
-    return [*keys_of(part, passage), label_of(part, passage.label)]
+    names = [part + end for end in passage.called]
+    return [*names, RETURNS] if passage.inward else names

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from circuitcheck.circuit.circulation import HeatRound, PumpRound
 from circuitcheck.circuit.flowways import FlowWays
 from circuitcheck.circuit.joining import Circuit
-from circuitcheck.circuit.positions import shown
+from circuitcheck.circuit.labels import shown
 from circuitcheck.drawing.value import Drawing
 from tests.circuit import brute
 from tests.circuit.random_circuits import circuits, plants

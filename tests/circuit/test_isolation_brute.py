@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from circuitcheck.circuit import isolation
 from circuitcheck.circuit.isolation import cut_off, reaches
 from circuitcheck.circuit.joining import Circuit
-from circuitcheck.circuit.positions import part_of
+from circuitcheck.circuit.labels import part_of
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.parts.kind import Role
 from tests.circuit import brute

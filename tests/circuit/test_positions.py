@@ -7,14 +7,8 @@ import itertools
 from hypothesis import given
 from hypothesis import strategies as st
 
-from circuitcheck.circuit.positions import (
-    leg_label,
-    other_leg,
-    part_of,
-    shown,
-    smallest_hitting,
-    smallest_without_loop,
-)
+from circuitcheck.circuit.labels import leg_label, other_leg, part_of, shown
+from circuitcheck.circuit.positions import smallest_hitting, smallest_without_loop
 
 LABELS = ["u", "v", "w", leg_label("x", "a"), leg_label("x", "b"), leg_label("y", "a"), leg_label("y", "b")]
 SETS = st.lists(st.frozensets(st.sampled_from(LABELS), min_size=1, max_size=4), max_size=8)

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.keyed import rounds_of
-from circuitcheck.circuit.positions import shown
+from circuitcheck.circuit.labels import shown
 from circuitcheck.circuit.rounds import Body
 from circuitcheck.drawing.value import Drawing
 from tests.benchmarks.synthetic import plant

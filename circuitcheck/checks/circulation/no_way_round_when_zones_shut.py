@@ -28,7 +28,7 @@ from circuitcheck.checks.run_on import NOT_KNOWN, Ruling, rule
 from circuitcheck.checks.wording import listed, upper, valves
 from circuitcheck.circuit.circulation import HeatRound, Spoilers
 from circuitcheck.circuit.isolation import TooLargeError
-from circuitcheck.circuit.positions import shown
+from circuitcheck.circuit.labels import shown
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
 from circuitcheck.told import a_word, strung, worded

@@ -24,7 +24,7 @@ from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.wording import part_of, upper, valves
 from circuitcheck.circuit.gravity import GravityRound
 from circuitcheck.circuit.isolation import TooLargeError
-from circuitcheck.circuit.positions import shown
+from circuitcheck.circuit.labels import shown
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says, Witness

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from functools import cache, partial
+from functools import cache
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.wording import part_of
@@ -58,16 +58,26 @@ def _is_group(kind: Kind) -> bool:
 
 def zones(case: Case) -> frozenset[str]:
     """The groups of emitters drawn as one."""
-    return case.kept(f"{__name__} zones", lambda: frozenset(filter(partial(is_zone, case), emitters(case))))
+    return case.kept(f"{__name__} zones", lambda: _zones(case))
+
+
+def _zones(case: Case) -> frozenset[str]:
+    ids, parts = case.circuit.ids, case.drawing.components
+    return frozenset(
+        ids[place]
+        for alike in case.circuit.by_plan.values()
+        if _is_group(parts[ids[alike[0]]].kind)
+        for place in alike
+    )
 
 
 def _left_open(case: Case) -> frozenset[Plan]:
     """The plans of parts that are no zone, and that no head shuts: told once for all parts alike."""
-    circuit = case.circuit
+    circuit, parts = case.circuit, case.drawing.components
     return frozenset(
         plan
         for plan, alike in circuit.by_plan.items()
-        if not _has_head(plan) and not is_zone(case, circuit.ids[alike[0]])
+        if not _has_head(plan) and not _is_group(parts[circuit.ids[alike[0]]].kind)
     )
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -30,20 +30,23 @@ class Bodies:
 
     def __init__(self, circuit: Circuit) -> None:
         self.circuit = circuit
-        self._find = circuit.keep(__name__, lambda: _joined(circuit.ways_across()))
+        self._stands_for = circuit.keep(__name__, lambda: _joined(len(circuit.waters), circuit.ways_across()))
         self._by_node: list[int] = circuit.keep(f"{__name__} by node", list)
 
     def of(self, node: int) -> int:
         """The body of the water at a node."""
-        return self._find(self.circuit.water(node))
+        water = self.circuit.water(node)
+        return self._stands_for[water] if water < len(self._stands_for) else water
 
     @property
     def by_node(self) -> list[int]:
         """The body of each node of the circuit, for loops over many nodes."""
         waters = self.circuit.waters
         if len(self._by_node) < len(waters):
-            find = self._find
-            body_of = {water: find(water) for water in set(waters)}
+            stands_for = self._stands_for
+            # What was numbered since is joined to nothing.
+            further = range(len(stands_for), len(waters))
+            body_of = [*stands_for, *further] if further else stands_for
             self._by_node[:] = [body_of[water] for water in waters]
         return self._by_node
 
@@ -111,20 +114,20 @@ class Bodies:
         return False
 
 
-def _joined(pairs: Iterable[tuple[int, int]]) -> Callable[[int], int]:
-    """Tells for each water the one that stands for all that it can meet."""
-    parent: dict[int, int] = {}
-
-    def find(node: int) -> int:
-        root = node
-        while (up := parent.get(root, root)) != root:
-            root = up
-        while node != root:
-            parent[node], node = root, parent.get(node, node)
-        return root
-
+def _joined(count: int, pairs: Iterable[tuple[int, int]]) -> list[int]:
+    """For each of so many waters the lowest of those that it can meet, which stands for all of them."""
+    parent = list(range(count))
     for one, two in pairs:
-        a, b = find(one), find(two)
-        if a != b:
-            parent[b] = a
-    return find
+        while parent[one] != one:
+            parent[one] = one = parent[parent[one]]
+        while parent[two] != two:
+            parent[two] = two = parent[parent[two]]
+        if one < two:
+            parent[two] = one
+        elif two < one:
+            parent[one] = two
+    # None stands for another unless it is lower: those before are told already.
+    for water, up in enumerate(parent):
+        if up != water:
+            parent[water] = parent[up]
+    return parent

@@ -78,7 +78,7 @@ def discharges(circuit: Circuit) -> tuple[Discharge, ...]:
         for role in (Role.RELIEVES_HEATING, Role.RELIEVES_STORE)
         for valve in circuit.devices(role)
     ]
-    place = {id: number for number, id in enumerate(circuit.drawing.components)}
+    place = circuit.ports.place
     valves.sort(key=lambda each: place[each[0].part])
     return tuple(_trace(circuit, valve, for_store) for valve, for_store in valves)
 

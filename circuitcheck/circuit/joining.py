@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import itertools
+from bisect import bisect_right
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from functools import cached_property
 from typing import Any, NamedTuple, TypeVar
 
@@ -35,6 +36,17 @@ class ShutEdge(NamedTuple):
     part: str
     leg: str
     secured: bool
+
+
+def _places_of(value: int, row: Sequence[int]) -> Iterator[int]:
+    """Where in a row a number stands; found without looking at each in turn, as it stands in few places."""
+    place = -1
+    try:
+        while True:
+            place = row.index(value, place + 1)
+            yield place
+    except ValueError:
+        return
 
 
 class Circuit:
@@ -98,47 +110,54 @@ class Circuit:
 
     def _pass_parts(self) -> None:
         """Join what each part leaves open, and note what can be shut in it."""
-        # The hot path of every check: plain loops over ints, nothing called that can be avoided.
+        # The hot path of every check: plain loops over ints, nothing called that can be avoided, and what
+        # parts alike have in common looked up once for all of them.
+        self._number_free()
         parent, shut, one_way = self._parent, self._shut, self._one_way
-        partly: list[str] = []
-        at = self.ports.at
-        base = 0
-        for id, plan in self.plans.items():
-            nodes = at[base : base + plan.width]
-            if -1 in nodes:
-                nodes = self._number_free(id, plan, base, partly)
-            base += plan.width
+        ports = self.ports
+        at, first = ports.at, ports.first
+        for plan, alike in self.by_plan.items():
             for group in plan.open_slots:
-                first = -1
-                for offset in group:
-                    u = nodes[offset]
-                    while parent[u] != u:
-                        parent[u] = u = parent[parent[u]]
-                    if first < 0:
-                        first = u
-                    elif u < first:
-                        parent[first] = u
-                        first = u
-                    elif first < u:
-                        parent[u] = first
-            if plan.has_pairs:
-                for a, b, leg, secured in plan.shut_slots:
-                    shut.append((nodes[a], nodes[b], id, leg, secured))
-                for a, b in plan.other_slots:
-                    one_way.append((nodes[a], nodes[b]))
-        self.partly_joined = tuple(partly)
+                for place in alike:
+                    base = first[place]
+                    lowest = -1
+                    for offset in group:
+                        u = at[base + offset]
+                        while parent[u] != u:
+                            parent[u] = u = parent[parent[u]]
+                        if lowest < 0:
+                            lowest = u
+                        elif u < lowest:
+                            parent[lowest] = u
+                            lowest = u
+                        elif lowest < u:
+                            parent[u] = lowest
+        for place in self.in_order([plan for plan in self.by_plan if plan.has_pairs]):
+            base, plan = first[place], ports.plans[place]
+            for a, b, leg, secured in plan.shut_slots:
+                shut.append((at[base + a], at[base + b], ports.ids[place], leg, secured))
+            for a, b in plan.other_slots:
+                one_way.append((at[base + a], at[base + b]))
 
-    def _number_free(self, id: str, plan: Plan, base: int, partly: list[str]) -> list[int]:
-        """Give each port and inner point that a passage leads to, and no pipe, a node of its own; the
-        nodes of that part."""
-        parent, at = self._parent, self.ports.at
-        if -1 in at[base : base + plan.port_count]:
-            partly.append(id)
-        for offset in plan.joined_slots:
-            if at[base + offset] < 0:
-                at[base + offset] = len(parent)
-                parent.append(len(parent))
-        return at[base : base + plan.width]
+    def _number_free(self) -> None:
+        """Give each port and inner point that a passage leads to, and no pipe, a node of its own."""
+        parent, ports = self._parent, self.ports
+        at = ports.at
+        partly: list[str] = []
+        last = -1
+        for slot in _places_of(-1, at):
+            place = bisect_right(ports.first, slot) - 1
+            if place == last:
+                continue
+            last = place
+            base, plan = ports.first[place], ports.plans[place]
+            if -1 in at[base : base + plan.port_count]:
+                partly.append(ports.ids[place])
+            for offset in plan.joined_slots:
+                if at[base + offset] < 0:
+                    at[base + offset] = len(parent)
+                    parent.append(len(parent))
+        self.partly_joined = tuple(partly)
 
     def keep(self, what: str, make: Callable[[], Kept]) -> Kept:
         """What a module works out of a circuit: made when first asked for, then kept with it. `what` is

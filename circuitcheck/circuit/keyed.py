@@ -60,13 +60,14 @@ def _bodies(circuit: Circuit) -> tuple[tuple[Body, ...], BodyAt]:
     body_of = Bodies(circuit).by_node
     members: dict[int, list[int]] = {}
     takes: dict[int, list[str]] = defaultdict(list)
-    for span, passage in enumerate(spans.passages):
-        at = body_of[spans.node(spans.starts[span])]
+    count = len(body_of)
+    for span, (start, passage) in enumerate(zip(spans.starts, spans.passages, strict=True)):
+        at = body_of[start if start < count else spans.node(start)]
         inside = members.get(at)
         if inside is None:
             inside = members[at] = []
         inside.append(span)
-        if passage is not None and passage.passage.gives_heat:
+        if passage is not None and passage.called and passage.passage.gives_heat:
             takes[at].append(key_of(spans.parts[span], passage.key or ""))
     through_air: dict[int, list[WayEdge]] = defaultdict(list)
     for vertex, edge in _open_to_air(circuit, spans):

@@ -72,27 +72,27 @@ class Reaches:
         self.circuit = circuit
         parent = self._parent = list(range(len(circuit.waters)))
         one_way: list[tuple[int, int, str, frozenset[str]]] = []
-        at = circuit.ports.at
-        links = {plan: _links(plan, controls) for plan in circuit.by_plan}
-        base = 0
-        for part, plan in circuit.plans.items():
-            groups, arrows = links[plan]
-            start = base
-            base += plan.width
-            if groups:
-                for group in groups:
-                    first = -1
+        ports = circuit.ports
+        at, first = ports.at, ports.first
+        for plan, alike in circuit.by_plan.items():
+            groups, arrows = _links(plan, controls)
+            for group in groups:
+                for place in alike:
+                    base = first[place]
+                    stands = -1
                     for offset in group:
-                        node = at[start + offset]
+                        node = at[base + offset]
                         while parent[node] != node:
                             parent[node] = node = parent[parent[node]]
-                        if first < 0:
-                            first = node
-                        elif node != first:
-                            parent[node] = first
+                        if stands < 0:
+                            stands = node
+                        elif node != stands:
+                            parent[node] = stands
             for a, b in arrows:
-                one, two = at[start + plan.slots[a]], at[start + plan.slots[b]]
-                one_way.append((one, two, part, frozenset({a, b})))
+                ends = frozenset({a, b})
+                for place in alike:
+                    one, two = at[first[place] + plan.slots[a]], at[first[place] + plan.slots[b]]
+                    one_way.append((one, two, ports.ids[place], ends))
         self.leaving: dict[int, list[_Arrow]] = defaultdict(list)
         self.coming: dict[int, list[_Arrow]] = defaultdict(list)
         for start, finish, part, ends in one_way:

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable
 from functools import cached_property
 
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.keyed import rounds_of
-from circuitcheck.circuit.labels import leg_label
+from circuitcheck.circuit.labels import LEG, leg_label
 from circuitcheck.circuit.rounds import part_of_key
 from circuitcheck.circuit.takers import BOTH_SERVICES, HEATING, HOT_WATER, NONE, Takers
 from circuitcheck.parts.kind import Role
@@ -74,12 +73,15 @@ class Serving:
         if self.three_port and label not in self.circuit.drawing.components:
             label = leg_label(*part_or_leg.rpartition(":")[::2])
         body = self.rounds.of(label)
-        return NONE if body is None else self._with_beyond(map(part_of_key, body.behind(label)))
+        fallen = NONE if body is None else body.behind(label)
+        if not any(LEG in key for key in fallen):
+            return self._with_beyond(fallen)
+        return self._with_beyond(frozenset(map(part_of_key, fallen)))
 
-    def _with_beyond(self, fallen: Iterable[str]) -> frozenset[str]:
+    def _with_beyond(self, fallen: frozenset[str]) -> frozenset[str]:
         """These, and what has no heat without the exchangers among them."""
-        if not self._exchangers:
-            return frozenset(fallen)
+        if self._exchangers.isdisjoint(fallen):
+            return fallen
         found = set(fallen)
         warmed = [body for body in self.rounds.bodies if body.warms and found & self._exchangers]
         grew = True

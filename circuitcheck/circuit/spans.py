@@ -29,6 +29,7 @@ class Spans:
         self._vertex = list(range(self._count))
         self._claimed = bytearray(self._count)
         self._further: list[int] = []
+        self._may_come_back = any(each.inward for plan in circuit.by_plan for each in plan.flow_passages)
         self._own: dict[int, int] = {}  # by slot
         self._pass_through(self._junctions(circuit))
 
@@ -36,6 +37,13 @@ class Spans:
     def ways(self) -> list[int]:
         """The ways that water can take each span."""
         return [BOTH if each is None or not each.is_named else ways_of(each) for each in self.passages]
+
+    @cached_property
+    def inward(self) -> frozenset[int]:
+        """The spans by which water that has gone round comes back into a store."""
+        if not self._may_come_back:
+            return frozenset()
+        return frozenset(span for span, each in enumerate(self.passages) if each is not None and each.inward)
 
     @property
     def vertices(self) -> int:

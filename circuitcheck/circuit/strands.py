@@ -47,8 +47,8 @@ class Strands:
     @cached_property
     def comes_back(self) -> bool:
         """Whether water that has gone round comes back into a store here."""
-        passages = self._spans.passages
-        return any(each is not None and each.inward for each in map(passages.__getitem__, self._members))
+        inward = self._spans.inward
+        return not inward.isdisjoint(self._members) if inward else False
 
     @cached_property
     def all(self) -> list[Strand]:

@@ -172,7 +172,7 @@ class Plant:
         """The default of a field that these pipes leave out, remembered as taken for each of them."""
         default = _PIPE[field].default
         if default is not None:
-            self._owners(field, default).update(dict.fromkeys(pipes))
+            self._also_of(_told(field, default), dict.fromkeys(pipes))
         return default
 
     def design(self, field: str) -> Any:
@@ -204,7 +204,7 @@ class Plant:
             return
         self._rested.add(("water", body))
         for text, owners in self._circulation_defaults.get(body, {}).items():
-            self._taken.setdefault(text, {}).update(owners)
+            self._also_of(text, owners)
 
     @cached_property
     def _pressure_defaults(self) -> tuple[_LeftOut, ...]:
@@ -262,6 +262,11 @@ class Plant:
     def _take(self, owner: str, field: str, default: object) -> None:
         if default is not None:
             self._owners(field, default)[owner] = None
+
+    def _also_of(self, text: str, owners: dict[str, None]) -> None:
+        """A default taken of many: there are thousands, and mostly none is known yet."""
+        known = self._taken.get(text)
+        self._taken[text] = {**known, **owners} if known else dict(owners)
 
     def _owners(self, field: str, default: object) -> dict[str, None]:
         """Those of which this default was taken so far."""

@@ -26,12 +26,14 @@ def contract(
     A strand that water can take neither way is on none, nor is what then hangs by one end.
     """
     closed, strands = _once(starts, ends, ways, vertices, [span for span in spans if ways[span]])
-    found = _open_ones(closed)
-    while any(not each[2] for each in strands):
+    found: list[Strand] = []
+    while closed or not all(each[2] for each in strands):
+        # Without these there may be less that leads anywhere, and more in series.
+        found += _open_ones(closed)
         rest = _open_ones(strands)
         begins, finishes = [strand[0] for strand in rest], [strand[1] for strand in rest]
-        closed, again = _once(begins, finishes, [strand[2] for strand in rest], vertices, range(len(rest)))
-        found += [_unfolded(rest, each) for each in _open_ones(closed)]
+        rings, again = _once(begins, finishes, [strand[2] for strand in rest], vertices, range(len(rest)))
+        closed = [_unfolded(rest, each) for each in rings]
         strands = [_unfolded(rest, each) for each in again]
     return found + strands
 

@@ -58,17 +58,14 @@ def rounds_of(circuit: Circuit) -> Rounds:
 def _bodies(circuit: Circuit) -> tuple[tuple[Body, ...], BodyAt]:
     spans = spans_of(circuit)
     body_of = Bodies(circuit).by_node
-    members: dict[int, list[int]] = {}
+    members: dict[int, list[int]] = defaultdict(list)
     takes: dict[int, list[str]] = defaultdict(list)
-    count = len(body_of)
-    for span, (start, passage) in enumerate(zip(spans.starts, spans.passages, strict=True)):
-        at = body_of[start if start < count else spans.node(start)]
-        inside = members.get(at)
-        if inside is None:
-            inside = members[at] = []
-        inside.append(span)
-        if passage is not None and passage.called and passage.passage.gives_heat:
-            takes[at].append(key_of(spans.parts[span], passage.key or ""))
+    bodies_at = [body_of[node] for node in spans.nodes_at_start]
+    for span, at in enumerate(bodies_at):
+        members[at].append(span)
+    for span in spans.giving:
+        passage = spans.passages[span]
+        takes[bodies_at[span]].append(key_of(spans.parts[span], (passage and passage.key) or ""))
     through_air: dict[int, list[WayEdge]] = defaultdict(list)
     for vertex, edge in _open_to_air(circuit, spans):
         through_air[body_of[spans.node(vertex)]].append(edge)

@@ -8,6 +8,7 @@ from functools import cache
 from itertools import combinations
 from typing import Any, NamedTuple
 
+from circuitcheck.circuit.contracting import BACK, FORWARD
 from circuitcheck.circuit.labels import leg_label
 from circuitcheck.drawing.value import Component
 from circuitcheck.parts.kind import Device, Field, FieldType, Kind, Passage, Role, Way
@@ -31,6 +32,7 @@ class FlowPassage(NamedTuple):
     """A passage as circulation sees it; `plain`: open both ways, and nothing more. `never_shut`: no
     control shuts it, nor anybody's hand, but for an emitter's valve or a pump's own. `both`: water can
     take it from `b` to `a` too. `inward`: by it water comes back into a store, and does not leave.
+    `ways`: the same two as FORWARD and BACK.
     `label`: the leg that a control shuts, "" where it has none; None where none shuts it. `key`: the
     port that tells it from others of its sort in the part, "" where it is the only one; None for a
     passage that nobody asks for by itself. `called`: what to put behind the part's id for each of its
@@ -45,6 +47,7 @@ class FlowPassage(NamedTuple):
     never_shut: bool
     both: bool
     inward: bool
+    ways: int
     label: str | None
     key: str | None
     called: tuple[str, ...]
@@ -193,6 +196,8 @@ def _flow_passages(passages: tuple[Passage, ...], devices: tuple[Device, ...]) -
         is_asked_for = passage.gives_heat or (passage.way in DIRECTED and not driven)
         label = passage.leg if passage.way in CONTROLLED else None
         key = None if not is_asked_for else passage.a if len(alike) > 1 else ""
+        both = not passage.driven and passage.way not in DIRECTED
+        inward = passage.b == SECONDARY
         names = ("" if pump or ends in heats else None, key, label)
         found.append(
             FlowPassage(
@@ -202,8 +207,9 @@ def _flow_passages(passages: tuple[Passage, ...], devices: tuple[Device, ...]) -
                 pump,
                 ends in heats,
                 never_shut,
-                both=not passage.driven and passage.way not in DIRECTED,
-                inward=passage.b == SECONDARY,
+                both,
+                inward,
+                ways=(0 if inward else FORWARD) | (BACK if both else 0),
                 label=label,
                 key=key,
                 called=tuple(
@@ -212,6 +218,18 @@ def _flow_passages(passages: tuple[Passage, ...], devices: tuple[Device, ...]) -
             )
         )
     return tuple(found)
+
+
+@cache
+def apart(plan: Plan) -> tuple[int, ...]:
+    """The slot of one port of each of those groups of a part's ports that its passages join, whichever way
+    water goes: the others of a group stand in the same body of water."""
+    group = list(range(plan.width))
+    for passage in plan.passages:
+        if not passage.gap:
+            a, b = group[plan.slots[passage.a]], group[plan.slots[passage.b]]
+            group = [min(a, b) if each in (a, b) else each for each in group]
+    return tuple(dict.fromkeys(group[: plan.port_count]))
 
 
 @cache

@@ -7,9 +7,10 @@ ports with several ways on, are joined to one another, the pipe between them is 
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from functools import cached_property
 
-from circuitcheck.circuit.contracting import BACK, BOTH, FORWARD
+from circuitcheck.circuit.contracting import BOTH
 from circuitcheck.circuit.joining import Circuit
 from circuitcheck.circuit.plan import FlowPassage, Plan
 
@@ -31,12 +32,15 @@ class Spans:
         self._further: list[int] = []
         self._may_come_back = any(each.inward for plan in circuit.by_plan for each in plan.flow_passages)
         self._own: dict[int, int] = {}  # by slot
-        self._pass_through(self._junctions(circuit))
+        self.giving: list[int] = []
+        """The spans by which heat is given off."""
+        self._junctions()
+        self._pass_through(circuit.by_plan)
 
     @cached_property
     def ways(self) -> list[int]:
         """The ways that water can take each span."""
-        return [BOTH if each is None or not each.is_named else ways_of(each) for each in self.passages]
+        return [BOTH if each is None else each.ways for each in self.passages]
 
     @cached_property
     def inward(self) -> frozenset[int]:
@@ -63,16 +67,20 @@ class Spans:
         """A node of the circuit whose water is at a vertex."""
         return vertex if vertex < self._count else self._further[vertex - self._count]
 
-    def _junctions(self, circuit: Circuit) -> list[int]:
-        """Give junctions and ports with several ways on their vertices; the parts that are no junction."""
-        others = []
+    @property
+    def nodes_at_start(self) -> list[int]:
+        """The same for where each span starts, of thousands of them."""
+        count, further = self._count, self._further
+        return [start if start < count else further[start - count] for start in self.starts]
+
+    def _junctions(self) -> None:
+        """Give junctions and ports with several ways on their vertices."""
         vertex, claimed, at = self._vertex, self._claimed, self._ports.at
         base = 0
-        for place, plan in enumerate(self._ports.plans):
+        for plan in self._ports.plans:
             first = base
             base += plan.width
             if not plan.is_junction:
-                others.append(place)
                 if plan.fork_slots:
                     self._fork(first, plan)
                 continue
@@ -92,7 +100,6 @@ class Spans:
                     mine = self._another(taken[0])
                 for node in taken:
                     self._pipe(vertex[node], mine)
-        return others
 
     def _fork(self, first: int, plan: Plan) -> None:
         for _, offset in plan.fork_slots:
@@ -115,26 +122,22 @@ class Spans:
         self.parts.append("")
         self.passages.append(None)
 
-    def _pass_through(self, places: list[int]) -> None:
-        """A span for each passage of these parts."""
+    def _pass_through(self, by_plan: Mapping[Plan, list[int]]) -> None:
+        """A span for each passage of each part that is no junction."""
         ports, vertex, own = self._ports, self._vertex, self._own
-        ids, first, plans, at = ports.ids, ports.first, ports.plans, ports.at
-        starts, ends, names, passages = self.starts, self.ends, self.parts, self.passages
-        for place in places:
-            base = first[place]
-            for a, b, each in plans[place].flow_slots:
-                start, end = vertex[at[base + a]], vertex[at[base + b]]
-                if own:
-                    start, end = own.get(base + a, start), own.get(base + b, end)
-                starts.append(start)
-                ends.append(end)
-                names.append(ids[place])
-                passages.append(each)
-
-
-def ways_of(passage: FlowPassage) -> int:
-    """The ways that water can take a passage; into a store by a secondary return, and not out of it."""
-    return (0 if passage.inward else FORWARD) | (BACK if passage.both else 0)
+        ids, first, at = ports.ids, ports.first, ports.at
+        for plan, alike in by_plan.items():
+            for a, b, passage in plan.flow_slots if not plan.is_junction else ():
+                for offset, ends in ((a, self.starts), (b, self.ends)):
+                    slots = [first[place] + offset for place in alike]
+                    if own:
+                        ends += [own.get(slot, vertex[at[slot]]) for slot in slots]
+                    else:
+                        ends += [vertex[at[slot]] for slot in slots]
+                if passage.passage.gives_heat:
+                    self.giving += range(len(self.parts), len(self.parts) + len(alike))
+                self.parts += [ids[place] for place in alike]
+                self.passages += [passage] * len(alike)
 
 
 def spans_of(circuit: Circuit) -> Spans:

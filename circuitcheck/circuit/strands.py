@@ -15,15 +15,15 @@ from circuitcheck.circuit.contracting import BACK, BOTH, FORWARD, Strand, contra
 from circuitcheck.circuit.flowways import NOTHING, WayEdge
 from circuitcheck.circuit.labels import LEG, leg_label
 from circuitcheck.circuit.plan import FlowPassage
-from circuitcheck.circuit.spans import Spans, ways_of
+from circuitcheck.circuit.spans import Spans
 
 RETURNS = "\0returns"
 """The key of the ways by which water that has gone round comes back into a store."""
 AIR_VERTEX = -1
 """The vertex of the air, into which taps let water out; no port has it."""
 
-Near = dict[int, list[tuple[int, int]]]
-"""At each vertex, the vertices that strands lead to, with the strand."""
+Near = dict[int, list[int]]
+"""At each vertex the strands that begin or end there, by their places."""
 
 
 class Strands:
@@ -106,7 +106,7 @@ class Strands:
             if passage.label is not None:
                 labels.add(label_of(parts[span], passage.label))
             if ways is None:
-                ways = ways_of(passage)
+                ways = passage.ways
         ways = BOTH if ways is None else ways
         if not keys and not labels:
             return WayEdge(a, b, bool(ways & FORWARD), bool(ways & BACK))
@@ -127,6 +127,8 @@ class Block:
 
     def __init__(self, strands: Strands, driven: int) -> None:
         self._strands = strands.all
+        self._ends = [a + b for a, b, _, _ in self._strands]
+        """Both ends of each strand added up: take one away, and the other is left."""
         self.driven = driven
         self.near: Near = defaultdict(list)
         start, finish, _, _ = self._strands[driven]
@@ -136,8 +138,8 @@ class Block:
         for place in (*plain, *sorted(named)):  # the plain ones first: see `_ring`
             a, b, ways, _ = self._strands[place]
             if a != b and (ways == BOTH or place == driven):
-                self.near[a].append((b, place))
-                self.near[b].append((a, place))
+                self.near[a].append(place)
+                self.near[b].append(place)
                 in_it += 1
         self.members = frozenset({driven} if start == finish else self._around(start, finish))
         self._is_all = len(self.members) == in_it
@@ -146,12 +148,12 @@ class Block:
     def _near_in_it(self) -> Near:
         if self._is_all:
             return self.near
+        members = self.members
         found: Near = defaultdict(list)
-        for strands in self.near.values():
-            for there, place in strands:
-                if place in self.members:
-                    a, b, _, _ = self._strands[place]
-                    found[a + b - there].append((there, place))
+        for vertex, strands in self.near.items():
+            inside = [place for place in strands if place in members]
+            if inside:
+                found[vertex] = inside
         return found
 
     @property
@@ -189,11 +191,13 @@ class Block:
         start, finish, _, _ = self._strands[self.driven]
         if start == finish:
             return frozenset(), frozenset()
-        near = self._near_in_it
+        near, ends = self._near_in_it, self._ends
         seen = {finish}
         way = [(finish, self.driven, iter(near[finish]))]
         while way and way[-1][0] != start:
-            for there, place in way[-1][2]:
+            here, _, onward = way[-1]
+            for place in onward:
+                there = ends[place] - here
                 if there not in seen and place != self.driven:
                     seen.add(there)
                     way.append((there, place, iter(near[there])))
@@ -222,11 +226,12 @@ class Block:
 
     def _short_way(self, start: int, goal: int, out: int, barred: set[int]) -> list[int] | None:
         """The vertices between the ends on a shortest way that leaves out a strand and some vertices."""
-        near = self._near_in_it
+        near, ends = self._near_in_it, self._ends
         came = {start: start}
         todo = [start]
         for here in todo:
-            for there, place in near[here]:
+            for place in near[here]:
+                there = ends[place] - here
                 if there in came or there in barred or place == out:
                     continue
                 came[there] = here
@@ -241,7 +246,7 @@ class Block:
 
     def _around(self, start: int, finish: int) -> list[int]:
         """The strands on a circuit with the driven one, from `start` to `finish` (Tarjan, no recursion)."""
-        near = self.near
+        near, ends = self.near, self._ends
         # Begun along the driven strand, its block is the last to close.
         number = {start: 0, finish: 1}
         low = [0, 1]
@@ -252,11 +257,12 @@ class Block:
         stack = [(1, iter(near[finish]), 0)]
         while stack:
             here, onward, mark = stack[-1]
-            lowest = low[here]
-            for there, place in onward:
+            lowest, vertex = low[here], order[here]
+            for place in onward:
                 if done[place]:
                     continue
                 done[place] = 1
+                there = ends[place] - vertex
                 seen = number.get(there, -1)
                 if seen >= 0:
                     passed.append(place)

@@ -11,7 +11,7 @@ from circuitcheck.circuit.bodies import Bodies
 from circuitcheck.circuit.discharge import Discharge, discharges
 from circuitcheck.circuit.flowways import FlowWays
 from circuitcheck.circuit.joining import Circuit
-from circuitcheck.circuit.plan import changes_circulation, changes_pressure
+from circuitcheck.circuit.plan import apart, changes_circulation, changes_pressure
 from circuitcheck.drawing.fields import DESIGN_FIELDS, PIPE_FIELDS
 from circuitcheck.drawing.measuring import Measure, bends, length_m
 from circuitcheck.drawing.value import Drawing
@@ -204,7 +204,7 @@ class Plant:
             return
         self._rested.add(("water", body))
         for text, owners in self._circulation_defaults.get(body, {}).items():
-            self._also_of(text, owners)
+            self._also_of(text, dict(owners))
 
     @cached_property
     def _pressure_defaults(self) -> tuple[_LeftOut, ...]:
@@ -217,11 +217,10 @@ class Plant:
         ids, first, at = ports.ids, ports.first, ports.at
         found: defaultdict[int, dict[str, dict[str, None]]] = defaultdict(dict)
         for text, alike in self._left_out(changes_circulation):
-            count = ports.plans[alike[0]].port_count
-            last, owners = -1, dict[str, None]()
-            for place in alike:
-                base = first[place]
-                for node in at[base : base + count]:
+            for offset in apart(ports.plans[alike[0]]):
+                last, owners = -1, dict[str, None]()
+                for place in alike:
+                    node = at[first[place] + offset]
                     if node >= 0:
                         body = body_of[node]
                         if body != last:
@@ -264,9 +263,10 @@ class Plant:
             self._owners(field, default)[owner] = None
 
     def _also_of(self, text: str, owners: dict[str, None]) -> None:
-        """A default taken of many: there are thousands, and mostly none is known yet."""
-        known = self._taken.get(text)
-        self._taken[text] = {**known, **owners} if known else dict(owners)
+        """A default taken of many: there are thousands, and mostly none is known yet. Keeps `owners` itself."""
+        known = self._taken.setdefault(text, owners)
+        if known is not owners:
+            known.update(owners)
 
     def _owners(self, field: str, default: object) -> dict[str, None]:
         """Those of which this default was taken so far."""

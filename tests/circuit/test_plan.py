@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
+import networkx as nx
 import pytest
 
-from circuitcheck.circuit.plan import changes_circulation, changes_pressure, other_values, plan_of
+from circuitcheck.circuit.plan import apart, changes_circulation, changes_pressure, other_values, plan_of
 from circuitcheck.drawing.value import Component
 from circuitcheck.parts.catalogue import component_kinds
 
@@ -74,3 +75,18 @@ def test_which_defaults_change_a_way(kind: str, field: str, pressure: bool, circ
 def test_values_a_field_could_have_instead() -> None:
     assert other_values(KINDS["pump"].field("isolating_valves")) == (False,)
     assert ("temperature_relief",) in other_values(KINDS["unvented_store"].field("built_in"))
+
+
+@pytest.mark.parametrize("name", sorted(KINDS))
+def test_ports_apart_are_those_that_no_passage_joins(name: str) -> None:
+    shape = plan_of(Component("x", KINDS[name]))
+    graph: nx.Graph[int] = nx.Graph()
+    graph.add_nodes_from(range(shape.width))
+    graph.add_edges_from(
+        (shape.slots[each.a], shape.slots[each.b]) for each in shape.passages if not each.gap
+    )
+    ports = set(range(shape.port_count))
+    groups = [group & ports for group in nx.connected_components(graph) if group & ports]
+    found = apart(shape)
+    assert len(found) == len(groups)
+    assert all(len(group & set(found)) == 1 for group in groups)

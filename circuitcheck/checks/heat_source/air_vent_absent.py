@@ -17,7 +17,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator, Sequence
-from itertools import chain
+from itertools import chain, compress
 from typing import NamedTuple
 
 from circuitcheck.checks.case import Case
@@ -179,18 +179,21 @@ class _Water:
             standing[place[part]] = _LETS_OUT
         for part in self.left_out:
             standing[place[part]] = _PASSED_OVER
-        alone: list[int] = []
-        unsure: list[int] = []
-        for stretch in stretches(self.case):
-            for pipe in stretch.pipes if stretch.body == body else ():
-                one, two = sides[2 * pipe], sides[2 * pipe + 1]
-                if standing[one] == _PASSED_OVER or standing[two] == _PASSED_OVER or one == two:
-                    alone += (one, two)
-                elif not (standing[one] and standing[two]):
-                    unsure += (one, two)
-        beside = dict.fromkeys(unsure)
-        high = [part for part in dict.fromkeys(alone) if not standing[part] and part not in beside]
-        return [_High((ids[part],), ()) for part in high], [ids[part] for part in beside]
+        alone, unsure = bytearray(len(standing)), bytearray(len(standing))
+        of_pipes = zip(sides[::2], sides[1::2], self.case.bodies.by_node, strict=False)
+        for one, two, at in of_pipes:
+            if at == body:
+                a, b = standing[one], standing[two]
+                if a == _PASSED_OVER or b == _PASSED_OVER or one == two:
+                    alone[one] = alone[two] = 1
+                elif not (a and b):
+                    unsure[one] = unsure[two] = 1
+        high = [
+            _High((id,), ())
+            for id, is_high, stands, beside in zip(ids, alone, standing, unsure, strict=False)
+            if is_high and not stands and not beside
+        ]
+        return high, list(compress(ids, unsure))
 
     def _advice(self, group: tuple[str, ...]) -> Finding:
         drawing, heights = self.case.drawing, self.case.heights

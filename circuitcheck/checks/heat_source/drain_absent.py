@@ -22,7 +22,7 @@ from typing import NamedTuple
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.heating_water import heater_of, heating_bodies
-from circuitcheck.checks.stretches import Stretch, bounding_valves, spurs, stretches
+from circuitcheck.checks.stretches import Stretch, bounding_valves, pipe_ids, spurs, stretches
 from circuitcheck.checks.wording import figure, named, shortened
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.fitting import Fitting
@@ -203,7 +203,8 @@ def _missing(case: Case, unknown: _Unknown) -> tuple[str, ...]:
 
 
 def _unanswered(case: Case, body: int, unknown: list[_Unknown]) -> Finding:
-    pipes = tuple(chain.from_iterable([each.stretch.ids(case) for each in unknown]))
+    ids = pipe_ids(case)
+    pipes = tuple([ids[pipe] for each in unknown for pipe in each.stretch.pipes])
     if all(each.missing is None for each in unknown):
         missing = names((pipes, (".length_m",)))  # no pipe is in two stretches
     else:

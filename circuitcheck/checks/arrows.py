@@ -24,7 +24,7 @@ SEPARATOR_PORTS = ("load_flow", "load_return", "source_flow", "source_return")
 
 def with_arrows(case: Case) -> Iterator[tuple[Placed, Sort]]:
     """Each part once, by the first of its devices; what a heat source has inside is not judged."""
-    told = {place.part for place in case.circuit.devices(Role.HEATS)}
+    told = set(case.circuit.parts_with(Role.HEATS))
     for role, sort in SORTS.items():
         for place in case.circuit.devices(role):
             if place.part not in told:

@@ -45,7 +45,7 @@ def bypass_mended(case: Case, spoilers: Spoilers) -> Iterator[Proposal]:
 def with_bypass(case: Case, pumps: Iterable[str], heats: Iterable[str]) -> Iterator[Proposal]:
     """An automatic bypass from flow to return that takes in a pump and a heat source, right beside them
     and so before every zone valve; its setting is left to be filled in."""
-    own = {place.part for place in case.circuit.devices(Role.HEATS)}
+    own = case.circuit.parts_with(Role.HEATS)
     heats = tuple(heats)
     for pump in pumps:
         for heat in heats:

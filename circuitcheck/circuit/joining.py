@@ -257,6 +257,12 @@ class Circuit:
             found = self._placed[role] = tuple(self._place(role))
         return found
 
+    def parts_with(self, *roles: Role) -> frozenset[str]:
+        """The parts with a device of any of these roles."""
+        ids, by_plan = self.ids, self.by_plan
+        plans = dict.fromkeys(plan for role in roles for plan in self._with_role.get(role, ()))
+        return frozenset([ids[place] for plan in plans for place in by_plan[plan]])
+
     def _place(self, role: Role) -> Iterator[Placed]:
         of_plan = self._with_role.get(role)
         if not of_plan:

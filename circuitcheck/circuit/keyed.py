@@ -158,7 +158,7 @@ def _by_gravity(circuit: Circuit, body_at: BodyAt) -> None:
     """Uncontrolled heat drives water by gravity; so does any heat source to a store on vented water,
     as older houses have it."""
     drawing = circuit.drawing
-    coils = {place.part for place in circuit.devices(Role.HEATED_BY_COIL)}
+    coils = circuit.parts_with(Role.HEATED_BY_COIL)
     open_bodies = set()
     for place in (*circuit.devices(Role.VENTS), *circuit.devices(Role.FEEDS)):
         pipe = drawing.joined.get(Joint(place.part, place.device.port))

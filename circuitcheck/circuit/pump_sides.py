@@ -43,7 +43,7 @@ def pump_sides(circuit: Circuit, pump: Placed) -> PumpSides:
     delivery, suction = reaches.ahead(pump), reaches.behind(pump)
     separators = {
         circuit.node(part, port.name)
-        for part in {place.part for place in circuit.devices(Role.SEPARATES)}
+        for part in circuit.parts_with(Role.SEPARATES)
         for port in circuit.drawing.components[part].kind.ports
     }
     eased = False

@@ -199,13 +199,14 @@ class Body:
         return self._behind[label_or_key]
 
     @cached_property
-    def _taking(self) -> dict[int, frozenset[str]]:
+    def _taking(self) -> dict[int, list[str]]:
         """Those of `takes` on each strand."""
         found: dict[int, list[str]] = defaultdict(list)
+        on = self.strands.on
         for key in self.takes:
-            for place in self.strands.on.get(key, ()):
+            for place in on.get(key, ()):
                 found[place].append(key)
-        return {place: frozenset(keys) for place, keys in found.items()}
+        return found
 
     @cached_property
     def _edges_with(self) -> dict[str, list[WayEdge]]:
@@ -223,7 +224,7 @@ class Body:
         if self._block is not None and len(places) == 1 and len(self._proofs) == 1:
             (place,) = places
             if self._block.stands_without(place):
-                return self._taking.get(place, NOTHING) & self.fed
+                return self.fed.intersection(self._taking.get(place, ()))
         out = self._edges_with.get(gone, [])
         fallen = NOTHING.union(*(edge.pumps for edge in out)) & self.fed
         # Only what is proved by a loop or block with that passage in it can fall.

@@ -96,7 +96,7 @@ class Serving:
 
     @cached_property
     def _exchangers(self) -> frozenset[str]:
-        return frozenset(place.part for place in self.circuit.devices(Role.EXCHANGES))
+        return self.circuit.parts_with(Role.EXCHANGES)
 
     @cached_property
     def valves(self) -> tuple[str, ...]:

@@ -37,7 +37,7 @@ def heated_rounds(plant: Plant, heat: Placed) -> tuple[GoingRound, ...]:
     """What goes round in each situation with heat on and a pump running, each stand of the motor valves
     once. One with a coil or an exchanger on the way is left out: what is behind it takes up the heat."""
     roles = (Role.HEATED_BY_COIL, Role.EXCHANGES)
-    takes = {place.part for role in roles for place in plant.circuit.devices(role)}
+    takes = plant.circuit.parts_with(*roles)
     stands: dict[frozenset[str], Situation] = {}
     for situation in plant.situations.all:
         if situation.heat_on and situation.running:

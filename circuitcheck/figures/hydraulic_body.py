@@ -106,7 +106,7 @@ class HydraulicBody:
     @cached_property
     def _taker_parts(self) -> frozenset[str]:
         circuit = self.plant.circuit
-        return frozenset(place.part for role in TAKERS for place in circuit.devices(role))
+        return circuit.parts_with(*TAKERS)
 
     def _links(self) -> tuple[Link, ...]:
         """The links with their data; where a pump's curve is not known, nothing further is asked for."""

@@ -79,7 +79,7 @@ def _rise(case: Case, pipe: str) -> float:
         told = case.heights.difference(ends[0].part, ends[1].part)
         if told is not None:
             return round(told, 3)
-        emits = {place.part for place in case.circuit.devices(Role.EMITS)}
+        emits = case.circuit.parts_with(Role.EMITS)
         up = [part.part in emits for part in ends]
         if up[0] is not up[1]:
             return EMITTER_RISE_M if up[1] else -EMITTER_RISE_M

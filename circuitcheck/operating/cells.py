@@ -126,7 +126,7 @@ def _as_stated(plant: Plant, known: list[Cell], litres: float) -> tuple[list[Cel
     """The cells with so many litres in all. What is stated beyond what is drawn stands in the emitters' own
     pipework, which is not drawn out: in proportion to what they hold, or evenly where nothing is told."""
     told = sum(each.litres for each in known)
-    emitters = {place.part for place in plant.circuit.devices(Role.EMITS)}
+    emitters = plant.circuit.parts_with(Role.EMITS)
     there = [each for each in known if each.side is not None and each.id in emitters]
     if litres < told or not there:
         if told <= 0:

@@ -116,7 +116,7 @@ def _remember(case: Case, body: Body, key: str) -> None:
 
 def _sources(case: Case, body: Body) -> list[str]:
     """The heat sources on that water; the exchangers that heat it are none."""
-    sources = {place.part for place in case.circuit.devices(Role.HEATS)}
+    sources = case.circuit.parts_with(Role.HEATS)
     return [key for key in body.warms if key in sources]
 
 

@@ -86,7 +86,7 @@ def _fed(case: Case, body: Body) -> tuple[str, ...]:
 def _not_held(case: Case, fed: tuple[str, ...]) -> tuple[str, ...]:
     """What no thermostat can stop; an exchanger is held where all that it heats is."""
     free = [part for part in fed if not is_held(case, part, THERMOSTATS)] if case.drawing.controls else fed
-    exchangers = {place.part for place in case.circuit.devices(Role.EXCHANGES)}
+    exchangers = case.circuit.parts_with(Role.EXCHANGES)
     loose = [part for part in free if part not in exchangers or not _held_beyond(case, part)]
     emitting = frozenset(emitters(case))
     left_open = always_open_one(case, (part for part in loose if part in emitting))

@@ -126,5 +126,5 @@ def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     pump = finding.components[0]
     yield from backwards_turned_round(case)
     yield from with_bypass(case, (pump,), case.flow.heats_with(pump))
-    if pump not in {place.part for place in case.circuit.devices(Role.HEATS)}:
+    if pump not in case.circuit.parts_with(Role.HEATS):
         yield from with_bypass_round_pump(case, pump)

@@ -22,7 +22,7 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
 from circuitcheck.checks.control_cures import fit_valve, own_holder, with_thermostat
 from circuitcheck.checks.wording import named_again, upper
-from circuitcheck.checks.zones import HEATING_CONTROLS, always_open_one, emitters, is_held, zones
+from circuitcheck.checks.zones import HEATING_CONTROLS, always_open_one, is_held, zones
 from circuitcheck.circuit.takers import HEATING
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.finding import Finding, Grade, Says
@@ -52,9 +52,9 @@ def _uncontrolled(case: Case, fires: frozenset[str]) -> tuple[list[tuple[str, ..
     found: list[tuple[str, ...]] = []
     sound = 0
     loose: dict[int, list[str]] = defaultdict(list)
-    body_of, ports = case.bodies.by_node, case.circuit.ports
+    body_of = case.bodies.by_node
     groups, controlled = zones(case), bool(case.drawing.controls)
-    for part in emitters(case):
+    for part, _, node, _ in case.circuit.devices(Role.EMITS):
         if part not in fed:
             continue  # on no loop: another check speaks
         if (controlled and is_held(case, part, HEATING_CONTROLS)) or (
@@ -64,7 +64,7 @@ def _uncontrolled(case: Case, fires: frozenset[str]) -> tuple[list[tuple[str, ..
         elif part in groups:
             found.append((part,))
         else:
-            loose[body_of[ports.node(part, "flow")]].append(part)
+            loose[body_of[node]].append(part)
     for parts in loose.values():
         left_open = always_open_one(case, parts)
         judged = tuple(part for part in parts if part != left_open)

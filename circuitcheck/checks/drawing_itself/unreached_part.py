@@ -26,7 +26,7 @@ _STARTS = (Role.HEATS, Role.STORES_AT_MAINS_PRESSURE, Role.STORES_OPEN, Role.MAI
 
 def judge(case: Case) -> Verdict:
     """One piece of advice for each piece of the drawing without a heat source, store or main."""
-    starts = {place.part for role in _STARTS for place in case.circuit.devices(role)}
+    starts = case.circuit.parts_with(*_STARTS)
     if _is_one(case, starts):
         return Verdict((), 1)
     root = _roots(case)

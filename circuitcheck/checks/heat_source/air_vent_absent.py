@@ -97,7 +97,7 @@ class _Water:
 
     def __init__(self, case: Case, bodies: tuple[int, ...], left_out: frozenset[str]) -> None:
         self.case = case
-        self.lets_out = {place.part for role in LETS_OUT for place in case.circuit.devices(role)}
+        self.lets_out = case.circuit.parts_with(*LETS_OUT)
         self.parts: dict[int, dict[str, None]] = {body: {} for body in bodies}
         self.below: dict[int, set[str]] = {body: set() for body in bodies}
         self.level: dict[int, dict[str, list[str]]] = {body: defaultdict(list) for body in bodies}

@@ -17,7 +17,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from itertools import chain
-from typing import NamedTuple
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
@@ -27,7 +26,7 @@ from circuitcheck.checks.wording import figure, named, shortened
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Joint
-from circuitcheck.finding import Finding, Grade, Says, names
+from circuitcheck.finding import Finding, Grade, NameTuple, Says, names
 from circuitcheck.parts.kind import Role
 
 NAME = "drain-absent"
@@ -48,22 +47,22 @@ def judge(case: Case) -> Verdict:
     unknown: dict[int, list[_Unknown]] = {}
     judging = _Judging(case)
     for stretch in stretches(case):
+        if judging.is_bare and not stretch.drains:
+            unknown.setdefault(stretch.body, []).append((stretch, None))
+            continue
         verdict = judging.judged(stretch)
         if isinstance(verdict, Finding):
             findings.append(verdict)
         elif verdict is None:
             sound += 1
         else:
-            unknown.setdefault(stretch.body, []).append(verdict)
+            unknown.setdefault(stretch.body, []).append((stretch, verdict))
     findings += [_unanswered(case, body, found) for body, found in unknown.items()]
     return Verdict(tuple(findings), sound)
 
 
-class _Unknown(NamedTuple):
-    """What must be known of a stretch before it can be judged; None: the length of each of its pipes."""
-
-    stretch: Stretch
-    missing: tuple[str, ...] | None
+_Unknown = tuple[Stretch, tuple[str, ...] | None]
+"""A stretch, and what must be known before it can be judged; None: the length of each of its pipes."""
 
 
 class _Judging:
@@ -72,16 +71,12 @@ class _Judging:
     def __init__(self, case: Case) -> None:
         self.case = case
         self.spurs = spurs(case)
-        self.open_ends = {
-            place.part for role in (Role.VENTS, Role.FEEDS) for place in case.circuit.devices(role)
-        }
+        self.open_ends = case.circuit.parts_with(Role.VENTS, Role.FEEDS)
 
         self.is_bare = not case.told_pipes and not self.open_ends
 
-    def judged(self, stretch: Stretch) -> Finding | _Unknown | None:
+    def judged(self, stretch: Stretch) -> Finding | tuple[str, ...] | None:
         """Advice, what is missing, or None where nothing is wrong."""
-        if self.is_bare and not stretch.drains:
-            return _Unknown(stretch, None)
         drains = tuple(stretch.drains)
         length, unknown = self._length_m(stretch)
         is_long = length > WORTH_A_DRAIN_M + _ROUNDING_M
@@ -90,17 +85,13 @@ class _Judging:
         if not drains and self.open_ends and self._is_open_to_air(stretch):
             return None
         if not drains:
-            return _no_drain(self.case, stretch, length) if is_long else _Unknown(stretch, unknown)
+            return _no_drain(self.case, stretch, length) if is_long else unknown
         missing, lowest = self._low_point(stretch, drains)
         if missing is None:
             return None
         if lowest and not missing:
-            return (
-                _not_at_the_low_point(self.case, stretch, length, lowest)
-                if is_long
-                else _Unknown(stretch, unknown)
-            )
-        return _Unknown(stretch, missing if is_long else (*unknown, *missing))
+            return _not_at_the_low_point(self.case, stretch, length, lowest) if is_long else unknown
+        return missing if is_long else (*unknown, *missing)
 
     def _is_open_to_air(self, stretch: Stretch) -> bool:
         """Whether it is the pipe of an open vent or a cistern, with a valve in it."""
@@ -197,22 +188,21 @@ def _not_at_the_low_point(case: Case, stretch: Stretch, length_m: float, lowest:
 
 
 def _missing(case: Case, unknown: _Unknown) -> tuple[str, ...]:
-    if unknown.missing is not None:
-        return unknown.missing
-    return tuple(f"{pipe}.length_m" for pipe in unknown.stretch.ids(case))
+    stretch, missing = unknown
+    return tuple(f"{pipe}.length_m" for pipe in stretch.ids(case)) if missing is None else missing
 
 
 def _unanswered(case: Case, body: int, unknown: list[_Unknown]) -> Finding:
     ids = pipe_ids(case)
-    pipes = tuple([ids[pipe] for each in unknown for pipe in each.stretch.pipes])
-    if all(each.missing is None for each in unknown):
-        missing = names((pipes, (".length_m",)))  # no pipe is in two stretches
+    pipes = tuple([ids[pipe] for stretch, _ in unknown for pipe in stretch.pipes])
+    if all(missing is None for _, missing in unknown):
+        fields: NameTuple = names((pipes, (".length_m",)))  # no pipe is in two stretches
     else:
-        missing = tuple(dict.fromkeys(chain.from_iterable([_missing(case, each) for each in unknown])))
+        fields = tuple(dict.fromkeys(chain.from_iterable([_missing(case, each) for each in unknown])))
     heater = heater_of(case, body)
     says = Says(
         "Whether the pipework of {thing} can be drained rests on what is not known: {missing}.",
-        {"thing": case.drawing.name(heater), "missing": shortened(missing)},
+        {"thing": case.drawing.name(heater), "missing": shortened(fields)},
     )
     return Finding(
         NAME,
@@ -220,7 +210,7 @@ def _unanswered(case: Case, body: int, unknown: list[_Unknown]) -> Finding:
         says,
         (heater,),
         pipes=pipes,
-        missing=missing,
+        missing=fields,
         would_be=Grade.ADVICE,
     )
 

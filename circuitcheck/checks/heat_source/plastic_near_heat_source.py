@@ -56,10 +56,11 @@ def judge(case: Case) -> Verdict:
 
 def _not_metal(case: Case) -> frozenset[str]:
     """The pipes that are plastic, or of a material that is not known."""
+    pipes = case.drawing.pipes
     return frozenset(
         id
-        for id, pipe in case.drawing.pipes.items()
-        if "material" in pipe.data and case.pipe_value(id, "material") in ("plastic", None)
+        for id in case.told_pipes
+        if "material" in pipes[id].data and case.pipe_value(id, "material") in ("plastic", None)
     )
 
 

@@ -93,7 +93,7 @@ def _judged(case: Case, cisterns: list[str], outlets: tuple[str, ...]) -> Findin
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """A cistern that, with the others on its water, holds what a bath draws."""
     short = finding.numbers["bath_draws_l"] - finding.numbers.get("content_l", 0.0)
-    cisterns = {place.part for place in case.circuit.devices(Role.FEEDS)}
+    cisterns = case.circuit.parts_with(Role.FEEDS)
     for cistern in finding.components:
         own = case.value(cistern, "content_l") if cistern in cisterns else None
         if own is not None:

@@ -37,7 +37,7 @@ MOST_LEGS = 8
 def judge(case: Case) -> Verdict:
     """One finding for each store whose coil no store thermostat stops."""
     findings, sound = [], 0
-    mains_fed = {place.part for place in case.circuit.devices(Role.STORES_AT_MAINS_PRESSURE)}
+    mains_fed = case.circuit.parts_with(Role.STORES_AT_MAINS_PRESSURE)
     for coil in case.circuit.devices(Role.HEATED_BY_COIL):
         sources = heats_coil(case, coil.part)
         grade = Grade.DANGER if coil.part in mains_fed else Grade.FAULT
@@ -90,7 +90,7 @@ def _stops(case: Case, coil: Placed, acted_on: tuple[str, ...]) -> bool:
     """Whether some position that these parts can be called off to leaves the coil without flow."""
     off: list[tuple[str, str]] = []
     legs: list[list[tuple[str, str]]] = []
-    drives = {place.part for role in (Role.PUMPS, Role.HEATS) for place in case.circuit.devices(role)}
+    drives = case.circuit.parts_with(Role.PUMPS, Role.HEATS)
     for part in acted_on:
         plan = case.circuit.plans.get(part)
         motors = [passage for passage in plan.passages if passage.way is Way.MOTOR] if plan else []

@@ -51,7 +51,7 @@ def judge(case: Case) -> Verdict:
         return Verdict()
     unreduced = ways.mains_water(ways.mains, unreduced=True)
     fed = ways.mains_water(ways.mains)
-    open_stores = {place.part for place in case.circuit.devices(Role.STORES_OPEN)}
+    open_stores = case.circuit.parts_with(Role.STORES_OPEN)
     reduced = [
         giver
         for giver in ways.givers

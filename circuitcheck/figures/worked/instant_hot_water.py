@@ -36,7 +36,7 @@ TELLING = Telling(
 
 def work(plant: Plant) -> tuple[Figure, ...]:
     """One figure for each heat source that heats drinking water on its way."""
-    sources = {place.part for place in plant.circuit.devices(Role.HEATS)}
+    sources = plant.circuit.parts_with(Role.HEATS)
     return tuple(_heater(plant, giver) for giver in heaters(plant) if giver.part in sources)
 
 

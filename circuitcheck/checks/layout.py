@@ -16,5 +16,5 @@ def lying(case: Case) -> Lying:
     """
     known = case.__dict__.get("lying")
     if known is None:
-        known = case.__dict__["lying"] = Lying(case.lines)
+        known = case.__dict__["lying"] = Lying(case.lines, case.circuit.loose_pipes)
     return cast(Lying, known)

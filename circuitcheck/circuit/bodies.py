@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
 
-from circuitcheck.circuit.joining import Circuit, Placed
+from circuitcheck.circuit.joining import Circuit, Placed, lowest_joined
 from circuitcheck.drawing.value import Joint
 from circuitcheck.parts.kind import Role
 
@@ -30,7 +29,9 @@ class Bodies:
 
     def __init__(self, circuit: Circuit) -> None:
         self.circuit = circuit
-        self._stands_for = circuit.keep(__name__, lambda: _joined(len(circuit.waters), circuit.ways_across()))
+        self._stands_for = circuit.keep(
+            __name__, lambda: lowest_joined(len(circuit.waters), circuit.ways_across())
+        )
         self._by_node: list[int] = circuit.keep(f"{__name__} by node", list)
 
     def of(self, node: int) -> int:
@@ -112,22 +113,3 @@ class Bodies:
             if any(drawing.components[end.part].kind.name != "cap" for end in others):
                 return True
         return False
-
-
-def _joined(count: int, pairs: Iterable[tuple[int, int]]) -> list[int]:
-    """For each of so many waters the lowest of those that it can meet, which stands for all of them."""
-    parent = list(range(count))
-    for one, two in pairs:
-        while parent[one] != one:
-            parent[one] = one = parent[parent[one]]
-        while parent[two] != two:
-            parent[two] = two = parent[parent[two]]
-        if one < two:
-            parent[two] = one
-        elif two < one:
-            parent[one] = two
-    # None stands for another unless it is lower: those before are told already.
-    for water, up in enumerate(parent):
-        if up != water:
-            parent[water] = parent[up]
-    return parent

@@ -11,8 +11,9 @@ from __future__ import annotations
 from collections import deque
 from collections.abc import Iterable
 from dataclasses import dataclass
+from itertools import chain
 
-from circuitcheck.circuit.joining import Circuit
+from circuitcheck.circuit.joining import Circuit, lowest_joined
 
 ENDLESS = 1 << 60
 SEARCH_BOUND = 20_000
@@ -42,10 +43,21 @@ def reaches(circuit: Circuit, start: int, shut: frozenset[str] = NOTHING_SHUT) -
     passes both ways."""
     if shut:
         return _reaches(circuit, start, shut)
-    found: dict[int, frozenset[int]] = circuit.keep(__name__, dict)
-    if start not in found:
-        found[start] = _reaches(circuit, start, shut)
-    return found[start]
+    with_all_open: dict[int, frozenset[int]] = circuit.keep(__name__, lambda: _with_all_open(circuit))
+    return with_all_open.get(start) or frozenset({start})
+
+
+def _with_all_open(circuit: Circuit) -> dict[int, frozenset[int]]:
+    """For each water that a valve joins to others all that are joined then, one set for all of them."""
+    pairs = list(circuit.shut_apart())
+    stands_for = lowest_joined(len(circuit.waters), pairs)
+    groups: dict[int, list[int]] = {}
+    for water in dict.fromkeys(chain.from_iterable(pairs)):
+        groups.setdefault(stands_for[water], []).append(water)
+    found: dict[int, frozenset[int]] = {}
+    for members in groups.values():
+        found.update(dict.fromkeys(members, frozenset(members)))
+    return found
 
 
 def _reaches(circuit: Circuit, start: int, shut: frozenset[str]) -> frozenset[int]:

@@ -49,6 +49,25 @@ def _places_of(value: int, row: Sequence[int]) -> Iterator[int]:
         return
 
 
+def lowest_joined(count: int, pairs: Iterable[tuple[int, int]]) -> list[int]:
+    """For each of so many waters the lowest of those that these pairs join it to, which stands for all of them."""
+    parent = list(range(count))
+    for one, two in pairs:
+        while parent[one] != one:
+            parent[one] = one = parent[parent[one]]
+        while parent[two] != two:
+            parent[two] = two = parent[parent[two]]
+        if one < two:
+            parent[two] = one
+        elif two < one:
+            parent[one] = two
+    # None stands for another unless it is lower: those before are told already.
+    for water, up in enumerate(parent):
+        if up != water:
+            parent[water] = parent[up]
+    return parent
+
+
 class Circuit:
     """The graph behind one Drawing.
 
@@ -167,13 +186,15 @@ class Circuit:
         found: Kept = self.kept[what]
         return found
 
-    def ways_across(self) -> Iterator[tuple[int, int]]:
+    def shut_apart(self) -> list[tuple[int, int]]:
+        """The waters that meet by a way that can be shut, as pairs."""
+        water_of = self.waters
+        return [(water_of[u], water_of[v]) for u, v, _, _, _ in self._shut]
+
+    def ways_across(self) -> list[tuple[int, int]]:
         """The waters that meet by a way that can be shut or that goes one way only, as pairs."""
         water_of = self.waters
-        for u, v, *_ in self._shut:
-            yield water_of[u], water_of[v]
-        for u, v in self._one_way:
-            yield water_of[u], water_of[v]
+        return self.shut_apart() + [(water_of[u], water_of[v]) for u, v in self._one_way]
 
     def node(self, part: str, port: str) -> int:
         """The node at a port; one of its own where no pipe joins it."""

@@ -129,11 +129,11 @@ class Spans:
         for plan, alike in by_plan.items():
             for a, b, passage in plan.flow_slots if not plan.is_junction else ():
                 for offset, ends in ((a, self.starts), (b, self.ends)):
-                    slots = [first[place] + offset for place in alike]
                     if own:
+                        slots = [first[place] + offset for place in alike]
                         ends += [own.get(slot, vertex[at[slot]]) for slot in slots]
                     else:
-                        ends += [vertex[at[slot]] for slot in slots]
+                        ends += [vertex[at[first[place] + offset]] for place in alike]
                 if passage.passage.gives_heat:
                     self.giving += range(len(self.parts), len(self.parts) + len(alike))
                 self.parts += [ids[place] for place in alike]

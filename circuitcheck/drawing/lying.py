@@ -41,7 +41,8 @@ class Lying:
     time and belongs to one thread.
     """
 
-    def __init__(self, lines: Routes) -> None:
+    def __init__(self, lines: Routes, loose: Iterable[str] | None = None) -> None:
+        """`loose`: the pipes with a free end, where they are known already."""
         self.lines = lines
         self._part_cells: dict[Cell, dict[str, None]] = {}
         self._pipe_cells: dict[Cell, dict[str, None]] = {}
@@ -55,10 +56,16 @@ class Lying:
         self._twice: dict[str, None] = {}
         self._answers: dict[Any, _Answers] = {}
         self._parts_placed = 0
-        parts, pipes = self.drawing.components.values(), self.drawing.pipes.values()
+        parts = self.drawing.components.values()
         for part in [part for part in parts if part.label or part.at is not None]:
             self._put_part(part)
-        for pipe in pipes if lines else [pipe for pipe in pipes if _is_loose(pipe.ends)]:
+        pipes: Iterable[Pipe] = self.drawing.pipes.values()
+        if not lines:
+            if loose is None:
+                pipes = [pipe for pipe in pipes if _is_loose(pipe.ends)]
+            else:
+                pipes = [self.drawing.pipes[id] for id in loose]
+        for pipe in pipes:
             self._put_pipe(pipe)
 
     @property

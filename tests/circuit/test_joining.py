@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+import networkx as nx
+from hypothesis import given
+from hypothesis import strategies as st
+
 from circuitcheck.circuit.isolation import cut_off, reaches
-from circuitcheck.circuit.joining import Circuit
+from circuitcheck.circuit.joining import Circuit, lowest_joined
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.parts.kind import Role
 from tests.checks.asking import way
+from tests.circuit.random_circuits import circuits, plants
 from tests.made import Part, made
 
 
@@ -117,3 +122,36 @@ def test_reaching_and_cutting_off_by_hand() -> None:
     cut = cut_off(of, start, [goal])
     assert cut is not None and len(cut.shut) == 1 and cut.alone == ("v1", "v2") and not cut.by_secured_only
     assert cut_off(of, start, [start]) is None
+
+
+@given(st.lists(st.tuples(st.integers(0, 8), st.integers(0, 8)), max_size=12))
+def test_the_lowest_stands_for_all_that_are_joined(pairs: list[tuple[int, int]]) -> None:
+    graph: nx.Graph[int] = nx.Graph(pairs)
+    graph.add_nodes_from(range(9))
+    stands_for = {each: min(group) for group in nx.connected_components(graph) for each in group}
+    assert lowest_joined(9, pairs) == [stands_for[each] for each in range(9)]
+
+
+@given(st.one_of(circuits(), plants()))
+def test_parts_with_a_role_are_those_of_its_devices(drawing: Drawing) -> None:
+    of = Circuit(drawing)
+    for role in Role:
+        assert of.parts_with(role) == {place.part for place in of.devices(role)}
+    assert of.parts_with() == frozenset()
+    some = (Role.EMITS, Role.HEATS)
+    assert of.parts_with(*some) == of.parts_with(some[0]) | of.parts_with(some[1])
+
+
+@given(st.one_of(circuits(), plants()))
+def test_a_port_that_no_pipe_is_on_has_a_node_where_a_passage_leads_to_it(drawing: Drawing) -> None:
+    of = Circuit(drawing)
+    ports = of.ports
+    for place, plan in enumerate(ports.plans):
+        for offset in plan.joined_slots:
+            assert ports.at[ports.first[place] + offset] >= 0
+    on_pipes = {joint for pipe in drawing.pipes.values() for joint in pipe.joints}
+    assert set(of.partly_joined) == {
+        id
+        for id, part in drawing.components.items()
+        if any((id, port.name) not in on_pipes for port in part.kind.ports)
+    }

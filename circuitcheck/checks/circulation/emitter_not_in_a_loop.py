@@ -3,7 +3,8 @@
 Flags: An emitter, a store's coil or an exchanger with no loop from a pump through a heat source (or the
     exchanger that heats its water), through it and back, that passes nothing twice; all valves open.
     Gravity does for a pump where the heat is uncontrolled, and for a store's coil on open-vented water.
-    A loop from leg to leg of a diverting three-port valve is none: it opens one leg at a time.
+    A loop from leg to leg of a diverting three-port valve is none: it opens one leg at a time. Nor is one
+    that passes a bypass valve: it stands shut until other ways are.
 Why: Water goes round or it does not go at all. A radiator that hangs on a branch by both its pipes, or
     behind a check valve that faces the wrong way, fills with water and stays cold.
 Remedy: Lead its flow to the flow pipe and its return to the return pipe, and see that every pump and
@@ -39,6 +40,10 @@ ACROSS = (
     "{thing} stays cold: its water would have to go through {valve} from leg to leg, and a diverting valve "
     "opens one leg at a time."
 )
+BY_BYPASS = (
+    "{thing} gets water only through {bypass}: every loop there is passes it, and it stays shut until "
+    "other ways are."
+)
 ACROSS_NOT_KNOWN = (
     "{thing}'s water has to go through {valve} from leg to leg. Whether both ever stand open rests on what "
     "is not known: {missing}."
@@ -61,17 +66,34 @@ def judge(case: Case) -> Verdict:
         if not keys:
             continue
         _remember(case, body, keys[0])
+        bypasses = _bypasses(case, body)
         try:
-            fed = body.fed
+            fed, behind = body.fed, _behind(body, bypasses)
         except TooLargeError:
             findings += [too_large(case, NAME, part_of_key(key), Grade.FAULT) for key in keys]
             continue
         unfed = [key for key in keys if key not in fed]
         crossing = [key for key in keys if across and key in fed and part_of_key(key) in across]
-        sound += len(keys) - len(unfed) - len(crossing)
+        by_bypass = [key for key in keys if key in behind and key not in crossing] if behind else []
+        sound += len(keys) - len(unfed) - len(crossing) - len(by_bypass)
+        findings += [_by_bypass(case, part_of_key(key), bypasses) for key in by_bypass]
         findings += [_across(case, part_of_key(key), across[part_of_key(key)]) for key in crossing]
         findings += [_finding(case, body, key) for key in unfed]
     return Verdict(tuple(findings), sound)
+
+
+def _bypasses(case: Case, body: Body) -> tuple[str, ...]:
+    """The bypass valves on that water."""
+    places = (place for place in case.circuit.devices(Role.BYPASSES) if not place.device.built_in)
+    return tuple(place.part for place in places if case.situations.rounds.of(place.part) is body)
+
+
+def _behind(body: Body, bypasses: tuple[str, ...]) -> frozenset[str]:
+    """What has no loop but through a bypass valve. Raises TooLargeError beyond the search bound."""
+    if len(bypasses) < 2:
+        return frozenset().union(*map(body.behind, bypasses))
+    springs = frozenset(bypasses)
+    return body.fed - body.fed_in(tuple(edge for edge in body.edges if not edge.pumps & springs))
 
 
 def _idle_coils(case: Case) -> frozenset[str]:
@@ -103,6 +125,11 @@ def _across(case: Case, part: str, valve: str) -> Finding:
     missing = (f"{valve}.action",)
     says = Says(ACROSS_NOT_KNOWN, {**values, "missing": missing[0]})
     return Finding(NAME, Grade.UNANSWERED, says, (part, valve), missing=missing, would_be=Grade.FAULT)
+
+
+def _by_bypass(case: Case, part: str, bypasses: tuple[str, ...]) -> Finding:
+    values = {"thing": upper(case.drawing.name(part)), "bypass": named(case.drawing, bypasses)}
+    return Finding(NAME, Grade.FAULT, Says(BY_BYPASS, values), (part, *bypasses))
 
 
 def _remember(case: Case, body: Body, key: str) -> None:

@@ -8252,6 +8252,11 @@
 <translation>{thing} bleibt kalt: Sein Wasser müsste durch {valve} von Weg zu Weg, und ein Umschaltventil öffnet immer nur einen Weg.</translation>
 </message>
 <message>
+<source>{thing} gets water only through {bypass}: every loop there is passes it, and it stays shut until other ways are.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>{thing} bekommt nur durch {bypass} Wasser: jeder Umlauf, den es gibt, führt dort hindurch, und es bleibt zu, bis andere Wege zu sind.</translation>
+</message>
+<message>
 <source>{thing}'s water has to go through {valve} from leg to leg. Whether both ever stand open rests on what is not known: {missing}.</source>
 <extracomment>checks/circulation</extracomment>
 <translation>Das Wasser von {thing} muss durch {valve} von Weg zu Weg. Ob beide je offen stehen, hängt an Unbekanntem: {missing}.</translation>
@@ -14672,9 +14677,9 @@ ein Gefäß wie gezeichnet nimmt auf: V × ((Vordruck + 1) / (Fülldruck + 1) �
 <translation>Bauen Sie am Tiefpunkt jedes Stücks, das Ventile absperren können, eine Entleerung ein, und an jeder Fallleitung zu Heizkörpern, die von oben versorgt werden.</translation>
 </message>
 <message>
-<source>An emitter, a store's coil or an exchanger with no loop from a pump through a heat source (or the exchanger that heats its water), through it and back, that passes nothing twice; all valves open. Gravity does for a pump where the heat is uncontrolled, and for a store's coil on open-vented water. A loop from leg to leg of a diverting three-port valve is none: it opens one leg at a time.</source>
+<source>An emitter, a store's coil or an exchanger with no loop from a pump through a heat source (or the exchanger that heats its water), through it and back, that passes nothing twice; all valves open. Gravity does for a pump where the heat is uncontrolled, and for a store's coil on open-vented water. A loop from leg to leg of a diverting three-port valve is none: it opens one leg at a time. Nor is one that passes a bypass valve: it stands shut until other ways are.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation>Eine Heizfläche, die Heizschlange eines Speichers oder ein Wärmeübertrager ohne Umlauf von einer Pumpe durch einen Wärmeerzeuger (oder den Wärmeübertrager, der ihr Wasser erwärmt), hindurch und zurück, der nichts zweimal durchläuft; alle Ventile offen. Statt einer Pumpe genügt die Schwerkraft, wo die Wärme nicht regelbar ist, und für die Heizschlange eines Speichers an offenem Wasser. Ein Umlauf von Weg zu Weg eines umschaltenden Dreiwegeventils ist keiner: Es öffnet immer nur einen Weg.</translation>
+<translation>Eine Heizfläche, die Heizschlange eines Speichers oder ein Wärmeübertrager ohne Umlauf von einer Pumpe durch einen Wärmeerzeuger (oder den Wärmeübertrager, der ihr Wasser erwärmt), hindurch und zurück, der nichts zweimal durchläuft; alle Ventile offen. Statt einer Pumpe genügt die Schwerkraft, wo die Wärme nicht regelbar ist, und für die Heizschlange eines Speichers an offenem Wasser. Ein Umlauf von Weg zu Weg eines umschaltenden Dreiwegeventils ist keiner: Es öffnet immer nur einen Weg. Ebenso wenig einer durch ein Überströmventil: es bleibt zu, bis andere Wege zu sind.</translation>
 </message>
 <message>
 <source>Water goes round or it does not go at all. A radiator that hangs on a branch by both its pipes, or behind a check valve that faces the wrong way, fills with water and stays cold.</source>

@@ -5,11 +5,16 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from circuitcheck.analysis import analyse
+from circuitcheck.checks.circulation.emitter_not_in_a_loop import ACROSS, ACROSS_NOT_KNOWN, BY_BYPASS
 from circuitcheck.drawing.value import Drawing
 from tests.checks.asking import asked, fault, found, only, told
 from tests.checks.houses import pumped
+from tests.circuit.brute_rounds import rings
+from tests.circuit.random_circuits import circuits, plants
 from tests.made import Part
 
 NAME = "emitter-not-in-a-loop"
@@ -52,6 +57,14 @@ SOUND: dict[str, Drawing] = {
         "hs.flow t1.a:b pu.in:out r1.flow:return t2.a:b hs.return", "h2.flow t1.branch", "t2.branch h2.return",
         h2="heat_source", r1=RAD,
     ),
+    "beside a bypass, and beyond it on the way back": pumped(
+        "hs.flow pu.in:out t1.a:b r1.flow:return t2.a:b r2.flow:return hs.return", "t1.branch bv.in:out t2.branch",
+        bv="bypass_valve", r1=RAD, r2=RAD,
+    ),
+    "fed by a plain pipe beside a bypass": pumped(
+        "hs.flow pu.in:out t1.a:b bv.in:out t2.a:b r1.flow:return hs.return", "t1.branch iv.a:b t2.branch",
+        bv="bypass_valve", iv="isolating_valve", r1=RAD,
+    ),
     "built-in pump": pumped(
         "hs.flow r1.flow:return hs.return", hs=("heat_source", {"built_in": ["pump", "check_valve"]}), r1=RAD
     ),
@@ -91,6 +104,19 @@ FIRES: dict[str, tuple[Drawing, str, str]] = {
     "its pipe ends free": (
         pumped("hs.flow pu.in:out t1.a:b r1.flow:return hs.return", "t1.branch r2.flow", r1=RAD, r2=RAD),
         "r2", "no loop leads from",
+    ),
+    "behind a bypass valve": (
+        pumped(
+            "hs.flow pu.in:out t1.a:b r1.flow:return t2.a:b hs.return", "t1.branch bv.in:out r2.flow:return t2.branch",
+            bv="bypass_valve", r1=RAD, r2=RAD,
+        ), "r2", "stays shut until other ways are",
+    ),
+    "behind two bypass valves side by side": (
+        pumped(
+            "hs.flow pu.in:out t1.a:b r1.flow:return t2.a:b hs.return",
+            "t1.branch t3.a:b bv.in:out t4.a:b r2.flow:return t2.branch", "t3.branch bw.in:out t4.branch",
+            bv="bypass_valve", bw="bypass_valve", r1=RAD, r2=RAD,
+        ), "r2", "stays shut until other ways are",
     ),
     "no pump": (pumped("hs.flow r1.flow:return hs.return", r1=RAD), "r1", "nothing drives water"),
     "pump in the other rung only": (
@@ -186,3 +212,16 @@ def test_from_leg_to_leg_of_a_diverting_valve_no_water_goes(action: str | None, 
     )
     if grade == "unanswered":
         assert findings[0].missing == ("tp.action",)
+
+
+@given(st.one_of(circuits(), plants()))
+def test_what_is_fed_by_bypasses_alone(drawing: Drawing) -> None:
+    """Against listing every loop: those on loops with pump and heat source, all of which pass a bypass valve."""
+    bypasses = {id for id, part in drawing.components.items() if part.kind.name == "bypass_valve"}
+    driven = [ring for ring in rings(drawing) if ring.pumps and ring.heats]
+    fed = frozenset[str]().union(*(ring.emitters for ring in driven))
+    free = frozenset[str]().union(*(ring.emitters for ring in driven if not ring.parts & bypasses))
+    findings = asked(NAME, drawing).findings
+    crossing = {each.components[0] for each in findings if each.says.template in (ACROSS, ACROSS_NOT_KNOWN)}
+    said = {each.components[0] for each in findings if each.says.template == BY_BYPASS}
+    assert said == fed - free - crossing

@@ -170,7 +170,7 @@ class HeatRound:
     @property
     def labels(self) -> frozenset[str]:
         """Every motor and thermostat passage on this water, on a dead end too."""
-        return NONE.union(*(edge.labels for edge in self.flow.as_drawn(self.heat)))
+        return self.flow.labels_with(self.heat)
 
     def spoilers(self, shut: frozenset[str]) -> Spoilers:
         """Why bypasses that are there do not help in that position."""
@@ -205,7 +205,7 @@ class PumpRound:
     @cached_property
     def labels(self) -> frozenset[str]:
         """Every motor and thermostat passage on this water, on a dead end too."""
-        return NONE.union(*(edge.labels for edge in self.flow.as_drawn(self.pump)))
+        return self.flow.labels_with(self.pump)
 
     def shut_in(self, never_shut: frozenset[str] = NONE) -> frozenset[str] | None:
         """A smallest set of motor and thermostat passages that leaves no loop; None if none does."""

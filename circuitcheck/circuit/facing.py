@@ -29,7 +29,7 @@ def stands_backwards(body: Body, key: str, sort: Sort) -> bool:
     Others are taken as they are drawn; where that does not tell, because several parts stand the
     wrong way, all but the heat source are taken as open both ways.
     """
-    if any(body.surely_together(key, anchor) for anchor in _anchors(body, sort)):
+    if body.surely_together(key, lambda: _anchors(body, sort)):
         return False
     if _goes_forward(body, body.ways, key, sort):
         return False

@@ -263,8 +263,8 @@ class FlowWays:
         return Ways(edges)
 
     @cached_property
-    def _bodies(self) -> dict[str, tuple[WayEdge, ...]]:
-        """The edges of the body of water that each pump and heat source stands in, by part."""
+    def _bodies(self) -> dict[str, _OneBody]:
+        """The body of water that each pump and heat source stands in, by part."""
         parent: dict[int, int] = {}
 
         def find(vertex: int) -> int:
@@ -282,17 +282,11 @@ class FlowWays:
         bodies: dict[int, list[WayEdge]] = defaultdict(list)
         for edge in self._all:
             bodies[find(edge.a)].append(edge)
-        found: dict[str, tuple[WayEdge, ...]] = {}
+        found: dict[str, _OneBody] = {}
         for members in bodies.values():
-            parts = frozenset[str]().union(*(edge.pumps | edge.heats for edge in members))
-            if parts:
-                body = tuple(members)
-                found.update(dict.fromkeys(sorted(parts), body))
+            body = _OneBody(tuple(members), self.circuit.ports.place)
+            found.update(dict.fromkeys((*body.pumps, *body.heats), body))
         return found
-
-    @cached_property
-    def _reduced(self) -> dict[int, tuple[WayEdge, ...]]:
-        return {}
 
     @cached_property
     def pumps(self) -> tuple[str, ...]:
@@ -301,26 +295,57 @@ class FlowWays:
 
     def pumps_with(self, part: str) -> tuple[str, ...]:
         """The parts that drive the body of water that `part` stands in, in the drawing's order."""
-        body = self._bodies.get(part, ())
-        pumps = frozenset[str]().union(*(edge.pumps for edge in body))
-        return tuple(id for id in self.circuit.drawing.components if id in pumps)
+        return self._body(part).pumps
 
     def heats_with(self, part: str) -> tuple[str, ...]:
         """The parts that heat the body of water that `part` stands in, in the drawing's order."""
-        body = self._bodies.get(part, ())
-        heats = frozenset[str]().union(*(edge.heats for edge in body))
-        return tuple(id for id in self.circuit.drawing.components if id in heats)
+        return self._body(part).heats
+
+    def labels_with(self, part: str) -> frozenset[str]:
+        """Every motor and thermostat passage on the water that `part` stands in, on a dead end too."""
+        return self._body(part).labels
 
     def around(self, part: str) -> tuple[WayEdge, ...]:
         """The reduced ways of the body of water that `part` (a pump or heat source) stands in."""
-        body = self._bodies.get(part, ())
-        if id(body) not in self._reduced:
-            self._reduced[id(body)] = reduced(body)
-        return self._reduced[id(body)]
+        return self._body(part).reduced
 
     def as_drawn(self, part: str) -> tuple[WayEdge, ...]:
         """The ways of that body before they are reduced, one edge a pipe or passage."""
-        return self._bodies.get(part, ())
+        return self._body(part).edges
+
+    def _body(self, part: str) -> _OneBody:
+        return self._bodies.get(part) or _OneBody((), {})
+
+
+class _OneBody:
+    """The ways of one body of water, and what stands on them: many pumps may ask for the same."""
+
+    def __init__(self, edges: tuple[WayEdge, ...], order: Mapping[str, int]) -> None:
+        self.edges = edges
+        self._order = order
+
+    @cached_property
+    def pumps(self) -> tuple[str, ...]:
+        """What drives it, in the drawing's order."""
+        return self._in_order(NOTHING.union(*(edge.pumps for edge in self.edges)))
+
+    @cached_property
+    def heats(self) -> tuple[str, ...]:
+        """What heats it, in the drawing's order."""
+        return self._in_order(NOTHING.union(*(edge.heats for edge in self.edges)))
+
+    @cached_property
+    def labels(self) -> frozenset[str]:
+        """Its motor and thermostat passages."""
+        return NOTHING.union(*(edge.labels for edge in self.edges))
+
+    @cached_property
+    def reduced(self) -> tuple[WayEdge, ...]:
+        """Its ways without dead ends, those in series as one."""
+        return reduced(self.edges)
+
+    def _in_order(self, parts: frozenset[str]) -> tuple[str, ...]:
+        return tuple(sorted(parts, key=self._order.__getitem__))
 
 
 def _edge(span: Span) -> WayEdge:

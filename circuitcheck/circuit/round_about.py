@@ -22,11 +22,16 @@ def seen_near(circuit: Circuit, pump: str, heat: str = "") -> bool:
 
     False proves nothing. A shortest way enters no pipe twice, and so passes no port twice.
     """
-    return any(
-        _leads_round(circuit, place, heat)
-        for place in circuit.devices(Role.PUMPS)
-        if place.part == pump and place.other >= 0
-    )
+    pumps: dict[str, list[Placed]] = circuit.keep(__name__, lambda: _by_part(circuit))
+    return any(_leads_round(circuit, place, heat) for place in pumps.get(pump, ()))
+
+
+def _by_part(circuit: Circuit) -> dict[str, list[Placed]]:
+    found: dict[str, list[Placed]] = {}
+    for place in circuit.devices(Role.PUMPS):
+        if place.other >= 0:
+            found.setdefault(place.part, []).append(place)
+    return found
 
 
 def _leads_round(circuit: Circuit, pump: Placed, heat: str) -> bool:

@@ -9,7 +9,7 @@ leaves open is searched for one by one, so that the answer is exact.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from functools import cached_property
 from typing import NamedTuple
 
@@ -174,15 +174,16 @@ class Body:
                 return _loop_in(Ways(condensed(ways.edges, frozenset(distinct))), distinct)
         return _loop_in(Ways(condensed(ways.edges, frozenset(distinct))), distinct)
 
-    def surely_together(self, key: str, other: str) -> bool:
-        """Seen at once: one loop takes in both keys. False proves nothing."""
+    def surely_together(self, key: str, others: Callable[[], Iterable[str]]) -> bool:
+        """Seen at once: one loop takes in the key and one of the others. False proves nothing."""
         block, on = self._block, self.strands.on
         if block is None:
-            return False
-        places = on.get(key, ()), on.get(other, ())
-        for one, two in (places, places[::-1]):
-            if block.driven in one and any(block.takes_in(place) for place in two):
-                return True
+            return False  # of thousands of pumps in a row, none asks for the others
+        for other in others():
+            places = on.get(key, ()), on.get(other, ())
+            for one, two in (places, places[::-1]):
+                if block.driven in one and any(block.takes_in(place) for place in two):
+                    return True
         return False
 
     @cached_property

@@ -7,6 +7,7 @@ its values for whoever wants to tell it in the language of the person at the win
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterable, Mapping
 from typing import Protocol
 
@@ -25,7 +26,21 @@ class Tongue(Protocol):
         """A text of this language with its first letter as it stands in the middle of a sentence."""
 
 
+class _English:
+    """The language that texts are written in."""
+
+    decimal = "."
+
+    def text(self, english: str) -> str:
+        return english
+
+    def lower(self, text: str) -> str:
+        return text[:1].lower() + text[1:]
+
+
+ENGLISH: Tongue = _English()
 Again = Callable[[Tongue], str]
+_DAY = re.compile(r"(\d{4})-(\d\d)-(\d\d)")
 THIN_SPACE = "\u202f"
 """What parts thousands where the comma parts the decimals: a point there is read as either."""
 
@@ -105,6 +120,15 @@ def told_number(text: str) -> Told:
     return Told(text, lambda tongue: text.replace(".", tongue.decimal))
 
 
+def dated(text: str) -> str:
+    """A day as its language writes it, where the text is one such as `2026-11-25`; any other stays as it is."""
+    found = _DAY.fullmatch(text)
+    if found is None:
+        return text
+    year, month, day = found.groups()
+    return worded("{year}-{month}-{day}", year=year, month=month, day=day)
+
+
 def listed(texts: Iterable[str]) -> str:
     """`a`, `a and b`, or `a, b and c`."""
     each = list(texts)
@@ -134,6 +158,20 @@ def lower(text: str) -> str:
     if not isinstance(text, Told):
         return text[:1].lower() + text[1:]
     return Told(text[:1].lower() + text[1:], lambda tongue: tongue.lower(text.told_in(tongue)))
+
+
+def ended(text: str) -> str:
+    """The text with one full stop at its end; empty where it is."""
+    if not text:
+        return ""
+    if not isinstance(text, Told):
+        return f"{text.rstrip('.')}."
+    return Told(f"{text.rstrip('.')}.", lambda tongue: f"{text.told_in(tongue).rstrip('.')}.")
+
+
+def tell(text: str, tongue: Tongue) -> str:
+    """The text in that tongue; one that is no `Told` stays as it is, for it may come from a person or a file."""
+    return text.told_in(tongue) if isinstance(text, Told) and tongue is not ENGLISH else text
 
 
 def in_tongue(value: object, tongue: Tongue) -> object:

@@ -2,17 +2,13 @@
 
 from __future__ import annotations
 
-import re
-
 from PySide6.QtCore import QCoreApplication, QLocale
 
 from circuitcheck.told import Told, in_tongue
+from circuitcheck.tongues import piece_by_piece
 
 # One context for all: a term of the trade has one word in a language, wherever it stands.
 CONTEXT = "circuitcheck"
-_SEAMS = re.compile(r"(?=[ .,:;])")
-_LETTERS = re.compile(r"[^\W\d_](?![^{]*\})")
-"""A letter that is not inside the braces of a value."""
 
 
 class _Window:
@@ -90,28 +86,7 @@ def _translated(text: str) -> str:
     found = _looked_up(text)
     if found != text or not is_translated():
         return found
-    return _piece_by_piece(text) or text
-
-
-def _piece_by_piece(text: str) -> str:
-    """A text that was put together where it was written, of pieces that are known one by one; empty where one is not.
-
-    A piece is known without the space at its edges, and the longest is taken first.
-    """
-    bare = text.strip()
-    if not _LETTERS.search(bare):
-        return text
-    before, after = text[: text.index(bare)], text[text.index(bare) + len(bare) :]
-    told = _looked_up(bare)
-    if told != bare:
-        return f"{before}{told}{after}"
-    for seam in reversed(list(_SEAMS.finditer(bare))):
-        first = bare[: seam.start()]
-        told = _looked_up(first)
-        rest = _piece_by_piece(bare[seam.start() :]) if told != first else ""
-        if rest:
-            return f"{before}{told}{rest}{after}"
-    return ""
+    return piece_by_piece(text, _looked_up) or text
 
 
 def of_error(error: Exception) -> str:

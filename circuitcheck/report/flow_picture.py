@@ -13,6 +13,7 @@ from circuitcheck.picture.pipes import Place
 from circuitcheck.report.flows import By, Caption, PipeFlow, SituationFlows, captions
 from circuitcheck.sheet.concern import LEG_STATES
 from circuitcheck.sheet.layout import Layout
+from circuitcheck.told import a_word, worded
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +89,8 @@ class Flowing:
             read = {id: each for id, each in pipes.items() if not self._is_quiet(id)}
             boxed = self._shut_words(situation.shut, taken)
             asked = captions(layout.drawing, read, by, layout.service, layout.labelling.decimal, texts)
-            for text, at in self._place(asked, taken):
+            told = [Caption(layout.tell(each.text), each.pipes) for each in asked]
+            for text, at in self._place(told, taken):
                 if at is None:
                     left_out += 1
                     continue
@@ -152,7 +154,7 @@ class Flowing:
             box = self._layout.boxes.get(part)
             if box is None or self._is_quiet(part):
                 continue
-            text = f"{leg} shut" if leg else "shut"
+            text = self._layout.tell(worded("{leg} shut", leg=leg) if leg else a_word("shut"))
             figure = flow.Figure(text, self._beside(part, box, text, taken))
             taken.append(figure.box)
             found.append(figure)

@@ -6,7 +6,7 @@ from typing import Any
 
 from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe
 from circuitcheck.parts.kind import FieldType, Role
-from circuitcheck.told import a_word, spoken, strung, upper
+from circuitcheck.told import a_word, spoken, strung, upper, worded
 
 NAMELESS = frozenset({"tee", "cap"})
 """Kinds so small and so many that only a label of their own is shown."""
@@ -55,10 +55,14 @@ def figure_of(part: Component, decimal: str = ".") -> str:
         if value is None or value == "unknown":
             continue
         if field.type is FieldType.NUMBER:
-            shown.append(f"{number(value, decimal)} {field.unit}".rstrip())
+            shown.append(_with_unit(number(value, decimal), field.unit))
         else:
             shown.append(PLACES.get(value, words(value)))
     return strung(shown, " · ")
+
+
+def _with_unit(value: str, unit: str) -> str:
+    return worded("{value} {unit}", value=value, unit=a_word(unit)) if unit else value
 
 
 def set_at(control: Control, decimal: str = ".") -> str:

@@ -12,6 +12,7 @@ from circuitcheck.picture.lettering import ELLIPSIS
 from circuitcheck.picture.marks import SQUARE_PX
 from circuitcheck.picture.pipes import Gap, Place, caption, gaps
 from circuitcheck.sheet import depiction
+from circuitcheck.told import ENGLISH, Tongue, tell
 
 SMALL_DRAWING = 300
 """Up to so many parts all labels are placed anew at each step, so that a picture has no history."""
@@ -28,12 +29,14 @@ Things = Mapping[str, Component | Control]
 
 @dataclass
 class Labelling:
-    """The labels of parts, and the gap and caption of each pipe; `decimal` is the decimal sign.
+    """The labels of parts, and the gap and caption of each pipe; `decimal` is the decimal sign, `tongue` the
+    language in which labels are measured and set.
 
     Obstacles are owned by `part`, `stub`, `pipe`, `label` and `gap`, each with an id behind it.
     """
 
     decimal: str = "."
+    tongue: Tongue = ENGLISH
     labels: dict[str, Label] = field(default_factory=dict)
     gaps: dict[str, Gap] = field(default_factory=dict)
     captions: dict[str, str] = field(default_factory=dict)
@@ -148,7 +151,7 @@ class Labelling:
         return {id for sort, _, id in owners if sort == "label"}
 
     def _label(self, thing: Component | Control, box: Rect | None) -> Label | None:
-        lines = depiction.label_lines(thing, self.decimal)
+        lines = tuple(tell(line, self.tongue) for line in depiction.label_lines(thing, self.decimal))
         if not lines or box is None:
             return None
         if depiction.carries_label_inside(thing):

@@ -18,6 +18,7 @@ from circuitcheck.picture.pipes import LINES, Gap, Place, in_px
 from circuitcheck.picture.symbols import symbol_extent
 from circuitcheck.sheet import depiction
 from circuitcheck.sheet.labelling import SMALL_DRAWING, Labelling
+from circuitcheck.told import tell
 
 PIPE_HALF_PX = 3.0
 LINE_HALF_PX = 2.0
@@ -70,6 +71,10 @@ class Layout:
     def gaps(self) -> Mapping[str, Gap]:
         """The gap that each pipe's letter and size stand in."""
         return self.labelling.gaps
+
+    def tell(self, text: str) -> str:
+        """A text in the language that labels are set in."""
+        return tell(text, self.labelling.tongue)
 
     @property
     def obstacles(self) -> Obstacles:

@@ -72,9 +72,10 @@ class Marking:
             if box is None:
                 continue
             x, y = self._pill_place(part, box)
-            wide, high = pill_size(SHUT)
+            shut = self._layout.tell(SHUT)
+            wide, high = pill_size(shut)
             self.taken.append((x - wide / 2, y - high / 2, x + wide / 2, y + high / 2))
-            marks += pill(SHUT, x, y, "danger", "danger_text")
+            marks += pill(shut, x, y, "danger", "danger_text")
         return marks
 
     def words(self, finding: Finding) -> list[Mark]:
@@ -84,7 +85,8 @@ class Marking:
         known = things(self._layout.drawing)
         if not boxes or not finding.components or finding.components[0] not in known:
             return []
-        lines = (a_word("cut off from the"), lower(known[finding.components[0]].kind.title))
+        said = (a_word("cut off from the"), lower(known[finding.components[0]].kind.title))
+        lines = [self._layout.tell(line) for line in said]
         wide, high = max(width(line, 13, 600) for line in lines), 2 * WORDS_PITCH
         best: tuple[float, float, float] | None = None
         for box in boxes:
@@ -119,7 +121,7 @@ class Marking:
 
     def _pill_place(self, part: str, box: Rect) -> tuple[float, float]:
         """Below the valve, else below its label, else beside or above, whichever covers least."""
-        wide, high = pill_size(SHUT)
+        wide, high = pill_size(self._layout.tell(SHUT))
         left, top, right, low = box
         x, y = (left + right) / 2, (top + low) / 2
         below = low + 7 + high / 2

@@ -18,10 +18,12 @@ from circuitcheck.picture.title_block import size as title_size
 from circuitcheck.picture.title_block import title_block
 from circuitcheck.sheet import depiction
 from circuitcheck.sheet.concern import concerned, shut_states
+from circuitcheck.sheet.labelling import Labelling
 from circuitcheck.sheet.layout import Layout, Services, things
 from circuitcheck.sheet.marking import Marking, judged, ring_role
+from circuitcheck.told import ENGLISH, Tongue, a_word, worded_n
 
-UNTITLED = "Drawing without a name"
+UNTITLED = a_word("Drawing without a name")
 MARGIN_PX = 24.0
 TITLE_CLEAR_PX = 40.0
 AROUND_PX = 56.0
@@ -66,9 +68,9 @@ class _Item:
 class Pictures:
     """Makes pictures of one drawing, which is laid out once for all of them."""
 
-    def __init__(self, drawing: Drawing, services: Services) -> None:
+    def __init__(self, drawing: Drawing, services: Services, tongue: Tongue = ENGLISH) -> None:
         self.drawing = drawing
-        self.layout = Layout(services)
+        self.layout = Layout(services, Labelling(tongue.decimal, tongue))
         self.layout.update(drawing)
         self._items = {item.id: item for item in (*self._pipes(), *self._parts())}
 
@@ -82,11 +84,15 @@ class Pictures:
         marks = [mark for item in self._items.values() for mark in item.marks]
         marks += [mark for item in self._items.values() for mark in item.label]
         marks += Marking(self.layout).grades(findings)
-        title = depiction.one_line(self.drawing.title) or UNTITLED
+        title = depiction.one_line(self.drawing.title) or self.layout.tell(UNTITLED)
         block, box = self._title(title)
-        count = len(self.drawing.components)
-        words = f"The drawing: {title}, {count} part{'' if count == 1 else 's'}"
-        return Picture((*marks, *block), grown(box, MARGIN_PX), words)
+        words = worded_n(
+            "The drawing: {title}, 1 part",
+            "The drawing: {title}, {count} parts",
+            len(self.drawing.components),
+            title=title,
+        )
+        return Picture((*marks, *block), grown(box, MARGIN_PX), self.layout.tell(words))
 
     def finding(self, finding: Finding, words: str) -> Picture | None:
         """The parts a finding names, its valves shown shut, the rest of the circuit round them quiet.
@@ -107,7 +113,7 @@ class Pictures:
         marking = Marking(self.layout)
         marks += marking.ring(finding, (), ring_role(finding))
         marks += [*marking.pills(finding), *marking.words(finding)]
-        return Picture(tuple(marks), box, words)
+        return Picture(tuple(marks), box, self.layout.tell(words))
 
     def running(
         self,
@@ -125,7 +131,8 @@ class Pictures:
         if box is None:
             return None
         box = grown(box, MARGIN_PX)
-        return Picture(tuple(self._seen(box, (), keeps, shut, "ink", keeps, over_pipes)), box, words)
+        marks = tuple(self._seen(box, (), keeps, shut, "ink", keeps, over_pipes))
+        return Picture(marks, box, self.layout.tell(words))
 
     def _seen(
         self,
@@ -164,11 +171,13 @@ class Pictures:
     def _title(self, title: str) -> tuple[tuple[Mark, ...], Rect]:
         """The title block below what stands over its place, and the box round the drawing and it."""
         box = self.layout.bounds() or (0.0, 0.0, 0.0, 0.0)
-        wide, high = title_size(title)
+        tongue = self.layout.labelling.tongue
+        wide, high = title_size(title, tongue)
         left = (box[0] // SQUARE_PX) * SQUARE_PX
         low = self.layout.lowest(left - SQUARE_PX, left + wide + 2 * SQUARE_PX)
         top = (max(low, box[1]) + TITLE_CLEAR_PX) // SQUARE_PX * SQUARE_PX
-        block = moved(title_block(title, depiction.subtitle(self.drawing)), left, top)
+        subtitle = self.layout.tell(depiction.subtitle(self.drawing))
+        block = moved(title_block(title, subtitle, tongue), left, top)
         return block, _round([box, (left, top, left + wide, top + high)]) or box
 
     def _pipes(self) -> Iterable[_Item]:

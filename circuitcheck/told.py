@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Mapping
+from types import MappingProxyType
 from typing import Protocol
 
 
@@ -46,15 +47,20 @@ THIN_SPACE = "\u202f"
 
 
 class Told(str):
-    """An English text that can be told again in a tongue. Copied or put together with others it is plain English."""
+    """An English text that can be told again in a tongue. Copied or put together with others it is plain English.
 
-    __slots__ = ("_again",)
+    `values` are those that were filled into its template, by their names.
+    """
+
+    __slots__ = ("_again", "values")
     _again: Again
+    values: Mapping[str, object]
 
-    def __new__(cls, english: str, again: Again) -> Told:
+    def __new__(cls, english: str, again: Again, values: Mapping[str, object] = MappingProxyType({})) -> Told:
         """`english` as it stands; `again` makes it in a tongue."""
         made = super().__new__(cls, english)
         made._again = again
+        made.values = values
         return made
 
     def told_in(self, tongue: Tongue) -> str:
@@ -97,7 +103,7 @@ def worded_of(template: str, values: Mapping[str, object]) -> Told:
         found = template.told_in(tongue) if isinstance(template, Told) else tongue.text(template)
         return found.format_map({name: in_tongue(each, tongue) for name, each in values.items()})
 
-    return Told(template.format_map(values), again)
+    return Told(template.format_map(values), again, values)
 
 
 def worded_n(one: str, many: str, count: int, /, **values: object) -> Told:

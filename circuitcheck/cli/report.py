@@ -40,6 +40,9 @@ def add(parser: argparse.ArgumentParser) -> None:
         choices=("portrait", "landscape"),
         help="how the PDF's pages lie; left out, text stands upright and the drawing lies as it is larger",
     )
+    parser.add_argument(
+        "--language", choices=("en", "de"), default="en", help="the language that documents are told in (en)"
+    )
     add_day(parser, "the day the document is made on")
     add_ways(parser)
     parser.set_defaults(command=_run)
@@ -71,7 +74,7 @@ def _report(parsed: argparse.Namespace, tasks: Sequence[Task], form: Form, *, is
     from circuitcheck.storage.saver import SaveError
 
     turned = Orientation(parsed.orientation) if parsed.orientation else None
-    errand = Documents(form, parsed.on or date.today(), Paper(parsed.paper), turned)
+    errand = Documents(form, parsed.on or date.today(), Paper(parsed.paper), turned, parsed.language)
     written = found = not_judged = 0
     lists: tuple[Path, ...] = ()
     with Run(errand, tasks, ways(parsed, "report", [*parsed.paths, parsed.out]), say) as answers:
@@ -85,7 +88,9 @@ def _report(parsed: argparse.Namespace, tasks: Sequence[Task], form: Form, *, is
                 show(f"{plain(str(task.target))}\n")
         if tasks[0].makes_folder:
             try:
-                lists = write_lists(answers, parsed.paths, parsed.out, form, errand.today, errand.paper)
+                lists = write_lists(
+                    answers, parsed.paths, parsed.out, form, errand.today, errand.paper, errand.tongue
+                )
             except SaveError as error:
                 say(str(error))
                 is_faulty = True

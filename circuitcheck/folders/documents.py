@@ -15,19 +15,27 @@ from circuitcheck.report.document.gathering import gather
 from circuitcheck.report.document.index import Entry
 from circuitcheck.report.document.many import Task
 from circuitcheck.report.document.paper import Orientation, Paper
-from circuitcheck.report.document.writing import Form, made
+from circuitcheck.report.document.writing import Form, made, told_in
 from circuitcheck.storage.reading import DrawingError, parse
 from circuitcheck.storage.saver import SaveError, save_bytes
+from circuitcheck.told import Tongue, tell, worded, worded_n
+from circuitcheck.tongues import SOURCE, tongue
 
 
 @dataclass(frozen=True, slots=True)
 class Documents:
-    """How documents are made, the same for all of one call."""
+    """How documents are made, the same for all of one call; `language` is one of `tongues.CODES`."""
 
     form: Form
     today: date
     paper: Paper = Paper.A4
     orientation: Orientation | None = None
+    language: str = SOURCE
+
+    @property
+    def tongue(self) -> Tongue:
+        """The language of the documents."""
+        return told_in(self.form, tongue(self.language))
 
     def bound(self) -> Mapping[str, str]:
         """All that a document depends on beside the file's bytes and the program."""
@@ -37,6 +45,7 @@ class Documents:
             "the kind of file": self.form,
             "--paper": self.paper,
             "--orientation": self.orientation or "",
+            "--language": self.language,
         }
 
     def made(self, data: bytes, task: Task) -> Made:
@@ -44,8 +53,9 @@ class Documents:
         try:
             drawing = parse(data, str(task.source))
         except DrawingError as error:
-            return Made(_told(Entry(faults=tuple(fault.message for fault in error.faults))))
-        content = gather(drawing, str(task.source), self.today)
+            faults = tuple(fault.message for fault in error.faults)
+            return Made(_told(Entry(faults, " ".join(tell(each, self.tongue) for each in faults))))
+        content = gather(drawing, str(task.source), self.today, tongue=self.tongue)
         document = made(content, self.form, self.paper, self.orientation)
         entry = _entry(content, digest(document))
         return Made(_told(entry), document, is_lasting=not entry.crashed)
@@ -65,12 +75,12 @@ class Documents:
         return replace(made, document=b"")
 
     def _unwritten(self, made: Made, fault: str) -> Made:
-        entry = replace(entry_of(made.answer), faults=(fault,), is_written=False)
+        entry = replace(entry_of(made.answer), faults=(fault,), why=fault, is_written=False)
         return Made(_told(entry), is_lasting=False)
 
     def refused(self, task: Task, reason: str) -> str:
         """The answer for a file that no document could be made of."""
-        return _told(Entry(faults=(reason,)))
+        return _told(Entry((reason,), reason))
 
     def stands(self, answer: str, task: Task) -> bool:
         """Whether the document is there, just as it was written."""
@@ -90,7 +100,7 @@ def _entry(content: Content, seal: str) -> Entry:
     judgement = content.judgement
     return Entry(
         title=content.title,
-        verdict=_verdict(content),
+        verdict=tell(_verdict(content), content.tongue),
         review="" if content.review.holds is None else content.review.state,
         grades={grade.value: count for grade, count in judgement.counts},
         checks={
@@ -109,8 +119,12 @@ def _verdict(content: Content) -> str:
     """The verdict in few words: what bounds it is said once for the whole list."""
     count, silent = len(content.findings), len(content.judgement.silent)
     if not count:
-        return f"Nothing found by {silent} checks."
-    return f"{count} finding{'' if count == 1 else 's'}; {silent} checks found nothing."
+        return worded_n("Nothing found by 1 check.", "Nothing found by {count} checks.", silent)
+    return worded(
+        "{findings}; {silent}.",
+        findings=worded_n("1 finding", "{count} findings", count),
+        silent=worded_n("1 check found nothing", "{count} checks found nothing", silent),
+    )
 
 
 def _told(entry: Entry) -> str:

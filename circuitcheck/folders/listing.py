@@ -16,10 +16,19 @@ from circuitcheck.report.document.paper import Orientation, Paper
 from circuitcheck.report.document.writing import Form
 from circuitcheck.shipped import version
 from circuitcheck.storage.saver import save_bytes
+from circuitcheck.told import ENGLISH, Tongue, a_word, dated, tell
+
+ALL = a_word("All drawings")
 
 
 def write_lists(
-    answers: Answers[Task], paths: Sequence[Path], out: Path, form: Form, today: date, paper: Paper
+    answers: Answers[Task],
+    paths: Sequence[Path],
+    out: Path,
+    form: Form,
+    today: date,
+    paper: Paper,
+    tongue: Tongue = ENGLISH,
 ) -> tuple[Path, ...]:
     """Write the list as HTML, and as PDF where the documents are such. Returns the files. Raises SaveError.
 
@@ -27,7 +36,8 @@ def write_lists(
     """
     index = Index(_listed(answers, out))
     named = ", ".join(PurePath(os.path.abspath(path)).name for path in paths)
-    front = Front("All drawings", named, today.isoformat(), f"circuitcheck {version()}")
+    day, program = today.isoformat(), f"circuitcheck {version()}"
+    front = Front(tell(ALL, tongue), named, tell(dated(day), tongue), program, day, tongue)
     sections = index.sections(front)
     files = index_files(out, form)
     for file in files:

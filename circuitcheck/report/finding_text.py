@@ -154,10 +154,12 @@ def verdict(analysis: Analysis) -> tuple[str, str]:
 
 def not_judged(analysis: Analysis) -> tuple[str, ...]:
     """The checks that could not judge, each with why."""
-    return tuple(
-        worded("{check}: {why}", check=check_title(name), why=_why_not(analysis, name))
-        for name in analysis.not_judged
-    )
+    return tuple(worded("{check}: {why}", check=check, why=why) for check, why in why_not_judged(analysis))
+
+
+def why_not_judged(analysis: Analysis) -> tuple[tuple[str, str], ...]:
+    """The same, a check's title and why it could not."""
+    return tuple((check_title(name), _why_not(analysis, name)) for name in analysis.not_judged)
 
 
 def not_applicable(analysis: Analysis) -> tuple[str, ...]:

@@ -192,7 +192,7 @@ def _part_row(line: PartLine) -> Row:
     if None in line.sizes_mm:
         lacking.insert(0, a_word("size"))
     return Row(
-        str(line.kind.group),
+        a_word(str(line.kind.group)),
         line.kind.title,
         size_words(line.sizes_mm),
         strung(word for word in words if word),

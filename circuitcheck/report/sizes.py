@@ -6,7 +6,7 @@ import csv
 import io
 import json
 import textwrap
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from math import isfinite
 from pathlib import Path
@@ -21,7 +21,7 @@ from circuitcheck.report.as_json import escaped
 from circuitcheck.report.plain import cell, plain
 from circuitcheck.shipped import version
 from circuitcheck.storage.reading import DrawingError, read
-from circuitcheck.told import a_word, told_number, worded
+from circuitcheck.told import Told, a_word, strung, worded, worded_of
 
 WIDTH = 96
 COLUMNS = (
@@ -159,14 +159,20 @@ def _described(each: Input) -> str:
     return f"{_upper(each.name)} ({each.origin})" if each.name else f"({each.origin})"
 
 
-def moves_lines(moves: Sequence[Moves]) -> Iterator[str]:
-    """The defaults that a figure rests on, those of one kind together."""
+def moves_lines(moves: Sequence[Moves], named: Callable[[str], str] = str) -> Iterator[str]:
+    """The defaults that a figure rests on, those of one kind together; `named` says what a field is called."""
     kinds: dict[str, list[Moves]] = {}
     for each in moves:
         kinds.setdefault(each.by, []).append(each)
     for by, alike in kinds.items():
-        fields = ", ".join(each.field for each in alike)
-        yield f"{fields}: {by} {moved_words([each.share for each in alike])}{' each' if len(alike) > 1 else ''}"
+        yield worded_of(
+            "{fields}: {by} {moved}" if len(alike) == 1 else "{fields}: {by} {moved} each",
+            {
+                "fields": strung(named(each.field) for each in alike),
+                "by": a_word(by),
+                "moved": moved_words([each.share for each in alike]),
+            },
+        )
 
 
 def moved_words(shares: Sequence[float]) -> str:
@@ -176,10 +182,13 @@ def moved_words(shares: Sequence[float]) -> str:
     ends = (min(shares, key=abs), max(shares, key=abs))
     least, most = (f"{share:+.1%}".replace("-", "−") for share in ends)
     if least == most:
-        return worded("would move the result by {share}", share=told_number(least))
-    return worded(
-        "would move the result by {least} to {most}", least=told_number(least), most=told_number(most)
-    )
+        return worded("would move the result by {share}", share=_share(least))
+    return worded("would move the result by {least} to {most}", least=_share(least), most=_share(most))
+
+
+def _share(text: str) -> Told:
+    """A share as `+2.3%`; where it is told again its sign stands off a little, as it is set in print."""
+    return Told(text, lambda tongue: text.replace(".", tongue.decimal).replace("%", "\u00a0%"))
 
 
 def shown(each: Input | Result) -> tuple[str, str]:

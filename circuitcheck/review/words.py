@@ -10,7 +10,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.review.comparing import Change, Comparison, Remarks, Repiped
 from circuitcheck.review.holding import Held, Seal
-from circuitcheck.told import a_word, listed, lower, spoken, worded
+from circuitcheck.told import a_word, dated, listed, lower, spoken, worded
 
 NOT_GIVEN = "not given"
 _OF_DRAWING = {f"design.{field.name}": field for field in DESIGN_FIELDS} | {
@@ -155,7 +155,7 @@ def record_title(held: Held) -> str:
     return worded(
         "{who}, {date}: {decision}",
         who=who,
-        date=review.date or a_word("no date"),
+        date=dated(review.date) or a_word("no date"),
         decision=a_word(review.decision) if review.decision else a_word("no decision"),
     )
 

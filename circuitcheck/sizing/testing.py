@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+from circuitcheck.told import a_word
+
 TEST_FACTOR = 1.5
-TEST_SOURCE = (
+TEST_SOURCE = a_word(
     "BS 5449 as taught in trade textbooks: 1.5 times the normal working pressure, after 30 minutes to settle"
 )
 OTHER_TEST_FACTOR = 1.3
-OTHER_TEST_SOURCE = "BS EN 14336 (from memory): at least 1.3 times"
+OTHER_TEST_SOURCE = a_word("BS EN 14336 (from memory): at least 1.3 times")
 
 INHIBITOR_SHARE = 0.01
-INHIBITOR_SOURCE = "common practice, no source: a litre for each 100 litres; the supplier's dose comes first"
+INHIBITOR_SOURCE = a_word(
+    "common practice, no source: a litre for each 100 litres; the supplier's dose comes first"
+)
 
 
 def pressure_test_bar(working_bar: float) -> float:

@@ -28,13 +28,17 @@ from circuitcheck.report.document.blocks import (
     Text,
     Together,
 )
-from circuitcheck.report.document.content import Content, Head
+from circuitcheck.report.document.content import CARE, Content, Head
 from circuitcheck.report.document.fonts import font_faces
 from circuitcheck.report.document.html_page import POLICY, style
 from circuitcheck.report.document.sections import sections
 from circuitcheck.report.document.svg_marks import by_class, marks, svg_text, view_box
+from circuitcheck.report.document.telling import LANGUAGE
 from circuitcheck.sheet.pictures import Picture
+from circuitcheck.told import Tongue, a_word, tell
 
+CONTENTS, TO_TICK = a_word("Contents"), a_word("to tick")
+TO_SCROLL = a_word("The drawing, to be scrolled")
 STACKS_FROM = 3
 """Tables of so many columns become a list of entries, or two columns, on a narrow screen."""
 _CLASSES = {
@@ -53,10 +57,13 @@ def as_html(content: Content) -> bytes:
 def html_of(head: Head, found: Sequence[Section]) -> bytes:
     """The file of these sections."""
     body = "\n".join(
-        line for number, section in enumerate(found) for line in _section(found, section, number == 0)
+        line
+        for number, section in enumerate(found)
+        for line in _section(found, section, head.tongue, is_first=number == 0)
     )
     page = (
-        '<!DOCTYPE html>\n<html lang="en-GB">\n<head>\n<meta charset="utf-8">\n'
+        f'<!DOCTYPE html>\n<html lang="{svg_text(tell(LANGUAGE, head.tongue))}">\n'
+        '<head>\n<meta charset="utf-8">\n'
         f'<meta http-equiv="Content-Security-Policy" content="{svg_text(POLICY)}">\n'
         '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
         f'<meta name="generator" content="{svg_text(head.program)}">\n'
@@ -68,10 +75,10 @@ def html_of(head: Head, found: Sequence[Section]) -> bytes:
 
 def _foot(head: Head) -> str:
     said = f"{head.file} · {head.made_on} · {head.program}"
-    return f"{svg_text(said)}<br>An aid to competent people. A drawing without findings is not a certificate."
+    return f"{svg_text(said)}<br>{svg_text(tell(CARE, head.tongue))}"
 
 
-def _section(every: Iterable[Section], section: Section, is_first: bool) -> Iterator[str]:
+def _section(every: Iterable[Section], section: Section, tongue: Tongue, *, is_first: bool) -> Iterator[str]:
     page = ' class="page"' if section.on_new_page else ""
     level = 1 if is_first else 2
     yield f'<section id="{section.key}"{page}>\n<h{level}>{_text(section.title)}</h{level}>'
@@ -80,13 +87,13 @@ def _section(every: Iterable[Section], section: Section, is_first: bool) -> Iter
             links = "".join(
                 f'<li><a href="#{each.key}">{_text(each.title)}</a></li>' for each in list(every)[1:]
             )
-            yield f'<nav aria-label="Contents"><ul>{links}</ul></nav>'
+            yield f'<nav aria-label="{svg_text(tell(CONTENTS, tongue))}"><ul>{links}</ul></nav>'
         else:
-            yield from _block(block)
+            yield from _block(block, tongue)
     yield "</section>"
 
 
-def _block(block: Block) -> Iterator[str]:
+def _block(block: Block, tongue: Tongue) -> Iterator[str]:
     match block:
         case Text():
             yield f"<p{_CLASSES[block.style]}>{_text(block.text)}</p>"
@@ -102,16 +109,19 @@ def _block(block: Block) -> Iterator[str]:
         case Bullets():
             yield f"<ul>{''.join(f'<li>{_text(item)}</li>' for item in block.items)}</ul>"
         case Counts():
-            counts = (f"<li>{_mark(grade)}<b>{count}</b> {grade.value}</li>" for grade, count in block.counts)
+            counts = (
+                f"<li>{_mark(grade)}<b>{count}</b> {_text(words)}</li>"
+                for grade, count, words in block.counts
+            )
             yield f'<ul class="counts">{"".join(counts)}</ul>'
         case Table():
-            yield from _table(block)
+            yield from _table(block, tongue)
         case Shown():
-            yield from _shown(block)
+            yield from _shown(block, tongue)
         case Together():
             yield '<div class="together">'
             for inner in block.blocks:
-                yield from _block(inner)
+                yield from _block(inner, tongue)
             yield "</div>"
 
 
@@ -126,7 +136,7 @@ def _mark(grade: Grade) -> str:
     return f'<svg class="mark" viewBox="0 0 {2 * reach:g} {2 * reach:g}" aria-hidden="true">{inside}</svg>'
 
 
-def _table(block: Table) -> Iterator[str]:
+def _table(block: Table, tongue: Tongue) -> Iterator[str]:
     stacks = ""
     if len(block.shares) >= STACKS_FROM:
         stacks = f' class="{"stack" if block.head else "two"}"'
@@ -141,15 +151,15 @@ def _table(block: Table) -> Iterator[str]:
         yield f"<thead><tr>{''.join(cells)}</tr></thead>"
     yield "<tbody>"
     for row in block.rows:
-        yield f"<tr>{''.join(_cell(block, column, cell) for column, cell in enumerate(row))}</tr>"
+        yield f"<tr>{''.join(_cell(block, column, cell, tongue) for column, cell in enumerate(row))}</tr>"
     yield "</tbody></table></div>"
 
 
-def _cell(block: Table, column: int, cell: Cell) -> str:
+def _cell(block: Table, column: int, cell: Cell, tongue: Tongue) -> str:
     head = block.head[column] if block.head else ""
     told = f' data-head="{svg_text(head)}"' if head and column else ""
     if isinstance(cell, Blank):
-        return f"<td{told}>{_blank(cell)}</td>"
+        return f"<td{told}>{_blank(cell, tongue)}</td>"
     text = _linked(cell) if isinstance(cell, Link) else _text(cell)
     return f"<td{_classes(block, column)}{told}>{text}</td>"
 
@@ -159,9 +169,9 @@ def _linked(link: Link) -> str:
     return f'<a href="./{svg_text(quote(link.path, errors="surrogateescape"))}">{_text(link.text)}</a>'
 
 
-def _blank(blank: Blank) -> str:
+def _blank(blank: Blank, tongue: Tongue) -> str:
     if not blank.unit:
-        return '<span class="tick" role="img" aria-label="to tick"></span>'
+        return f'<span class="tick" role="img" aria-label="{svg_text(tell(TO_TICK, tongue))}"></span>'
     return f'<span class="fill">{"" if blank == LINE else svg_text(blank.unit)}</span>'
 
 
@@ -170,14 +180,14 @@ def _classes(block: Table, column: int) -> str:
     return f' class="{" ".join(names)}"' if names else ""
 
 
-def _shown(block: Shown) -> Iterator[str]:
+def _shown(block: Shown, tongue: Tongue) -> Iterator[str]:
     picture = block.picture
     wide, high = picture.size
     most = "" if block.whole_page else f' style="width:{min(wide, block.most_px * wide / high):.0f}px"'
     kind = ' class="sheet"' if block.whole_page else ""
     yield f"<figure{kind}>"
     yield (
-        '<div class="wide" tabindex="0" role="group" aria-label="The drawing, to be scrolled">'
+        f'<div class="wide" tabindex="0" role="group" aria-label="{svg_text(tell(TO_SCROLL, tongue))}">'
         if kind
         else "<div>"
     )
@@ -189,7 +199,7 @@ def _shown(block: Shown) -> Iterator[str]:
 def _letters(found: Iterable[Section], head: Head) -> dict[int, list[str]]:
     """Every text by the weight it is set in. The pages' words go into both: which is bold is the style's to say."""
     letters: dict[int, list[str]] = defaultdict(list)
-    words = [head.title, head.file, head.program, _SIGNS]
+    words = [head.title, head.file, head.made_on, head.program, tell(CARE, head.tongue), _SIGNS]
     for section in found:
         words.append(section.title)
         for block in section.blocks:
@@ -216,15 +226,23 @@ def _words(block: Block) -> Iterator[str]:
         case Heading():
             yield block.text
         case GradedHeading():
-            yield block.text
+            yield from (block.text, block.grade_words)
+        case Counts():
+            yield from (words for _, _, words in block.counts)
         case Bullets():
             yield from block.items
         case Table():
             yield from block.head
+            yield from _units(block)
             yield from (cell.text if isinstance(cell, Link) else cell for cell in _told(block))
         case Together():
             for inner in block.blocks:
                 yield from _words(inner)
+
+
+def _units(table: Table) -> Iterator[str]:
+    for row in table.rows:
+        yield from (cell.unit for cell in row if isinstance(cell, Blank))
 
 
 def _told(table: Table) -> Iterator[str | Link]:

@@ -12,21 +12,22 @@ from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.platypus import BaseDocTemplate, Frame, PageTemplate
 
 from circuitcheck.report.document.blocks import Section
-from circuitcheck.report.document.content import Content, Head
+from circuitcheck.report.document.content import CARE, Content, Head
 from circuitcheck.report.document.paper import Orientation, Paper
 from circuitcheck.report.document.pdf_blocks import DRAWING_PAGE, TEXT_PAGE, PdfBlocks
 from circuitcheck.report.document.pdf_marks import colour, font_name, register_fonts
 from circuitcheck.report.document.pdf_pages import Foot, Pages
 from circuitcheck.report.document.sections import sections
+from circuitcheck.report.document.telling import LANGUAGE
 from circuitcheck.report.plain import plain
 from circuitcheck.sheet.pictures import Picture
+from circuitcheck.told import tell, worded
 
 SIZES = {Paper.A4: A4, Paper.A3: A3}
 MARGIN, FOOT = 48.0, 46.0
 DRAWING_MARGIN = 30.0
 DRAWING_HEAD = 46.0
 FOOT_MARGIN = 40.0
-CARE = "An aid to competent people. A drawing without findings is not a certificate."
 MOST_TEXT_WIDE = 640.0
 """Lines of text no longer than this can be read; on a wide page the rest stays free."""
 
@@ -52,14 +53,15 @@ def pdf_of(
     register_fonts()
     text = _text_page(_turned(SIZES[paper], upright))
     drawing = _drawing_page(_turned(SIZES[paper], lies))
-    blocks = PdfBlocks(found, text.frame[2], (drawing.frame[2], drawing.frame[3] - DRAWING_HEAD))
+    room = (drawing.frame[2], drawing.frame[3] - DRAWING_HEAD)
+    blocks = PdfBlocks(found, text.frame[2], room, head.tongue)
     out = io.BytesIO()
     story = [each for number, one in enumerate(found) for each in blocks.section(one, is_first=number == 0)]
 
     def pages(*arguments: Any, **named: Any) -> Pages:
         made = Pages(*arguments, **named)
         made.foot = _foot(head)
-        made.setDateFormatter(lambda *_: f"D:{head.made_on.replace('-', '')}000000+00'00'")
+        made.setDateFormatter(lambda *_: f"D:{head.day.replace('-', '')}000000+00'00'")
         made.showOutline()
         return made
 
@@ -98,7 +100,7 @@ def _template(out: io.BytesIO, head: Head, text: _Page, drawing: _Page) -> BaseD
         author=head.program,
         subject=plain(f"{head.file}, {head.made_on}"),
         creator=head.program,
-        lang="en-GB",
+        lang=tell(LANGUAGE, head.tongue),
         # The same drawing on the same day gives the same bytes.
         invariant=1,
         pageCompression=1,
@@ -124,11 +126,11 @@ def _foot(head: Head) -> Foot:
         canvas.line(FOOT_MARGIN, FOOT - 10, right, FOOT - 10)
         canvas.setFillColor(colour("ink_2"))
         canvas.setFont(face, size)
-        pages = f"Page {number} of {count}"
+        pages = tell(worded("Page {number} of {count}", number=number, count=count), head.tongue)
         canvas.drawRightString(right, FOOT - 20, pages)
         room = right - FOOT_MARGIN - stringWidth(pages, face, size) - 12
         canvas.drawString(FOOT_MARGIN, FOOT - 20, _cut(said, face, size, room))
-        canvas.drawString(FOOT_MARGIN, FOOT - 30, CARE)
+        canvas.drawString(FOOT_MARGIN, FOOT - 30, tell(CARE, head.tongue))
 
     return paint
 

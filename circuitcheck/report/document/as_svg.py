@@ -12,17 +12,18 @@ from circuitcheck.picture.marks import Mark, TextMark
 from circuitcheck.report.document.content import Content
 from circuitcheck.report.document.fonts import FAMILY, font_faces
 from circuitcheck.report.document.svg_marks import by_hex, marks, svg_text, view_box
+from circuitcheck.report.document.telling import LANGUAGE
 from circuitcheck.sheet.pictures import MARGIN_PX, Picture
+from circuitcheck.told import a_word, tell, worded, worded_n
 
+NOTHING = a_word("Nothing of this drawing is on a sheet")
 FOOT_SIZE, FOOT_PITCH = 12.0, 18.0
 LEAST_WIDE = 720.0
 
 
 def sheet_picture(content: Content) -> Picture:
     """The drawing with a foot that says what was found, what was not judged, and that it is no certificate."""
-    picture = content.drawing or Picture(
-        (), (0.0, 0.0, LEAST_WIDE, 40.0), "Nothing of this drawing is on a sheet"
-    )
+    picture = content.drawing or Picture((), (0.0, 0.0, LEAST_WIDE, 40.0), tell(NOTHING, content.tongue))
     left, _, right, low = picture.box
     wide = max(right - left, LEAST_WIDE)
     foot, high = _foot(content, left + MARGIN_PX, low, wide - 2 * MARGIN_PX)
@@ -42,7 +43,8 @@ def as_svg(content: Content) -> bytes:
         '<?xml version="1.0" encoding="UTF-8"?>',
         (
             f'<svg xmlns="http://www.w3.org/2000/svg" width="{wide:.0f}" height="{high:.0f}" '
-            f'viewBox="{view_box(picture.box)}" role="img" font-family="\'{FAMILY}\', sans-serif">'
+            f'viewBox="{view_box(picture.box)}" xml:lang="{svg_text(tell(LANGUAGE, content.tongue))}" role="img" '
+            f"font-family=\"'{FAMILY}', sans-serif\">"
         ),
         f"<title>{svg_text(content.title)}</title>",
         f"<desc>{svg_text(picture.words)}. {svg_text(content.judgement.verdict)} {svg_text(content.program)}</desc>",
@@ -65,12 +67,13 @@ def _foot(content: Content, left: float, top: float, wide: float) -> tuple[list[
         if not count:
             continue
         made += grade_mark(grade, x + RADIUS, y - 4)
-        words = f"{count} {grade.value}"
+        words = tell(worded("{count} {grade}", count=count, grade=a_word(grade.value)), content.tongue)
         made.append(TextMark(words, x + 2 * RADIUS + 6, y, "ink", FOOT_SIZE, 600, "start"))
         x += 2 * RADIUS + 6 + width(words, FOOT_SIZE, 600) + 18
     if x > left:
         y += FOOT_PITCH + 4
-    for line in _foot_lines(content):
+    for told in _foot_lines(content):
+        line = tell(told, content.tongue)
         made.append(TextMark(fitted(line, FOOT_SIZE, 400, wide), left, y, "ink_2", FOOT_SIZE, 400, "start"))
         y += FOOT_PITCH
     return made, y - top + 4
@@ -80,9 +83,23 @@ def _foot_lines(content: Content) -> Iterator[str]:
     judgement = content.judgement
     yield judgement.verdict
     if judgement.not_judged or judgement.crashed:
-        yield f"{len(judgement.not_judged) + judgement.crashed} checks could not judge; see the report."
+        yield worded_n(
+            "1 check could not judge; see the report.",
+            "{count} checks could not judge; see the report.",
+            len(judgement.not_judged) + judgement.crashed,
+        )
     if content.not_placed:
-        yield f"Not shown, since not placed on the sheet: {', '.join(content.not_placed)}."
-    yield f"{content.file} · {content.made_on} · {content.program} · rule book {content.rule_book}"
+        yield worded(
+            "Not shown, since not placed on the sheet: {parts}.", parts=", ".join(content.not_placed)
+        )
+    yield worded(
+        "{file} · {day} · {program} · rule book {rule_book}",
+        file=content.file,
+        day=content.made_on,
+        program=content.program,
+        rule_book=content.rule_book,
+    )
     yield content.review.state
-    yield "Local codes and the makers’ instructions come first. A drawing without findings is not a certificate."
+    yield a_word(
+        "Local codes and the makers’ instructions come first. A drawing without findings is not a certificate."
+    )

@@ -12,9 +12,10 @@ from circuitcheck.report.sizes import shown
 from circuitcheck.report.wording import missing_words, upper
 from circuitcheck.report.wording import shown as number_words
 from circuitcheck.rules.book import NoRuleError
+from circuitcheck.told import Told, a_word, ended, strung, told_number, worded
 
-NOT_KNOWN = "not known: settle it before this is tested"
-PRACTICE = "common practice, no source"
+NOT_KNOWN = a_word("not known: settle it before this is tested")
+PRACTICE = a_word("common practice, no source")
 
 
 class Asked:
@@ -54,7 +55,7 @@ class Asked:
     def words(self, id: str, field: str, unit: str) -> str:
         """The same with its unit, or the sentence that it is not known."""
         value = self.number(id, field)
-        return NOT_KNOWN if value is None else f"{number_words(value)} {unit}"
+        return NOT_KNOWN if value is None else with_unit(value, unit)
 
     def results(self, figure: str, subject: str = "") -> tuple[Result, ...]:
         """The results of a figure, of one subject where it is given."""
@@ -78,15 +79,30 @@ class Asked:
             found = self.plant.limit(name)
         except NoRuleError:
             return None
-        return float(found.value), found.source
+        return float(found.value), a_word(found.source)
 
 
 def result_words(result: Result) -> str:
     """A result's value, as near as it can be read off, and its unit."""
-    value = result.value if isinstance(result.value, str) else f"{result.value:.3g}"
-    return f"{value} {result.unit}".rstrip() if "e" not in value else " ".join(shown(result))
+    if isinstance(result.value, str):
+        value = result.value
+    else:
+        near = f"{result.value:.3g}"
+        value = told_number(near) if "e" not in near else a_word(shown(result)[0])
+    return worded("{value} {unit}", value=value, unit=a_word(result.unit)) if result.unit else value
+
+
+def with_unit(value: float, unit: str) -> str:
+    """A number with its unit: `1.3 bar`."""
+    return worded("{value} {unit}", value=told_number(number_words(value)), unit=a_word(unit))
+
+
+def value_in(name: str, *keys: str) -> str:
+    """What stands in a result's name for the first of these keys that it has: in `{of} reads, cold` the gauge."""
+    values = name.values if isinstance(name, Told) else {}
+    return next((found for key in keys if isinstance(found := values.get(key), str)), name)
 
 
 def joined(parts: Iterable[str]) -> str:
     """Those of the sentences that say anything, one after another."""
-    return " ".join(f"{upper(each.rstrip('.'))}." for each in parts if each)
+    return strung((upper(ended(each)) for each in parts if each), " ")

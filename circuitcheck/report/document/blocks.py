@@ -66,9 +66,9 @@ class Contents:
 
 @dataclass(frozen=True, slots=True)
 class Counts:
-    """How many findings there are of each grade, each with its mark."""
+    """How many findings there are of each grade, each with its mark and the grade as a word."""
 
-    counts: tuple[tuple[Grade, int], ...]
+    counts: tuple[tuple[Grade, int, str], ...]
 
 
 @dataclass(frozen=True, slots=True)

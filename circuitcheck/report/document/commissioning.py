@@ -12,22 +12,25 @@ from circuitcheck.report.document.content import Commissioning, Stage, Step
 from circuitcheck.report.document.situations_told import situations_told
 from circuitcheck.report.flows import Flows
 from circuitcheck.sheet.pictures import Pictures
+from circuitcheck.told import a_word
 
-BEFORE = "Before water is let in"
-FILLING = "Filling"
-SAFETY = "Safety devices and discharge"
-CONTROLS = "Controls and interlock"
-FLOW = "Balancing and bypass"
-TAPS = "At the taps"
-OVER = "Handing over"
-LEADS = {
-    BEFORE: "Cold, dry, and with the electricity isolated.",
-    FILLING: "Readings cold and at rest, before the heat source is fired.",
-    SAFETY: "By a person qualified for unvented hot water where there is such a store. Keep clear of the ends.",
-    CONTROLS: "One control at a time, each from calling to satisfied.",
-    FLOW: "Hot, with thermostatic heads open, after dirt has been filtered out.",
-    TAPS: "With the store at its temperature. Water above 60 °C scalds in seconds.",
-    OVER: "With the user at the plant.",
+BEFORE = a_word("Before water is let in")
+FILLING = a_word("Filling")
+SAFETY = a_word("Safety devices and discharge")
+CONTROLS = a_word("Controls and interlock")
+FLOW = a_word("Balancing and bypass")
+TAPS = a_word("At the taps")
+OVER = a_word("Handing over")
+LEADS: dict[str, str] = {
+    BEFORE: a_word("Cold, dry, and with the electricity isolated."),
+    FILLING: a_word("Readings cold and at rest, before the heat source is fired."),
+    SAFETY: a_word(
+        "By a person qualified for unvented hot water where there is such a store. Keep clear of the ends."
+    ),
+    CONTROLS: a_word("One control at a time, each from calling to satisfied."),
+    FLOW: a_word("Hot, with thermostatic heads open, after dirt has been filtered out."),
+    TAPS: a_word("With the store at its temperature. Water above 60 °C scalds in seconds."),
+    OVER: a_word("With the user at the plant."),
 }
 
 

@@ -8,6 +8,7 @@ from typing import Protocol
 from circuitcheck.finding import Grade
 from circuitcheck.report.parts import Row
 from circuitcheck.sheet.pictures import Picture
+from circuitcheck.told import ENGLISH, Tongue, a_word
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +69,7 @@ class Worked:
     title: str
     about: str
     results: tuple[tuple[str, str, str], ...]
-    formula: tuple[str, ...]
+    formula: str
     inputs: tuple[tuple[str, str, str, str, str], ...]
     rests_on: tuple[str, ...]
     source: str
@@ -145,6 +146,10 @@ class ReviewTold:
     bounds: tuple[str, ...] = ()
 
 
+CARE = a_word("An aid to competent people. A drawing without findings is not a certificate.")
+"""What stands at the foot of every document."""
+
+
 class Head(Protocol):
     """What a document says of itself on every page."""
 
@@ -160,7 +165,12 @@ class Head(Protocol):
 
     @property
     def made_on(self) -> str:
-        """The day, as in 2026-11-25."""
+        """The day, as its language writes it."""
+        ...
+
+    @property
+    def day(self) -> str:
+        """The same as in 2026-11-25, whatever the language."""
         ...
 
     @property
@@ -168,10 +178,15 @@ class Head(Protocol):
         """What it was made with."""
         ...
 
+    @property
+    def tongue(self) -> Tongue:
+        """The language in which its texts are told."""
+        ...
+
 
 @dataclass(frozen=True, slots=True)
 class Content:
-    """All that a document holds."""
+    """All that a document holds, its texts told in `tongue`. `day` is the day it is made on, as in 2026-11-25."""
 
     title: str
     plant: str
@@ -192,3 +207,5 @@ class Content:
     notes: tuple[NoteTold, ...]
     review: ReviewTold
     cautions: tuple[str, ...]
+    tongue: Tongue = ENGLISH
+    day: str = ""

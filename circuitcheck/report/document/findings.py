@@ -14,6 +14,7 @@ from circuitcheck.report.document.content import Accepted, Found, Judgement
 from circuitcheck.report.wording import missing_words, upper
 from circuitcheck.review.acceptances import Standing, acceptance_of, standings
 from circuitcheck.sheet.pictures import Pictures
+from circuitcheck.told import a_word, dated, ended, strung, worded, worded_n
 
 MOST_PICTURES = 150
 """So many findings get a picture of their own, the heaviest first."""
@@ -34,19 +35,22 @@ def _found(analysis: Analysis, pictures: Pictures, today: date) -> Iterator[Foun
     for number, finding in enumerate(analysis.findings):
         title, lesson = says.title(finding), says.lesson(finding)
         acceptance = acceptance_of(finding, drawing, today)
-        shown = f"Where it is: {', '.join(_names(drawing, finding))}"
+        shown = worded("Where it is: {names}", names=strung(_names(drawing, finding)))
         yield Found(
             grade=finding.grade,
             grade_words=says.grade_words(finding),
             title=title,
             message=says.message(drawing, finding),
             where=_names(drawing, finding),
-            shut=tuple(f"{each.name}, {each.how}" for each in says.witness(drawing, finding)),
+            shut=tuple(
+                worded("{valve}, {how}", valve=each.name, how=each.how)
+                for each in says.witness(drawing, finding)
+            ),
             alone=says.alone(drawing, finding),
             missing=tuple(missing_words(drawing, each) for each in finding.missing),
-            why=lesson.why if lesson else "",
-            remedy=lesson.remedy if lesson else "",
-            source=lesson.source if lesson else "",
+            why=a_word(lesson.why) if lesson else "",
+            remedy=a_word(lesson.remedy) if lesson else "",
+            source=a_word(lesson.source) if lesson else "",
             cures=_cures(analysis, finding) if tries_cures and finding.grade in _CURED else (),
             accepted=_accepted_words(acceptance) if acceptance else "",
             picture=pictures.finding(finding, shown) if number < MOST_PICTURES else None,
@@ -61,7 +65,7 @@ def _names(drawing: Drawing, finding: Finding) -> tuple[str, ...]:
     """What a finding names, the thing judged first."""
     names = [upper(_name(drawing, id)) for id in dict.fromkeys((*finding.components, *finding.pipes))]
     if len(names) > MOST_NAMED:
-        names = [*names[:MOST_NAMED], f"{len(names) - MOST_NAMED} more"]
+        names = [*names[:MOST_NAMED], worded("{count} more", count=len(names) - MOST_NAMED)]
     return tuple(names)
 
 
@@ -69,21 +73,25 @@ def _name(drawing: Drawing, id: str) -> str:
     try:
         return drawing.name(id)
     except KeyError:
-        return f"{id} (no longer in the drawing)"
+        return worded("{id} (no longer in the drawing)", id=id)
 
 
 def _accepted_words(acceptance: Acceptance) -> str:
-    who = acceptance.author or "somebody who gave no name"
-    on = f" on {acceptance.date}" if acceptance.date else ""
-    until = f", until {acceptance.until}" if acceptance.until else ""
-    reason = f": {acceptance.reason}" if acceptance.reason else "; no reason is given"
-    return f"Accepted by {who}{on}{until}{reason}"
+    said = [worded("Accepted by {who}", who=acceptance.author or a_word("somebody who gave no name"))]
+    said += [worded(" on {date}", date=dated(acceptance.date))] if acceptance.date else []
+    said += [worded(", until {date}", date=dated(acceptance.until))] if acceptance.until else []
+    said.append(
+        worded(": {reason}", reason=acceptance.reason)
+        if acceptance.reason
+        else a_word("; no reason is given")
+    )
+    return strung(said, "")
 
 
 _STATES = {
-    Standing.HOLDS: "holds",
-    Standing.RUN_OUT: "has run out",
-    Standing.NO_FINDING: "matches no finding here",
+    Standing.HOLDS: a_word("holds good"),
+    Standing.RUN_OUT: a_word("has run out"),
+    Standing.NO_FINDING: a_word("matches no finding here"),
 }
 
 
@@ -94,10 +102,11 @@ def acceptances(analysis: Analysis, today: date) -> tuple[Accepted, ...]:
     for each in standings(drawing, analysis.findings, today):
         said, state = each.acceptance, _STATES[each.standing]
         if each.standing is Standing.HOLDS and each.finding and each.finding.grade is Grade.DANGER:
-            state = "holds, and the danger counts all the same"
-        on = ", ".join(upper(_name(drawing, id)) for id in said.on)
+            state = a_word("holds, and the danger counts all the same")
+        on = strung(upper(_name(drawing, id)) for id in said.on)
         title = says.check_title(said.check)
-        found.append(Accepted(title, on, said.reason, said.author, said.date, said.until or "", state))
+        day, until = dated(said.date), dated(said.until or "")
+        found.append(Accepted(title, on, said.reason, said.author, day, until, state))
     return tuple(found)
 
 
@@ -105,14 +114,12 @@ def judgement(analysis: Analysis) -> Judgement:
     """What was judged and what was not."""
     speaking = {finding.check for finding in analysis.findings}
     silent = tuple(says.check_title(name) for name in analysis.judged if name not in speaking)
-    verdict = " ".join(f"{each}." for each in _verdict(analysis) if each)
-    pairs = (each.partition(": ") for each in says.not_judged(analysis))
     return Judgement(
-        verdict,
+        strung((ended(each) for each in _verdict(analysis) if each), " "),
         len(analysis.judged),
         tuple(says.counts(analysis).items()),
         silent,
-        tuple((check, why) for check, _, why in pairs),
+        says.why_not_judged(analysis),
         says.not_applicable(analysis),
         says.taken(analysis),
         says.beyond(),
@@ -123,5 +130,4 @@ def judgement(analysis: Analysis) -> Judgement:
 def _verdict(analysis: Analysis) -> tuple[str, ...]:
     first, second = says.verdict(analysis)
     count = len(analysis.findings)
-    found = f"{count} finding{'' if count == 1 else 's'}" if count else ""
-    return found, first.rstrip("."), second.rstrip(".")
+    return worded_n("1 finding", "{count} findings", count) if count else "", first, second

@@ -12,7 +12,6 @@ from circuitcheck.report.document.blocks import (
     Bullets,
     Cell,
     Contents,
-    Counts,
     Heading,
     Link,
     Section,
@@ -20,20 +19,25 @@ from circuitcheck.report.document.blocks import (
     Table,
     Text,
 )
-from circuitcheck.report.document.sections import pairs
+from circuitcheck.report.document.sections import counts_of, pairs
+from circuitcheck.report.document.telling import retold
+from circuitcheck.told import ENGLISH, Tongue, a_word, strung, upper, worded, worded_n
 
 GRADES = tuple(grade.value for grade in Grade)
+_GRADE_HEADS = tuple(upper(a_word(grade)) for grade in GRADES)
 
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """What became of one drawing, in plain values. `faults`: why there is no document of it.
+    """What became of one drawing, in plain values. `faults`: why there is no document of it; `why`: the same in
+    the language of the documents, in which all other texts are.
 
     `grades`: findings of each grade; `checks`: the same for each check's title; `not_judged`: a check's title
     and why; `accepted`: how many findings somebody accepted; `seal`: the document's digest.
     """
 
     faults: tuple[str, ...] = ()
+    why: str = ""
     title: str = ""
     verdict: str = ""
     review: str = ""
@@ -64,6 +68,8 @@ class Front:
     file: str
     made_on: str
     program: str
+    day: str = ""
+    tongue: Tongue = ENGLISH
 
 
 class Index:
@@ -83,8 +89,10 @@ class Index:
     def _count(self, listed: Listed) -> None:
         entry = listed.entry
         if not entry.is_written:
-            self._unmade.append((listed.file, " ".join(entry.faults)))
-            self._rows.append((listed.file, "", "No document: see above.", *[""] * (len(GRADES) + 1), ""))
+            self._unmade.append((listed.file, entry.why))
+            self._rows.append(
+                (listed.file, "", a_word("No document: see above."), *[""] * (len(GRADES) + 1), "")
+            )
             return
         self._made += 1
         self._silent += not any(entry.grades.values())
@@ -110,22 +118,30 @@ class Index:
 
     def sections(self, front: Front) -> tuple[Section, ...]:
         """The page."""
+        return retold(self._sections(front), front.tongue)
+
+    def _sections(self, front: Front) -> tuple[Section, ...]:
         parts = [self._summary(front)]
         if self._unmade:
             rows = tuple(self._unmade)
-            parts.append(Section("unmade", "Without a document", (Table(("File", "Why"), rows, (1.0, 1.6)),)))
+            table = Table((a_word("File"), a_word("Why")), rows, (1.0, 1.6))
+            parts.append(Section("unmade", a_word("Without a document"), (table,)))
         parts += [self._by_check(), self._unjudged(), self._drawings()]
         return tuple(parts)
 
     def _summary(self, front: Front) -> Section:
         blocks: list[Block] = [
-            Counts(tuple((Grade(grade), self._grades[grade]) for grade in GRADES)),
+            counts_of((Grade(grade), self._grades[grade]) for grade in GRADES),
             Text(self.verdict, Style.STRONG),
             pairs(
-                (("Made on", front.made_on), ("Made with", front.program), ("Rule books", self._books_told()))
+                (
+                    (a_word("Made on"), front.made_on),
+                    (a_word("Made with"), front.program),
+                    (a_word("Rule books"), self._books_told()),
+                )
             ),
             Contents(),
-            Heading("Care"),
+            Heading(a_word("Care")),
             Bullets(tuple(self._cautions())),
         ]
         return Section("summary", front.title, tuple(blocks))
@@ -134,66 +150,97 @@ class Index:
     def verdict(self) -> str:
         """How many of what, in one paragraph."""
         said = [
-            f"{_many(len(self._rows), 'drawing')}, {_many(self._made, 'document')}.",
-            f"{_many(self._silent, 'drawing')} without a finding.",
+            worded(
+                "{drawings}, {documents}.",
+                drawings=_drawings_counted(len(self._rows)),
+                documents=worded_n("1 document", "{count:,} documents", self._made),
+            ),
+            worded_n("1 drawing without a finding.", "{count:,} drawings without a finding.", self._silent),
         ]
         if self._unmade:
-            said.append(f"{_many(len(self._unmade), 'file')} of which no document could be made.")
+            said.append(
+                worded_n(
+                    "1 file of which no document could be made.",
+                    "{count:,} files of which no document could be made.",
+                    len(self._unmade),
+                )
+            )
         if self._accepted:
-            said.append(f"{_many(self._accepted, 'finding')} accepted by somebody.")
+            said.append(
+                worded_n(
+                    "1 finding accepted by somebody.",
+                    "{count:,} findings accepted by somebody.",
+                    self._accepted,
+                )
+            )
         if self._crashed:
             said.append(
-                f"{_many(self._crashed, 'check')} failed inside the program: treat them as not judged."
+                worded_n(
+                    "1 check failed inside the program: treat it as not judged.",
+                    "{count:,} checks failed inside the program: treat them as not judged.",
+                    self._crashed,
+                )
             )
-        return " ".join(said)
+        return strung(said, " ")
 
     def _cautions(self) -> Iterator[str]:
-        yield "This list tells of the documents; each document tells what it could not judge, and why."
-        yield "A drawing without findings is not a certificate. Local codes and makers’ instructions come first."
+        yield a_word(
+            "This list tells of the documents; each document tells what it could not judge, and why."
+        )
+        yield a_word(
+            "A drawing without findings is not a certificate. Local codes and makers’ instructions come first."
+        )
 
     def _books_told(self) -> str:
-        return "; ".join(f"{name} ({_many(count, 'drawing')})" for name, count in sorted(self._books.items()))
+        return strung(
+            (
+                worded("{rule_book} ({drawings})", rule_book=name, drawings=_drawings_counted(count))
+                for name, count in sorted(self._books.items())
+            ),
+            "; ",
+        )
 
     def _by_check(self) -> Section:
+        title = a_word("Findings by check")
         if not self._checks:
-            return Section("checks", "Findings by check", (Text("Nothing was found."),))
+            return Section("checks", title, (Text(a_word("Nothing was found.")),))
         order = sorted(
-            self._checks, key=lambda title: (*(-self._checks[title][each] for each in GRADES), title)
+            self._checks, key=lambda check: (*(-self._checks[check][each] for each in GRADES), check)
         )
         rows = tuple(
-            (title, *(_shown(self._checks[title][column]) for column in ("drawings", *GRADES)))
-            for title in order
+            (check, *(_shown(self._checks[check][column]) for column in ("drawings", *GRADES)))
+            for check in order
         )
-        head = ("Check", "Drawings", *(grade.capitalize() for grade in GRADES))
+        head = (a_word("Check"), a_word("Drawings"), *_GRADE_HEADS)
         table = Table(head, rows, (4.0, 1.0, 1.0, 1.0, 1.0, 1.2), frozenset(range(1, 6)))
-        return Section("checks", "Findings by check", (table,))
+        return Section("checks", title, (table,))
 
     def _unjudged(self) -> Section:
+        title = a_word("Not judged")
         if not self._not_judged:
-            return Section("unjudged", "Not judged", (Text("Every check that applies could judge."),))
+            return Section("unjudged", title, (Text(a_word("Every check that applies could judge.")),))
         order = sorted(self._not_judged.items(), key=lambda each: (-each[1], each[0]))
-        rows = tuple((title, str(count)) for title, count in order)
-        return Section(
-            "unjudged", "Not judged", (Table(("Check", "Drawings"), rows, (4.0, 1.0), frozenset({1})),)
-        )
+        rows = tuple((check, str(count)) for check, count in order)
+        table = Table((a_word("Check"), a_word("Drawings")), rows, (4.0, 1.0), frozenset({1}))
+        return Section("unjudged", title, (table,))
 
     def _drawings(self) -> Section:
         head = (
-            "Drawing",
-            "Title",
-            "Verdict",
-            *(grade.capitalize() for grade in GRADES),
-            "Not judged",
-            "Review",
+            a_word("Drawing"),
+            a_word("Title"),
+            a_word("Verdict"),
+            *_GRADE_HEADS,
+            a_word("Not judged"),
+            a_word("Review"),
         )
         shares = (3.0, 2.6, 2.8, 0.85, 0.7, 0.85, 1.5, 0.85, 1.2)
         table = Table(head, tuple(self._rows), shares, frozenset(range(3, 8)))
-        return Section("drawings", "Drawings", (table,), on_new_page=True)
+        return Section("drawings", a_word("Drawings"), (table,), on_new_page=True)
 
 
 def _shown(count: int) -> str:
-    return f"{count:,}" if count else ""
+    return worded("{count:,}", count=count) if count else ""
 
 
-def _many(count: int, thing: str) -> str:
-    return f"{count:,} {thing}{'' if count == 1 else 's'}"
+def _drawings_counted(count: int) -> str:
+    return worded_n("1 drawing", "{count:,} drawings", count)

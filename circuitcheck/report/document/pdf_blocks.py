@@ -51,8 +51,11 @@ from circuitcheck.report.document.pdf_flowables import (
 )
 from circuitcheck.report.document.pdf_marks import colour, font_name
 from circuitcheck.report.plain import plain
+from circuitcheck.told import Tongue, a_word, tell
 
 DRAWING_PAGE, TEXT_PAGE = "drawing", "text"
+SUMMARY, CONTENTS = a_word("Summary"), a_word("Contents")
+SMALL_LETTERING = a_word("The lettering is small at this size: a larger paper, or the SVG, shows it larger.")
 LARGEST = 0.75
 """Points to a px at most: what stands 12 px high is 9 point."""
 LEAST_LEGIBLE = 0.33
@@ -117,14 +120,17 @@ class PdfBlocks:
     """Makes what pages are filled with.
 
     `sections`: all of them, for the contents; `wide`: the text's frame; `picture_room`: what a page has
-    for a whole picture, wide and high.
+    for a whole picture, wide and high; `tongue`: the language of the few words that are no section's.
     """
 
-    def __init__(self, sections: Sequence[Section], wide: float, picture_room: tuple[float, float]) -> None:
+    def __init__(
+        self, sections: Sequence[Section], wide: float, picture_room: tuple[float, float], tongue: Tongue
+    ) -> None:
         self.styles = Styles()
         self._sections = sections[1:]
         self._wide = wide
         self._room = picture_room
+        self._tongue = tongue
         self._count = 0
 
     def section(self, section: Section, *, is_first: bool) -> Iterator[Flowable]:
@@ -137,7 +143,7 @@ class PdfBlocks:
             yield PageBreak()
         elif not is_first:
             yield CondPageBreak(120)
-        yield Anchor(section.key, section.title if not is_first else "Summary", 0)
+        yield Anchor(section.key, section.title if not is_first else tell(SUMMARY, self._tongue), 0)
         yield Paragraph(text_of(section.title), self.styles.title if is_first else self.styles.section)
         for block in section.blocks:
             yield from self.block(block)
@@ -186,11 +192,10 @@ class PdfBlocks:
         scale = min(LARGEST * 1.6, wide / across, high / down)
         yield PictureFlowable(block.picture, high, LARGEST * 1.6, framed=False)
         if scale < LEAST_LEGIBLE:
-            small = "The lettering is small at this size: a larger paper, or the SVG, shows it larger."
-            yield Paragraph(small, self.styles.second)
+            yield Paragraph(text_of(tell(SMALL_LETTERING, self._tongue)), self.styles.second)
 
     def _contents(self) -> Iterator[Flowable]:
-        yield Paragraph("Contents", self.styles.heading)
+        yield Paragraph(text_of(tell(CONTENTS, self._tongue)), self.styles.heading)
         for section in self._sections:
             yield ContentsLine(section.key, section.title)
 
@@ -209,8 +214,8 @@ class PdfBlocks:
 
     def _counts(self, block: Counts) -> Flowable:
         cells: list[Any] = []
-        for grade, count in block.counts:
-            cells += [Mark(grade), Paragraph(f"<b>{count}</b> {grade.value}", self.styles.body)]
+        for grade, count, words in block.counts:
+            cells += [Mark(grade), Paragraph(f"<b>{count}</b> {text_of(words)}", self.styles.body)]
         return PdfTable(
             [cells], colWidths=[18, 82] * len(block.counts), style=_BARE, hAlign="LEFT", spaceAfter=4
         )

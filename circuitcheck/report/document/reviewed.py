@@ -10,9 +10,10 @@ from circuitcheck.review.holding import Held, held
 from circuitcheck.review.notes import pinned_name
 from circuitcheck.review.record import CANNOT_PROVE, COVERS
 from circuitcheck.review.words import held_lines, held_words, record_title
+from circuitcheck.told import a_word, dated, spoken, strung, worded
 
-NO_NAME, NO_DATE = "no name", "no date"
-NOT_REVIEWED = "This drawing carries no review record."
+NO_NAME, NO_DATE, NONE = a_word("no name"), a_word("no date"), a_word("none")
+NOT_REVIEWED = a_word("This drawing carries no review record.")
 MOST_CHANGES = 40
 
 
@@ -20,8 +21,8 @@ def notes_told(drawing: Drawing) -> tuple[NoteTold, ...]:
     """Every note with its thread, those too whose parts are gone."""
     return tuple(
         NoteTold(
-            ", ".join(upper(pinned_name(drawing, id)) for id in note.on) or "The whole drawing",
-            note.state,
+            strung(upper(pinned_name(drawing, id)) for id in note.on) or a_word("The whole drawing"),
+            a_word(note.state),
             (_said(note), *(_said(reply) for reply in note.replies)),
         )
         for note in drawing.notes
@@ -29,7 +30,7 @@ def notes_told(drawing: Drawing) -> tuple[NoteTold, ...]:
 
 
 def _said(each: Note | Reply) -> tuple[str, str, str]:
-    return each.author or NO_NAME, each.date or NO_DATE, each.text
+    return each.author or NO_NAME, dated(each.date) or NO_DATE, each.text
 
 
 def review_told(drawing: Drawing, analysis: Analysis) -> ReviewTold:
@@ -43,23 +44,34 @@ def review_told(drawing: Drawing, analysis: Analysis) -> ReviewTold:
         last.holds,
         tuple(_rows(last, records[:-1])),
         tuple(held_lines(last, MOST_CHANGES))[1:],
-        (COVERS, CANNOT_PROVE),
+        (a_word(COVERS), a_word(CANNOT_PROVE)),
     )
 
 
 def _rows(last: Held, earlier: tuple[Held, ...]) -> list[tuple[str, str]]:
     review = last.review
-    rows = [
-        ("Reviewed by", ", ".join(each for each in (review.author, review.role) if each) or NO_NAME),
-        ("On", review.date or NO_DATE),
-        ("Decision", review.decision or "no decision"),
-        ("Remarks", review.remarks or "none"),
-        ("With", f"{review.program or 'a program not named'}, rule book {review.rule_book or 'not named'}"),
-        ("Digest of the circuit", review.meaning or "none"),
-        ("Digest of the layout", review.layout or "none"),
-        ("Digest of findings, notes and acceptances", review.findings or "none"),
+    rows: list[tuple[str, str]] = [
+        (a_word("Reviewed by"), ", ".join(each for each in (review.author, review.role) if each) or NO_NAME),
+        (a_word("Reviewed on"), dated(review.date) or NO_DATE),
+        (a_word("Decision"), a_word(review.decision or "no decision")),
+        (a_word("Remarks"), review.remarks or NONE),
+        (
+            a_word("With"),
+            worded(
+                "{program}, rule book {rule_book}",
+                program=review.program or a_word("a program not named"),
+                rule_book=spoken(review.rule_book) if review.rule_book else a_word("not named"),
+            ),
+        ),
+        (a_word("Digest of the circuit"), review.meaning or NONE),
+        (a_word("Digest of the layout"), review.layout or NONE),
+        (a_word("Digest of findings, notes and acceptances"), review.findings or NONE),
     ]
+    before = a_word("Before it")
     return [
         *rows,
-        *(("Before it", f"{record_title(each)}. {held_words(each)}") for each in reversed(earlier)),
+        *(
+            (before, worded("{record}. {state}", record=record_title(each), state=held_words(each)))
+            for each in reversed(earlier)
+        ),
     ]

@@ -8,9 +8,10 @@ from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.situations import BOTH, Situation
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.figures.driven import TOGETHER
-from circuitcheck.figures.figure import Figure
+from circuitcheck.figures.figure import Figure, Result
 from circuitcheck.figures.plant import Plant
 from circuitcheck.parts.kind import Role
+from circuitcheck.report.document.asked_of import value_in
 from circuitcheck.report.document.content import Running
 from circuitcheck.report.flow_picture import Flowing, shut_states
 from circuitcheck.report.flows import By, Flows, SituationFlows
@@ -18,14 +19,16 @@ from circuitcheck.report.wording import missing_words, upper
 from circuitcheck.rules.book import NoRuleError
 from circuitcheck.sheet.pictures import Picture, Pictures
 from circuitcheck.sizing.water import OutsideLimitsError
+from circuitcheck.told import a_word, strung, told_number, worded
 
 READS = " reads, "
 COLD_AT_REST, COLD_RUNNING, HOT_RUNNING = "cold, at rest", "cold, pumps running", "hot, pumps running"
+COLD, HOT = a_word("cold"), a_word("hot")
 MOST_PICTURES, MOST_PIPES = 8, 250
 """So many situations get a picture, and only where it can be read: a plant of so many pipes at most."""
 NOT_SHOWN = frozenset({"tee", "cap"})
-MOST_NAMED = 24
-NO_GAUGE = "no gauge is drawn"
+MOST_NAMED, MOST_MISSING = 24, 6
+NO_GAUGE = a_word("no gauge is drawn")
 
 
 def situations_told(
@@ -57,7 +60,7 @@ def _running(
     opened, shut = _valves(plant, situation)
     warm, cold = _warm_and_cold(plant, situation, told)
     return Running(
-        name=upper(told.name.replace(BOTH, TOGETHER, 1) if situation.name == BOTH else told.name),
+        name=upper(_name(situation, told.name)),
         open=opened,
         shut=shut,
         runs=tuple(upper(drawing.name(id)) for id in drawing.components if id in situation.running),
@@ -66,13 +69,21 @@ def _running(
         flows=tuple(_flows(plant, situation)),
         gauge=_gauge_words(gauge, is_driven=bool(situation.running), is_hot=situation.heat_on)
         or (
-            "not told: see the figure for pressures"
+            a_word("not told: see the figure for pressures")
             if plant.circuit.devices(Role.SHOWS_PRESSURE)
             else NO_GAUGE
         ),
         fault=_why_no_flows(drawing, situation, told, flows),
         picture=shown.picture(told),
     )
+
+
+def _name(situation: Situation, told: str) -> str:
+    """What a situation is called where it is not chosen from a list: what "both" are must be said then."""
+    if situation.name != BOTH:
+        return told
+    stands = value_in(told, "stands") if told != BOTH else ""
+    return worded("{situation}: {stands}", situation=TOGETHER, stands=stands) if stands else TOGETHER
 
 
 def _valves(plant: Plant, situation: Situation) -> tuple[tuple[str, ...], tuple[str, ...]]:
@@ -84,7 +95,7 @@ def _valves(plant: Plant, situation: Situation) -> tuple[tuple[str, ...], tuple[
     for valve in found.three_port:
         for leg in ("a", "b"):
             side = shut if f"{valve}:{leg}" in situation.shut else opened
-            side.append(f"{upper(drawing.name(valve))} to {leg}")
+            side.append(worded("{valve} to {leg}", valve=upper(drawing.name(valve)), leg=leg))
     return tuple(opened), tuple(shut)
 
 
@@ -97,15 +108,18 @@ def _warm_and_cold(plant: Plant, situation: Situation, told: SituationFlows) -> 
     names = {id: upper(drawing.name(id)) for id in fed}
     if not told.pipes and situation.running:
         called = [names[id] for id in fed if id in situation.called]
-        return (f"Meant to: {', '.join(called)}" if called else "Not told"), ""
+        meant = worded("Meant to: {parts}", parts=strung(called)) if called else a_word("Not told")
+        return meant, ""
     moving = _moving_parts(drawing, told)
     passed = [upper(drawing.name(id)) for id in drawing.components if id in moving and _is_shown(drawing, id)]
     cold = [names[id] for id in fed if id not in moving]
     if not passed:
-        return "Nothing: no water is driven", ", ".join(cold)
-    more = f" and {len(passed) - MOST_NAMED} more" if len(passed) > MOST_NAMED else ""
-    through = f"{', '.join(passed[:MOST_NAMED])}{more}"
-    return (through if situation.heat_on else f"Only what is left in it: {through}"), ", ".join(cold)
+        return a_word("Nothing: no water is driven"), strung(cold)
+    through = strung(passed[:MOST_NAMED])
+    if len(passed) > MOST_NAMED:
+        through = worded("{these} and {count} more", these=through, count=len(passed) - MOST_NAMED)
+    left = worded("Only what is left in it: {parts}", parts=through)
+    return (through if situation.heat_on else left), strung(cold)
 
 
 def _moving_parts(drawing: Drawing, told: SituationFlows) -> set[str]:
@@ -134,7 +148,7 @@ def _flows(plant: Plant, situation: Situation) -> Iterator[tuple[str, str]]:
         for id in plant.drawing.components:
             flow = run.flow_lpm(id) if id in wanted else None
             if flow is not None and abs(flow) >= 0.05:
-                yield upper(plant.drawing.name(id)), f"{abs(flow):.1f}"
+                yield upper(plant.drawing.name(id)), told_number(f"{abs(flow):.1f}")
 
 
 def _why_no_flows(drawing: Drawing, situation: Situation, told: SituationFlows, flows: Flows) -> str:
@@ -144,9 +158,10 @@ def _why_no_flows(drawing: Drawing, situation: Situation, told: SituationFlows, 
     missing = situation.missing or (flows.missing if situation.running and not told.pipes else ())
     if not missing:
         return ""
-    named = "; ".join(missing_words(drawing, each) for each in missing[:6])
-    more = f"; and {len(missing) - 6} more" if len(missing) > 6 else ""
-    return f"Flows are not told, since numbers are missing: {named}{more}."
+    named = [missing_words(drawing, each) for each in missing[:MOST_MISSING]]
+    if len(missing) > MOST_MISSING:
+        named.append(worded("and {count} more", count=len(missing) - MOST_MISSING))
+    return worded("Flows are not told, since numbers are missing: {named}.", named=strung(named, "; "))
 
 
 def _gauge_readings(figures: Iterable[Figure]) -> list[tuple[str, str, str]]:
@@ -156,12 +171,19 @@ def _gauge_readings(figures: Iterable[Figure]) -> list[tuple[str, str, str]]:
         if figure.name not in ("pressure-map", "static-pressure"):
             continue
         for result in figure.results:
-            name, parted, when = result.name.partition(READS)
+            _, parted, when = result.name.partition(READS)
             if parted:
-                value = result.value if isinstance(result.value, str) else f"{result.value:.2f}"
-                low, _, high = value.partition(" to ")
-                found.append((name, when, f"{low if low == high else value} {result.unit}"))
+                found.append((value_in(result.name, "of", "name", "part"), when, _reading(result)))
     return found
+
+
+def _reading(result: Result) -> str:
+    """A reading with its unit; a range that is none when rounded is one number."""
+    value: str = result.value if isinstance(result.value, str) else told_number(f"{result.value:.2f}")
+    low, _, high = value.partition(" to ")
+    if low == high:
+        value = told_number(low)
+    return worded("{value} {unit}", value=value, unit=a_word(result.unit)) if result.unit else value
 
 
 def gauge_cold(figures: Iterable[Figure]) -> tuple[tuple[str, str], ...]:
@@ -177,8 +199,12 @@ def _gauge_words(readings: Sequence[tuple[str, str, str]], *, is_driven: bool, i
     said: dict[str, dict[str, None]] = {}
     for name, when, value in readings:
         if when in wanted and (when != HOT_RUNNING or is_hot):
-            said.setdefault(upper(name), {})[f"{value} {when.partition(',')[0]}"] = None
-    return "; ".join(f"{name}: {', '.join(values)}" for name, values in said.items())
+            reading = worded("{value} {when}", value=value, when=HOT if when == HOT_RUNNING else COLD)
+            said.setdefault(upper(name), {})[reading] = None
+    return strung(
+        (worded("{gauge}: {readings}", gauge=name, readings=strung(values)) for name, values in said.items()),
+        "; ",
+    )
 
 
 class _Shown:
@@ -198,7 +224,7 @@ class _Shown:
         keeps = frozenset(moving | _moving_parts(drawing, told) | shut.keys())
         marks = Flowing(self._pictures.layout, lambda id: id not in keeps).picture(told, By.FLOW).marks
         around = {end.part for id in told.pipes for end in drawing.pipes[id].joints}
-        words = f"{upper(told.name)}: where water moves, in litres a minute"
+        words = worded("{situation}: where water moves, in litres a minute", situation=upper(told.name))
         picture = self._pictures.running(keeps, shut, marks, (*told.pipes, *around), words)
         self._left -= picture is not None
         return picture

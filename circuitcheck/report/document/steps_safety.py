@@ -9,19 +9,27 @@ from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.joining import Placed
 from circuitcheck.figures.expansion import safety_valve_set_bar
 from circuitcheck.parts.kind import Role
-from circuitcheck.report.document.asked_of import NOT_KNOWN, PRACTICE, Asked, joined
+from circuitcheck.report.document.asked_of import NOT_KNOWN, PRACTICE, Asked, joined, with_unit
 from circuitcheck.report.document.content import Step
 from circuitcheck.report.wording import missing_words, shown
+from circuitcheck.told import a_word, strung, told_number, worded
 
-LIFT = "taught in trade textbooks; for how long: common practice, no source"
-SEEN = "Approved Document G (England) 3.54 to 3.63; WFR guidance G19.3"
-CUT_OUT = (
+LIFT = a_word("taught in trade textbooks; for how long: common practice, no source")
+SEEN = a_word("Approved Document G (England) 3.54 to 3.63; WFR guidance G19.3")
+CUT_OUT = a_word(
     "Approved Document G, guidance to G3 (paragraph from memory): the cut-out shuts off the heat to the store"
 )
-INTERLOCK = (
+INTERLOCK = a_word(
     "Approved Document L: with no call the appliance and the pump are off; City & Guilds Textbook: Plumbing, "
     "Book 1 (2019), interlock"
 )
+AT_REST = {
+    "shut": a_word("shuts"),
+    "open": a_word("opens"),
+    "stays": a_word("stays as it stands"),
+    "rest": NOT_KNOWN,
+}
+"""What a motor valve does without current, by how it rests."""
 
 
 def safety(asked: Asked) -> Iterator[Step]:
@@ -32,26 +40,30 @@ def safety(asked: Asked) -> Iterator[Step]:
         if bar is None:
             asked.lacking[missing_words(asked.drawing, f"{place.part}.set_pressure_bar")] = None
         yield Step(
-            f"{asked.name(place.part)}: lifted by hand, closes again",
-            joined((f"set at {shown(bar)} bar" if bar is not None else NOT_KNOWN, ends.get(place.part, ""))),
+            worded("{part}: lifted by hand, closes again", part=asked.name(place.part)),
+            joined(
+                (_set_to(with_unit(bar, "bar")) if bar is not None else NOT_KNOWN, ends.get(place.part, ""))
+            ),
             LIFT,
         )
     for place in asked.places(Role.RELIEVES_STORE):
         yield Step(
-            f"{asked.name(place.part)}: lifted by hand for 20 to 30 seconds, closes again",
+            worded("{part}: lifted by hand for 20 to 30 seconds, closes again", part=asked.name(place.part)),
             joined((_set_at(asked, place), ends.get(place.part, ""))),
             LIFT,
         )
     for place in asked.places(Role.SHOWS_DISCHARGE):
         yield Step(
-            f"{asked.name(place.part)}: takes the whole discharge, nothing splashes over, in sight",
-            "runs away freely to the end",
+            worded(
+                "{part}: takes the whole discharge, nothing splashes over, in sight",
+                part=asked.name(place.part),
+            ),
+            a_word("runs away freely to the end"),
             SEEN,
         )
     for place in asked.places(Role.ENDS_DISCHARGE):
-        yield Step(
-            f"{asked.name(place.part)}: end seen, no one can be scalded there", "clear of people", SEEN
-        )
+        what = worded("{part}: end seen, no one can be scalded there", part=asked.name(place.part))
+        yield Step(what, a_word("clear of people"), SEEN)
     yield from _cut_outs(asked)
 
 
@@ -67,8 +79,12 @@ def _set_at(asked: Asked, place: Placed) -> str:
         reduces = field == "set_pressure_bar" and "relief_pressure_bar" in own
         if field in own and not reduces:
             value = asked.number(place.part, field)
-            said.append(NOT_KNOWN if value is None else f"{shown(value)} {unit}")
-    return f"set at {', '.join(said)}" if said else "set as the store’s maker states"
+            said.append(NOT_KNOWN if value is None else with_unit(value, unit))
+    return _set_to(strung(said)) if said else a_word("set as the store’s maker states")
+
+
+def _set_to(value: str) -> str:
+    return worded("set at {value}", value=value)
 
 
 def _ends(asked: Asked) -> dict[str, str]:
@@ -82,10 +98,13 @@ def _ends(asked: Asked) -> dict[str, str]:
 
 def _seen_at(asked: Asked, discharge: Discharge) -> str:
     if not discharge.runs:
-        return "its discharge reaches no end in this drawing"
+        return a_word("its discharge reaches no end in this drawing")
     run = discharge.runs[0]
-    shown_at = "" if run.tundish is None else f"{asked.name(run.steps[run.tundish].part)} and at "
-    return f"water seen at {shown_at}{asked.drawing.name(run.end)}"
+    end = asked.drawing.name(run.end)
+    if run.tundish is None:
+        return worded("water seen at {end}", end=end)
+    tundish = asked.name(run.steps[run.tundish].part)
+    return worded("water seen at {tundish} and at {end}", tundish=tundish, end=end)
 
 
 def _cut_outs(asked: Asked) -> Iterator[Step]:
@@ -94,17 +113,20 @@ def _cut_outs(asked: Asked) -> Iterator[Step]:
         coil = any(each.part == place.part for each in asked.plant.circuit.devices(Role.HEATED_BY_COIL))
         if coil:
             expect = (
-                f"{asked.name(valve)} shuts and stays shut until the cut-out is reset by hand"
+                worded(
+                    "{valve} shuts and stays shut until the cut-out is reset by hand", valve=asked.name(valve)
+                )
                 if valve in asked.drawing.components
-                else "the drawing names no valve that it shuts"
+                else a_word("the drawing names no valve that it shuts")
             )
-            yield Step(
-                f"{asked.name(place.part)}: energy cut-out operated while the coil is called", expect, CUT_OUT
+            what = worded(
+                "{part}: energy cut-out operated while the coil is called", part=asked.name(place.part)
             )
+            yield Step(what, expect, CUT_OUT)
         if asked.plant.value(place.part, "immersion_kw"):
             yield Step(
-                f"{asked.name(place.part)}: immersion heater’s own cut-out operated",
-                "no current until it is reset by hand; by a qualified electrician",
+                worded("{part}: immersion heater’s own cut-out operated", part=asked.name(place.part)),
+                a_word("no current until it is reset by hand; by a qualified electrician"),
                 CUT_OUT,
             )
 
@@ -117,10 +139,18 @@ def controls(asked: Asked) -> Iterator[Step]:
         if not acts:
             continue
         name = asked.name(control.id)
-        at = f" at {shown(control.set_c)} °C" if control.set_c is not None else ""
+        what = (
+            worded("{control}: calls, then is satisfied", control=name)
+            if control.set_c is None
+            else worded(
+                "{control}: calls, then is satisfied at {value}",
+                control=name,
+                value=with_unit(control.set_c, "°C"),
+            )
+        )
         yield Step(
-            f"{name}: calls, then is satisfied{at}",
-            f"{', '.join(acts)} open and close with it",
+            what,
+            worded("{parts} open and close with it", parts=strung(acts)),
             PRACTICE,
             "°C" if control.set_c is not None else "",
         )
@@ -128,15 +158,24 @@ def controls(asked: Asked) -> Iterator[Step]:
         if asked.plant.value(place.part, "heat") == "uncontrolled":
             continue
         minutes = asked.number(place.part, "pump_overrun_min")
-        run_on = "" if minutes is None else f"after at most {shown(minutes)} minutes the pump stops as well"
+        run_on = (
+            ""
+            if minutes is None
+            else worded(
+                "after at most {minutes} minutes the pump stops as well", minutes=told_number(shown(minutes))
+            )
+        )
         yield Step(
-            f"{asked.name(place.part)}: every thermostat satisfied, heads on radiators left open",
-            joined(("the heat source goes off", run_on)),
+            worded(
+                "{part}: every thermostat satisfied, heads on radiators left open",
+                part=asked.name(place.part),
+            ),
+            joined((a_word("the heat source goes off"), run_on)),
             INTERLOCK,
         )
     for valve in (*asked.plant.situations.two_port, *asked.plant.situations.three_port):
         rest = asked.plant.value(valve, "rest")
         said = "rest" if rest is None else str(rest)
-        words = {"shut": "shuts", "open": "opens", "stays": "stays as it stands", "rest": NOT_KNOWN}
-        expect = words.get(said, f"stands open to {said}")
-        yield Step(f"{asked.name(valve)}: supply taken away", expect, "as drawn; the maker’s data come first")
+        expect = AT_REST.get(said, worded("stands open to {leg}", leg=said))
+        what = worded("{valve}: supply taken away", valve=asked.name(valve))
+        yield Step(what, expect, a_word("as drawn; the maker’s data come first"))

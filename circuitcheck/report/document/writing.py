@@ -12,6 +12,7 @@ from circuitcheck.report.document.content import Content
 from circuitcheck.report.document.gathering import gather
 from circuitcheck.report.document.paper import Orientation, Paper
 from circuitcheck.storage.saver import save_bytes
+from circuitcheck.told import ENGLISH, Tongue
 
 
 class Form(StrEnum):
@@ -57,6 +58,11 @@ def made(
             return as_csv(content)
 
 
+def told_in(form: Form, tongue: Tongue) -> Tongue:
+    """The language of a kind of file: a table is read by other programs, and is English always."""
+    return ENGLISH if form is Form.CSV else tongue
+
+
 def write(
     drawing: Drawing,
     source: str,
@@ -67,9 +73,11 @@ def write(
     paper: Paper = Paper.A4,
     orientation: Orientation | None = None,
     analysis: Analysis | None = None,
+    tongue: Tongue = ENGLISH,
 ) -> None:
     """Make the document of a drawing and put it into a file. Raises SaveError, a sentence, where it can't be.
 
     What stood there before stays as it was until the whole of the new file is on the disk.
     """
-    save_bytes(to, made(gather(drawing, source, today, analysis), form, paper, orientation))
+    content = gather(drawing, source, today, analysis, told_in(form, tongue))
+    save_bytes(to, made(content, form, paper, orientation))

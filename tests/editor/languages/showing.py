@@ -24,6 +24,7 @@ from circuitcheck.lessons.catalogue import faults
 from circuitcheck.parts.catalogue import kinds
 from circuitcheck.parts.kind import Field, FieldType, Group
 from circuitcheck.report.flows import By
+from circuitcheck.rules.book import book, book_names
 from circuitcheck.shipped import data_path
 from circuitcheck.sizing.pipe import Law
 from circuitcheck.told import spoken
@@ -93,6 +94,10 @@ def _each() -> Iterator[tuple[str, str]]:
         )
     for check in checks().values():
         yield "checks/sources", check.lesson.source
+    for name in book_names():
+        yield "rules", book(name).title
+        # The commissioning sheet tells the source of what is tested by a limit.
+        yield from (("rules", limit.source) for limit in book(name).limits.values())
     for fault in faults().values():
         yield "lessons/slips", fault.happens
     for sample in sorted(data_path("samples").glob(f"*{ENDING}")):

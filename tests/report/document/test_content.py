@@ -60,7 +60,7 @@ class TestFindings:
         assert content.findings[0].accepted == (
             "Accepted by A. Reader on 2026-11-01, until 2026-12-01: agreed with the owner"
         )
-        assert [each.state for each in content.acceptances] == ["holds", "matches no finding here"]
+        assert [each.state for each in content.acceptances] == ["holds good", "matches no finding here"]
         later = gather(told, "x", date(2026, 12, 2))
         assert later.findings[0].accepted == ""
         assert later.acceptances[0].state == "has run out"

@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
 
 from circuitcheck.editor import plain
+from circuitcheck.editor.language import NAMES, SPOKEN, shown_code
 from circuitcheck.editor.panels.edged import ArrowedComboBox
 from circuitcheck.editor.translating import later, tr
+from circuitcheck.tongues import SOURCE
 
 ENDINGS = {
     "pdf": later("PDF document"),
@@ -37,11 +39,13 @@ CARE = later(
 
 @dataclass(frozen=True, slots=True)
 class Wanted:
-    """What was chosen: the kind of file by its ending, the paper, and how pages lie; empty as it suits."""
+    """What was chosen: the kind of file by its ending, the paper, how pages lie (empty: as it suits), and the code of
+    the language that it is told in."""
 
     form: str
     paper: str = "a4"
     orientation: str = ""
+    language: str = SOURCE
 
 
 class HandOverDialog(QDialog):
@@ -51,11 +55,18 @@ class HandOverDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle(tr("Hand over"))
         self.kind, self.paper, self.lies = _choice(KINDS), _choice(PAPERS), _choice(LIES)
+        # A language is called by its own name.
+        self.language = ArrowedComboBox()
+        for language in SPOKEN:
+            self.language.addItem(NAMES[language], language.value)
+        self.language.setCurrentIndex(self.language.findData(shown_code()))
         self.kind.setAccessibleName(tr("Kind of file"))
+        self.language.setAccessibleName(tr("Language of the document"))
         self.paper.setAccessibleName(tr("Paper"))
         self.lies.setAccessibleName(tr("Pages"))
         form = QFormLayout()
         form.addRow(tr("&Kind of file"), self.kind)
+        form.addRow(tr("L&anguage"), self.language)
         form.addRow(tr("&Paper"), self.paper)
         form.addRow(tr("Pa&ges"), self.lies)
         button = QDialogButtonBox.StandardButton
@@ -75,13 +86,17 @@ class HandOverDialog(QDialog):
     def wanted(self) -> Wanted:
         """What stands in it."""
         return Wanted(
-            str(self.kind.currentData()), str(self.paper.currentData()), str(self.lies.currentData())
+            str(self.kind.currentData()),
+            str(self.paper.currentData()),
+            str(self.lies.currentData()),
+            str(self.language.currentData()),
         )
 
     def _kind_chosen(self) -> None:
-        """Only a PDF has pages."""
+        """Only a PDF has pages; a table is read by other programs, and is English always."""
         for each in (self.paper, self.lies):
             each.setEnabled(self.kind.currentData() == "pdf")
+        self.language.setEnabled(self.kind.currentData() != "csv")
 
 
 def _choice(entries: tuple[tuple[str, str], ...]) -> QComboBox:

@@ -21,7 +21,9 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.hand_over_dialog import ENDINGS, HandOverDialog, Wanted
-from circuitcheck.editor.translating import later, tr
+from circuitcheck.editor.language import document_tongue, shown_code
+from circuitcheck.editor.translating import later, of_error, shown_told, tr
+from circuitcheck.told import Tongue, a_word
 
 if TYPE_CHECKING:
     from circuitcheck.report.document.content import Content
@@ -70,7 +72,9 @@ class HandOver(QObject):
         to = None if wanted is None else self.ask_file(wanted)
         if wanted is not None and to is not None:
             self._say(tr("Making {file}…", file=to.name))
-            self._start(lambda drawing, name, analysis: _write(drawing, name, analysis, wanted, to))
+            # Asked here: the window's language is no matter of the other thread.
+            tongue = document_tongue(wanted.language)
+            self._start(lambda drawing, name, analysis: _write(drawing, name, analysis, wanted, to, tongue))
 
     def print_drawing(self) -> None:
         """Ask for the printer and paint the drawing on a page of it, as large as it goes."""
@@ -78,7 +82,10 @@ class HandOver(QObject):
         if printer is not None:
             self._printer = printer
             self._say(tr("Printing…"))
-            self._start(lambda drawing, name, analysis: _Made(content=_content(drawing, name, analysis)))
+            tongue = document_tongue(shown_code())
+            self._start(
+                lambda drawing, name, analysis: _Made(content=_content(drawing, name, analysis, tongue))
+            )
 
     def close(self) -> None:
         """Nothing is signalled any more, and the thread has ended when this returns."""
@@ -135,7 +142,7 @@ class HandOver(QObject):
     def _start(self, make: Callable[[Drawing, str, Analysis | None], _Made]) -> None:
         drawing, analysis = self._document.drawing, self._document.analysis
         path = self._document.path
-        name = path.name if path is not None else tr("not saved yet")
+        name = path.name if path is not None else a_word("not saved yet")
         for action in (self.action, self.print_action):
             action.setEnabled(False)
         self._running = self._thread.submit(self._work, make, drawing, name, analysis)
@@ -151,7 +158,7 @@ class HandOver(QObject):
         try:
             made = make(drawing, name, analysis)
         except OSError as error:
-            made = _Made(fault=str(error))
+            made = _Made(fault=shown_told(of_error(error)))
         except Exception:
             logging.getLogger(__name__).exception("Making the document failed")
             made = _Made(fault=tr(FAILED))
@@ -179,13 +186,15 @@ class HandOver(QObject):
             plain.message(self._window, made.fault, icon=QMessageBox.Icon.Warning).exec()
 
 
-def _content(drawing: Drawing, name: str, analysis: Analysis | None) -> Content:
+def _content(drawing: Drawing, name: str, analysis: Analysis | None, tongue: Tongue) -> Content:
     from circuitcheck.report.document.gathering import gather
 
-    return gather(drawing, name, date.today(), analysis)
+    return gather(drawing, name, date.today(), analysis, tongue)
 
 
-def _write(drawing: Drawing, name: str, analysis: Analysis | None, wanted: Wanted, to: Path) -> _Made:
+def _write(
+    drawing: Drawing, name: str, analysis: Analysis | None, wanted: Wanted, to: Path, tongue: Tongue
+) -> _Made:
     from circuitcheck.report.document.paper import Orientation, Paper
     from circuitcheck.report.document.writing import Form, write
 
@@ -198,6 +207,7 @@ def _write(drawing: Drawing, name: str, analysis: Analysis | None, wanted: Wante
         paper=Paper(wanted.paper),
         orientation=Orientation(wanted.orientation) if wanted.orientation else None,
         analysis=analysis,
+        tongue=tongue,
     )
     return _Made(said=tr("{file} is written.", file=to.name))
 

@@ -8,10 +8,12 @@ from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QSettings, QTranslator
 
+from circuitcheck.editor.translating import IS_TRANSLATED, decimal_sign, tr
+from circuitcheck.told import Tongue
+from circuitcheck.tongues import SOURCE, tongue
+
 KEY = "window/language"
 FOLDER = Path(__file__).parent / "languages"
-SOURCE = "en"
-"""The language that texts are written in; no file is needed for it."""
 
 
 class Language(StrEnum):
@@ -24,6 +26,8 @@ class Language(StrEnum):
 
 NAMES = {Language.SYSTEM: "As the system", Language.ENGLISH: "English", Language.GERMAN: "Deutsch"}
 """What stands in the menu. A language is called by its own name, so that whoever reads no other finds it."""
+
+SPOKEN = tuple(each for each in Language if each is not Language.SYSTEM)
 
 
 def chosen(settings: QSettings) -> Language:
@@ -41,7 +45,7 @@ def code_of(language: Language, system: Iterable[str]) -> str:
     """The language to speak, as `de`: the one chosen, else the first of the system's that is spoken."""
     if language is not Language.SYSTEM:
         return language.value
-    spoken = {each.value for each in Language if each is not Language.SYSTEM}
+    spoken = {each.value for each in SPOKEN}
     codes = (each.replace("_", "-").partition("-")[0] for each in system)
     return next((code for code in codes if code in spoken), SOURCE)
 
@@ -58,6 +62,17 @@ def speak(language: Language, application: QCoreApplication) -> list[QTranslator
     system = QLocale.system()
     QLocale.setDefault(locale_of(language, system))
     return install(code_of(language, system.uiLanguages()), application)
+
+
+def shown_code() -> str:
+    """The language that the window speaks, as `de`."""
+    name = tr(IS_TRANSLATED)
+    return next((each.value for each in SPOKEN if NAMES[each] == name), SOURCE)
+
+
+def document_tongue(code: str) -> Tongue:
+    """The language of a document: the window's with the window's decimal sign, any other with its own."""
+    return tongue(code, decimal_sign()) if code == shown_code() else tongue(code)
 
 
 def install(code: str, application: QCoreApplication) -> list[QTranslator]:

@@ -1527,6 +1527,11 @@
 <translation>Art der Datei</translation>
 </message>
 <message>
+<source>Language of the document</source>
+<extracomment>window</extracomment>
+<translation>Sprache des Dokuments</translation>
+</message>
+<message>
 <source>Paper</source>
 <extracomment>window</extracomment>
 <translation>Papier</translation>
@@ -1540,6 +1545,11 @@
 <source>&amp;Kind of file</source>
 <extracomment>window</extracomment>
 <translation>&amp;Art der Datei</translation>
+</message>
+<message>
+<source>L&amp;anguage</source>
+<extracomment>window</extracomment>
+<translation>Sp&amp;rache</translation>
 </message>
 <message>
 <source>&amp;Paper</source>

@@ -30,6 +30,7 @@ LIMITS = (
 LEAST_FLOW_LPM = 0.1
 """Less is taken for no flow: common practice, no source."""
 
+USUAL = a_word("usual")
 TOGETHER = a_word("heating and hot water together")
 LITTLE = 0.0005
 """A share that a result moves by and that is not worth telling."""
@@ -139,7 +140,7 @@ def count_usual(told: Gathering, body: SolvedBody) -> None:
     """How many resistances are defaults; the figure of the flows names each."""
     if body.taken:
         name = a_word("Resistances taken as usual, each named there")
-        told.add("usual", name, float(len(body.taken)), "", "figure flows")
+        told.add(USUAL, name, float(len(body.taken)), "", "figure flows")
 
 
 _KV = "kv_m3h"
@@ -155,7 +156,7 @@ def _take_usual(told: Gathering, text: str) -> None:
         sets: str = worded("{part} is set to give its design flow", part=part)
         if whose:
             sets = worded("{part} is set to give {other} its design flow", part=part, other=whose)
-        told.add("usual", sets, a_word("as set"), "", f"usual value, {source}")
+        told.add(USUAL, sets, a_word("as set"), "", f"usual value, {source}")
         return
     value, _, source = rest.rpartition(" (")
     said, _, as_what = value.partition(" (")
@@ -174,7 +175,7 @@ def _take_usual(told: Gathering, text: str) -> None:
     if part.endswith(".bends"):
         name = worded("{name}: its bends, not counted, as so much more pipe", name=name)
         number, unit = said.removesuffix(" of its length").removesuffix(" %"), a_word("% of its length")
-    told.add(f"usual {owner}", name, float(number), unit, f"usual value, {source}")
+    told.add(worded("usual {owner}", owner=owner), name, float(number), unit, f"usual value, {source}")
 
 
 def usual_moves(body: SolvedBody, run: Run, of: Callable[[Run], float | None], what: str) -> Iterator[Moves]:

@@ -9,7 +9,7 @@ from circuitcheck.circuit.supplies import Giver, Supplies
 from circuitcheck.drawing.value import Joint
 from circuitcheck.rules.book import NoRuleError
 from circuitcheck.sizing.demand import UNIT_L_S, l_min
-from circuitcheck.told import a_word, worded
+from circuitcheck.told import a_word, spoken, worded
 
 if TYPE_CHECKING:
     from circuitcheck.figures.gathering import Gathering
@@ -77,7 +77,9 @@ def units_of(gathering: Gathering, outlet: str, symbol: str = "LU") -> float | N
     if found is None:
         gathering.lacks(f"{outlet}.fitting")
         return None
-    name = f"{plant.drawing.name(outlet)}, a {fitting}" if fitting != "other" else plant.drawing.name(outlet)
+    name = plant.drawing.name(outlet)
+    if fitting != "other":
+        name = worded("{name}, a {fitting}", name=name, fitting=spoken(fitting))
     gathering.add(
         symbol,
         worded("Loading units of {name}", name=name),

@@ -8,7 +8,7 @@ from typing import Any
 from circuitcheck.drawing.fields import CONTROL_FIELDS, DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.parts.kind import Field, FieldType
-from circuitcheck.told import Told, a_word, lower, spoken, strung, upper, worded
+from circuitcheck.told import Told, a_word, lower, spoken, strung, told_number, upper, worded
 
 __all__ = [
     "fields_of",
@@ -65,11 +65,8 @@ def value_words(field: Field, value: Any, decimal: str = ".", drawing: Drawing |
         return a_word("not known")
     match field.type:
         case FieldType.NUMBER:
-            return (
-                worded("{value} {unit}", value=shown(value, decimal), unit=a_word(field.unit))
-                if field.unit
-                else shown(value, decimal)
-            )
+            number = told_number(shown(value, decimal))
+            return worded("{value} {unit}", value=number, unit=a_word(field.unit)) if field.unit else number
         case FieldType.SWITCH:
             return a_word("yes") if value else a_word("no")
         case FieldType.CHOICES:

@@ -2779,7 +2779,7 @@
 <message>
 <source>{valve} to {leg}</source>
 <extracomment>window/operating</extracomment>
-<translation>{valve} zu {leg}</translation>
+<translation>{valve} nach {leg}</translation>
 </message>
 <message>
 <source>{part}: its valves</source>
@@ -7084,7 +7084,7 @@
 <message>
 <source>Local codes and the makers’ instructions come first, before anything that stands in this document.</source>
 <extracomment>report</extracomment>
-<translation>Örtliche Vorschriften und die Anleitungen der Hersteller gehen vor, vor allem, was in diesem Dokument steht.</translation>
+<translation>Örtliche Vorschriften und die Anleitungen der Hersteller gehen allem vor, was in diesem Dokument steht.</translation>
 </message>
 <message>
 <source>Scalding, stored pressure and electricity can injure or kill. Isolate electricity, gas and water, and put up notices, before the circuit is opened.</source>
@@ -7270,6 +7270,11 @@
 <source>usual value, {source}</source>
 <extracomment>report/document</extracomment>
 <translation>üblicher Wert, {source}</translation>
+</message>
+<message>
+<source>rule book {book}: {source}</source>
+<extracomment>report/document</extracomment>
+<translation>Regelwerk {book}: {source}</translation>
 </message>
 <message>
 <source>Where it is: {names}</source>
@@ -11837,6 +11842,11 @@
 <translation>% seiner Länge</translation>
 </message>
 <message>
+<source>usual {owner}</source>
+<extracomment>figures</extracomment>
+<translation>üblich {owner}</translation>
+</message>
+<message>
 <source>half as much</source>
 <extracomment>figures</extracomment>
 <translation>halb so viel</translation>
@@ -11915,6 +11925,11 @@
 <source>EN 806-3:2006, Table 2 (draw-off flows)</source>
 <extracomment>figures</extracomment>
 <translation>EN 806-3:2006, Tabelle 2 (Entnahmearmaturendurchflüsse)</translation>
+</message>
+<message>
+<source>{name}, a {fitting}</source>
+<extracomment>figures</extracomment>
+<translation>{name} ({fitting})</translation>
 </message>
 <message>
 <source>Loading units of {name}</source>
@@ -12097,6 +12112,11 @@ Kv = Q [m³/h] / √(Δp [bar])</translation>
 <source>what the pumps leave over can't be told for any of them</source>
 <extracomment>figures/worked</extracomment>
 <translation>was die Pumpen übrig lassen, lässt sich für keinen davon angeben</translation>
+</message>
+<message>
+<source>limit</source>
+<extracomment>figures/worked</extracomment>
+<translation>Grenzwert</translation>
 </message>
 <message>
 <source>Quiet across a thermostatic head up to</source>
@@ -12745,14 +12765,14 @@ pump: Δp = ρ g H0 (1 − (Q/Q0)²)</source>
 <extracomment>figures/worked</extracomment>
 <translation>Σ Q = 0 an jedem Knoten, Σ Δp = 0 in jedem Umlauf
 Rohr: Δp = (f L/d + Σ ζ) ρ v²/2
-f: 64/Re bis 2.000; 1/√f = −2 log10(k/(3,7 d) + 2,51/(Re √f)) ab 4.000; dazwischen eine Gerade
+f: 64/Re bis 2000; 1/√f = −2 log10(k/(3,7 d) + 2,51/(Re √f)) ab 4000; dazwischen eine Gerade
 Ventil: Δp = 1 bar × (Q/Kv)²
 Pumpe: Δp = ρ g H0 (1 − (Q/Q0)²)</translation>
 </message>
 <message>
 <source>Between Re 2,000 and 4,000 no law of friction holds. A pump's curve is taken for the parabola through its shut-off head and its most flow; one that regulates itself runs lower.</source>
 <extracomment>figures/worked</extracomment>
-<translation>Zwischen Re 2.000 und 4.000 gilt kein Reibungsgesetz. Die Pumpenkennlinie wird als Parabel durch Nullförderhöhe und größten Volumenstrom genommen; eine selbst regelnde läuft darunter.</translation>
+<translation>Zwischen Re 2000 und 4000 gilt kein Reibungsgesetz. Die Pumpenkennlinie wird als Parabel durch Nullförderhöhe und größten Volumenstrom genommen; eine selbst regelnde läuft darunter.</translation>
 </message>
 <message>
 <source>in no situation does a pump run</source>
@@ -12889,6 +12909,11 @@ Gegenprobe: 0,0491 × V / (1 − (p0 + 1) / (psv − 0,35 + 1)), × 0,8 unter 88
 <source>Share by which the water swells</source>
 <extracomment>figures/worked</extracomment>
 <translation>Anteil, um den sich das Wasser ausdehnt</translation>
+</message>
+<message>
+<source>margin</source>
+<extracomment>figures/worked</extracomment>
+<translation>Zuschlag</translation>
 </message>
 <message>
 <source>Margin over the static height</source>
@@ -14679,6 +14704,11 @@ e = ρ(Füllung) / ρ(t) − 1</translation>
 <source>Flow temperature</source>
 <extracomment>figures/worked</extracomment>
 <translation>Vorlauftemperatur</translation>
+</message>
+<message>
+<source>glycol</source>
+<extracomment>figures/worked</extracomment>
+<translation>Glykol</translation>
 </message>
 <message>
 <source>Glycol by volume</source>

@@ -84,7 +84,7 @@ def _one(plant: Plant, body: SolvedBody) -> Figure:
             told, body.takers, a_word("what the pumps leave over can't be told for any of them")
         )
     told.add(
-        "limit",
+        a_word("limit"),
         a_word("Quiet across a thermostatic head up to"),
         QUIET_KPA,
         "kPa",

@@ -141,7 +141,7 @@ def _gathered(gathering: Gathering, water: HeatedWater) -> _Asked | None:
 def _charge(gathering: Gathering, water: HeatedWater, hot: float | None) -> float | None:
     """The highest of the vessels' least charges; of one beside the heat source where none is drawn."""
     places = _vessel_parts(water) or water.parts[:1]
-    margin = gathering.design("safety_margin_bar", "margin", a_word("Margin over the static height"))
+    margin = gathering.design("safety_margin_bar", a_word("margin"), a_word("Margin over the static height"))
     statics = [static_above(water.expansion, part) for part in places]
     highest = max(statics, key=lambda each: each.high)
     for each in statics:

@@ -49,7 +49,7 @@ def _one(plant: Plant, body: SolvedBody) -> Figure:
     if refused is not None:
         return refused
     told = Gathering(plant)
-    limit = float(told.limit("flow.highest_velocity_m_s", "limit", a_word("Highest velocity")))
+    limit = float(told.limit("flow.highest_velocity_m_s", a_word("limit"), a_word("Highest velocity")))
     take_water(told)
     take_curves(told, body)
     fast = sorted(_fastest(body), key=lambda each: (-each[0], each[1]))

@@ -68,7 +68,9 @@ def _sealed(plant: Plant, water: HeatedWater) -> Figure:
         origin,
     )
     pressure = static_bar(static.low)
-    margin = gathering.design("safety_margin_bar", "margin", a_word("Margin at the top"), needed=False)
+    margin = gathering.design(
+        "safety_margin_bar", a_word("margin"), a_word("Margin at the top"), needed=False
+    )
     results = [
         Result(a_word("Static pressure"), pressure, "bar"),
         Result(a_word("Left at the top, cold"), fill - pressure, "bar"),

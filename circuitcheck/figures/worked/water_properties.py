@@ -50,7 +50,7 @@ def work(plant: Plant) -> tuple[Figure, ...]:
 
 def _one(plant: Plant) -> Figure:
     gathering = Gathering(plant)
-    percent = gathering.design("glycol_percent", "glycol", a_word("Glycol by volume"), needed=False)
+    percent = gathering.design("glycol_percent", a_word("glycol"), a_word("Glycol by volume"), needed=False)
     if percent:
         return _refused(gathering, REFUSAL, _glycol(gathering, float(percent)))
     known = {

@@ -15,6 +15,7 @@ from circuitcheck.report.document.blocks import (
     Block,
     Bullets,
     Cell,
+    Columns,
     Contents,
     Counts,
     GradedHeading,
@@ -34,6 +35,7 @@ from circuitcheck.report.document.html_page import POLICY, style
 from circuitcheck.report.document.sections import sections
 from circuitcheck.report.document.svg_marks import by_class, marks, svg_text, view_box
 from circuitcheck.report.document.telling import LANGUAGE
+from circuitcheck.report.plain import bound
 from circuitcheck.sheet.pictures import Picture
 from circuitcheck.told import Tongue, a_word, tell
 
@@ -108,6 +110,8 @@ def _block(block: Block, tongue: Tongue) -> Iterator[str]:
             yield f'<h3 class="graded" id="finding-{block.number}">{_mark(block.grade)}<span>{words}</span></h3>'
         case Bullets():
             yield f"<ul>{''.join(f'<li>{_text(item)}</li>' for item in block.items)}</ul>"
+        case Columns():
+            yield f'<ul class="columns second">{"".join(f"<li>{_text(item)}</li>" for item in block.items)}</ul>'
         case Counts():
             counts = (
                 f"<li>{_mark(grade)}<b>{count}</b> {_text(words)}</li>"
@@ -127,7 +131,7 @@ def _block(block: Block, tongue: Tongue) -> Iterator[str]:
 
 def _text(text: str) -> str:
     """A text of a file, its line breaks kept and everything else in it harmless."""
-    return "<br>".join(svg_text(line) for line in text.splitlines())
+    return "<br>".join(bound(svg_text(line)) for line in text.splitlines())
 
 
 def _mark(grade: Grade) -> str:
@@ -229,7 +233,7 @@ def _words(block: Block) -> Iterator[str]:
             yield from (block.text, block.grade_words)
         case Counts():
             yield from (words for _, _, words in block.counts)
-        case Bullets():
+        case Bullets() | Columns():
             yield from block.items
         case Table():
             yield from block.head

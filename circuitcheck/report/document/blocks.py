@@ -60,6 +60,13 @@ class Bullets:
 
 
 @dataclass(frozen=True, slots=True)
+class Columns:
+    """A long list of short texts in small type, in two columns, to be read down the first and then the second."""
+
+    items: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Contents:
     """The list of sections, each leading to its own."""
 
@@ -121,7 +128,19 @@ class Together:
     blocks: tuple[Block, ...]
 
 
-Block = Text | Labelled | Heading | GradedHeading | Bullets | Contents | Counts | Table | Shown | Together
+Block = (
+    Text
+    | Labelled
+    | Heading
+    | GradedHeading
+    | Bullets
+    | Columns
+    | Contents
+    | Counts
+    | Table
+    | Shown
+    | Together
+)
 
 
 @dataclass(frozen=True, slots=True)

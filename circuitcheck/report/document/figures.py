@@ -11,6 +11,7 @@ from circuitcheck.figures.figure import Figure, Input, Result
 from circuitcheck.report.document.content import Worked
 from circuitcheck.report.sizes import moves_lines, shown
 from circuitcheck.report.wording import fields_of, lower, missing_words, spoken, upper
+from circuitcheck.rules.book import book
 from circuitcheck.told import a_word, ended, strung, told_number, worded
 
 MOST_NAMED = 4
@@ -86,5 +87,6 @@ def origin_words(drawing: Drawing, origin: str) -> str:
         return worded("usual value, {source}", source=a_word(origin.removeprefix("usual value, ")))
     if origin.startswith("rule "):
         title, _, name = origin.removeprefix("rule ").partition(": ")
-        return worded("rule book {book}, {name}", book=spoken(title), name=name) if name else origin
+        source = a_word(book(title).limit(name).source)
+        return worded("rule book {book}: {source}", book=spoken(title), source=source)
     return a_word(origin) if origin else ""

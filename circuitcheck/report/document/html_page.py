@@ -30,6 +30,8 @@ a:focus-visible,.wide:focus-visible{outline:2px solid var(--select);outline-offs
 .second{color:var(--ink-2);font-size:.88rem}
 .strong{font-weight:600}
 ul{margin:0 0 .8rem;padding-left:1.2rem}
+.columns{columns:2 18rem;column-gap:2rem}
+.columns li{break-inside:avoid}
 nav ul{list-style:none;padding:0;display:flex;flex-wrap:wrap;gap:.2rem 1.2rem}
 nav a{display:inline-block;padding:.3rem 0}
 .counts{display:flex;flex-wrap:wrap;gap:.4rem 1.6rem;margin:1rem 0;padding:0;list-style:none}
@@ -42,7 +44,8 @@ table{border-collapse:collapse;width:100%;font-size:.93rem}
 th,td{text-align:left;vertical-align:top;padding:.35rem .8rem .35rem 0;font-weight:400;
 border-bottom:1px solid var(--hairline)}
 thead th{font-size:.82rem;font-weight:600;color:var(--ink-2);border-bottom:2px solid var(--edge);vertical-align:bottom}
-.n{text-align:right;font-variant-numeric:tabular-nums}
+.n{text-align:right;font-variant-numeric:tabular-nums;padding-right:1.4rem}
+th:last-child,td:last-child{padding-right:0}
 .b{font-weight:600}
 .tick{display:inline-block;width:1.1em;height:1.1em;border:1.5px solid var(--edge);border-radius:2px}
 .fill{display:flex;justify-content:flex-end;min-width:5em;min-height:1.5em;border-bottom:1.5px solid var(--edge);

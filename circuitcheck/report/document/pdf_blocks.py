@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import zip_longest
 from typing import Any
 from xml.sax.saxutils import escape
 
@@ -27,6 +28,7 @@ from circuitcheck.report.document.blocks import (
     Block,
     Bullets,
     Cell,
+    Columns,
     Contents,
     Counts,
     GradedHeading,
@@ -50,7 +52,7 @@ from circuitcheck.report.document.pdf_flowables import (
     PictureFlowable,
 )
 from circuitcheck.report.document.pdf_marks import colour, font_name
-from circuitcheck.report.plain import plain
+from circuitcheck.report.plain import bound, plain
 from circuitcheck.told import Tongue, a_word, tell
 
 DRAWING_PAGE, TEXT_PAGE = "drawing", "text"
@@ -60,7 +62,7 @@ LARGEST = 0.75
 """Points to a px at most: what stands 12 px high is 9 point."""
 LEAST_LEGIBLE = 0.33
 """Below so many points to a px lettering is smaller than 4 point."""
-CELL_GAP = 8.0
+CELL_GAP, GAP_AFTER_NUMBERS = 8.0, 16.0
 LEAST_BELOW = 110.0
 """A heading stands so many points above the page's end at least."""
 
@@ -77,6 +79,8 @@ def _style(
         splitLongWords=1,
         embeddedHyphenation=0,
         uriWasteReduce=0,
+        allowWidows=0,
+        allowOrphans=0,
         **more,
     )
 
@@ -92,6 +96,9 @@ class Styles:
         self.lead = _style("lead", 12, 16, 400, "ink_2", spaceAfter=8)
         self.second = _style("second", 8, 11, 400, "ink_2", spaceAfter=4)
         self.strong = _style("strong", 10.5, 14, 600, spaceAfter=5)
+        self.small_bullet = _style(
+            "small bullet", 8, 10.5, 400, "ink_2", leftIndent=9, bulletIndent=1, bulletFontSize=8
+        )
         self.bullet = _style("bullet", 9.5, 13, leftIndent=11, bulletIndent=1, spaceAfter=2)
         self.cell = _style("cell", 8.8, 11.4)
         self.bold_cell = _style("bold cell", 8.8, 11.4, 600)
@@ -113,7 +120,7 @@ class Styles:
 
 def text_of(text: str) -> str:
     """A text of a file, harmless inside a paragraph; its line breaks kept."""
-    return "<br/>".join(escape(plain(line)) for line in text.splitlines())
+    return "<br/>".join(escape(bound(plain(line))) for line in text.splitlines())
 
 
 class PdfBlocks:
@@ -163,9 +170,8 @@ class PdfBlocks:
                 yield from self._heading(block)
             case GradedHeading():
                 yield from self._graded(block)
-            case Bullets():
-                for item in block.items:
-                    yield Paragraph(text_of(item), styles.bullet, bulletText="•")
+            case Bullets() | Columns():
+                yield from self._list(block)
             case Contents():
                 yield from self._contents()
             case Counts():
@@ -220,9 +226,21 @@ class PdfBlocks:
             [cells], colWidths=[18, 82] * len(block.counts), style=_BARE, hAlign="LEFT", spaceAfter=4
         )
 
+    def _list(self, block: Bullets | Columns) -> Iterator[Flowable]:
+        if isinstance(block, Bullets):
+            for item in block.items:
+                yield Paragraph(text_of(item), self.styles.bullet, bulletText="•")
+            return
+        half = (len(block.items) + 1) // 2
+        made = [Paragraph(text_of(each), self.styles.small_bullet, bulletText="•") for each in block.items]
+        rows: list[list[Any]] = [list(pair) for pair in zip_longest(made[:half], made[half:], fillvalue="")]
+        yield PdfTable(rows, colWidths=[self._wide / 2] * 2, style=_LIST, spaceAfter=4)
+
     def _table(self, block: Table) -> Flowable:
         total = sum(block.shares)
         widths = [self._wide * share / total for share in block.shares]
+        gaps = [GAP_AFTER_NUMBERS if column in block.numeric else CELL_GAP for column in range(len(widths))]
+        gaps[-1] = 0.0
         rows: list[list[Any]] = []
         if block.head:
             styles = self.styles
@@ -233,10 +251,17 @@ class PdfBlocks:
                 ]
             )
         rows += [
-            [self._cell(block, column, cell, widths[column]) for column, cell in enumerate(row)]
+            [
+                self._cell(block, column, cell, widths[column] - gaps[column])
+                for column, cell in enumerate(row)
+            ]
             for row in block.rows
         ]
-        style = _HEADED if block.head else _PLAIN
+        base = _HEADED if block.head else _PLAIN
+        padding: list[Any] = [
+            ("RIGHTPADDING", (column, 0), (column, -1), gap) for column, gap in enumerate(gaps)
+        ]
+        style = TableStyle(padding, parent=base)
         return PdfTable(rows, colWidths=widths, style=style, repeatRows=1 if block.head else 0, splitInRow=1)
 
     def _cell(self, block: Table, column: int, cell: Cell, wide: float) -> Any:
@@ -256,10 +281,7 @@ class PdfBlocks:
         else:
             style = styles.bold_cell if is_bold else styles.cell
         text = plain(cell)
-        if (
-            len(cell.splitlines()) == 1
-            and stringWidth(text, style.fontName, style.fontSize) <= wide - CELL_GAP
-        ):
+        if len(cell.splitlines()) == 1 and stringWidth(text, style.fontName, style.fontSize) <= wide:
             return Line(text, style)
         return Paragraph(text_of(cell), style)
 
@@ -274,6 +296,7 @@ _TIGHT = [
     ("VALIGN", (0, 0), (-1, -1), "TOP"),
 ]
 _BARE = TableStyle([*_TIGHT, ("VALIGN", (0, 0), (-1, -1), "MIDDLE"), ("TOPPADDING", (0, 0), (-1, -1), 0)])
+_LIST = TableStyle([*_TIGHT, ("TOPPADDING", (0, 0), (-1, -1), 0), ("BOTTOMPADDING", (0, 0), (-1, -1), 1)])
 _PLAIN = TableStyle([*_TIGHT, ("LINEBELOW", (0, 0), (-1, -1), 0.4, colour("hairline"))])
 _HEADED = TableStyle(
     [

@@ -11,6 +11,7 @@ from circuitcheck.report.document.blocks import (
     Block,
     Bullets,
     Cell,
+    Columns,
     Contents,
     Counts,
     GradedHeading,
@@ -137,16 +138,21 @@ def _finding(found: Found, number: int) -> Iterator[Block]:
         yield Labelled(a_word("Proved by shutting"), f"{'; '.join(found.shut)}. {found.alone}".rstrip())
     if found.missing:
         yield Labelled(a_word("Missing"), "; ".join(found.missing))
-    for label, text in (
-        (a_word("Why it matters"), found.why),
-        (a_word("What puts it right"), found.remedy),
-    ):
-        if text:
-            yield Labelled(label, text)
-    if found.cures:
-        yield Labelled(a_word("Tried in this drawing, and it removes the finding"), " ".join(found.cures))
+    said: list[Block] = [
+        Labelled(label, text)
+        for label, text in (
+            (a_word("Why it matters"), found.why),
+            (a_word("What puts it right"), found.remedy),
+            (a_word("Tried in this drawing, and it removes the finding"), " ".join(found.cures)),
+        )
+        if text
+    ]
     if found.source:
-        yield Text(worded("Source: {source}", source=found.source), Style.SECOND)
+        said.append(Text(worded("Source: {source}", source=found.source), Style.SECOND))
+    yield from said[:-2]
+    if said:
+        # A source alone at the head of a page would be nobody's.
+        yield Together(tuple(said[-2:]))
 
 
 def _judged(judgement: Judgement) -> Section:
@@ -168,10 +174,10 @@ def _judged(judgement: Judgement) -> Section:
         blocks.append(Bullets(judgement.taken))
     if judgement.silent:
         blocks.append(Heading(a_word("Looked for and not found")))
-        blocks.append(Text("; ".join(judgement.silent) + ".", Style.SECOND))
+        blocks.append(Columns(judgement.silent))
     if judgement.not_applicable:
         blocks.append(Heading(a_word("Does not apply to this drawing")))
-        blocks.append(Text("; ".join(judgement.not_applicable) + ".", Style.SECOND))
+        blocks.append(Columns(judgement.not_applicable))
     return Section("judged", a_word("What was judged, and what was not"), tuple(blocks))
 
 
@@ -286,7 +292,7 @@ def _figure(figure: Worked) -> Iterator[Block]:
             for symbol, value, unit, name, origin in figure.inputs
         )
         head = (a_word("Symbol"), a_word("Value"), a_word("What it is"), a_word("From"))
-        yield table(head, rows, (0.9, 0.9, 1.7, 2), numeric=(1,))
+        yield table(head, rows, (0.8, 0.8, 1.9, 2), numeric=(1,))
     for each in figure.rests_on:
         yield Labelled(a_word("Rests on"), each)
     if figure.source:

@@ -121,7 +121,7 @@ def _situation(each: Running) -> tuple[Block, ...]:
         rows.append((flow, told, Blank(a_word("l/min"))))
     rows.append((a_word("Gauge"), each.gauge, Blank(a_word("bar"))))
     table = Table(("", a_word("Expect"), a_word("Found")), tuple(rows), (0.9, 4, 1.1), bold=frozenset({0}))
-    shown = () if each.picture is None else (Shown(each.picture, most_px=560.0),)
+    shown = () if each.picture is None else (Shown(each.picture, most_px=720.0),)
     return (Heading(each.name), table, *shown)
 
 

@@ -30,7 +30,6 @@ LIMITS = (
 LEAST_FLOW_LPM = 0.1
 """Less is taken for no flow: common practice, no source."""
 
-USUAL = a_word("usual")
 TOGETHER = a_word("heating and hot water together")
 LITTLE = 0.0005
 """A share that a result moves by and that is not worth telling."""
@@ -140,7 +139,7 @@ def count_usual(told: Gathering, body: SolvedBody) -> None:
     """How many resistances are defaults; the figure of the flows names each."""
     if body.taken:
         name = a_word("Resistances taken as usual, each named there")
-        told.add(USUAL, name, float(len(body.taken)), "", "figure flows")
+        told.add(a_word("usual"), name, float(len(body.taken)), "", "figure flows")
 
 
 _KV = "kv_m3h"
@@ -156,7 +155,7 @@ def _take_usual(told: Gathering, text: str) -> None:
         sets: str = worded("{part} is set to give its design flow", part=part)
         if whose:
             sets = worded("{part} is set to give {other} its design flow", part=part, other=whose)
-        told.add(USUAL, sets, a_word("as set"), "", f"usual value, {source}")
+        told.add(a_word("usual"), sets, a_word("as set"), "", f"usual value, {source}")
         return
     value, _, source = rest.rpartition(" (")
     said, _, as_what = value.partition(" (")

@@ -12186,6 +12186,11 @@ nicht höher als Δp am Ventil beim Nachlauf mit Qmin durch den Wärmeerzeuger, 
 <translation>Mindestvolumenstrom von {part}</translation>
 </message>
 <message>
+<source>set {part}</source>
+<extracomment>figures/worked</extracomment>
+<translation>eingestellt {part}</translation>
+</message>
+<message>
 <source>Set difference as drawn</source>
 <extracomment>figures/worked</extracomment>
 <translation>Eingestellte Druckdifferenz wie gezeichnet</translation>
@@ -12357,6 +12362,11 @@ Gefälle = 1 zu 200 der Länge nach dem geraden Fallstück</translation>
 <translation>Austritt des Ventils, nach dem passenden Rohr</translation>
 </message>
 <message>
+<source>material {pipe}</source>
+<extracomment>figures/worked</extracomment>
+<translation>Werkstoff {pipe}</translation>
+</message>
+<message>
 <source>Material after the tundish</source>
 <extracomment>figures/worked</extracomment>
 <translation>Werkstoff nach dem Ablauftrichter</translation>
@@ -12522,9 +12532,19 @@ Gefälle = 1 zu 200 der Länge nach dem geraden Fallstück</translation>
 <translation>Länge vor dem Ablauftrichter, höchstens {most:g} m</translation>
 </message>
 <message>
+<source>fall</source>
+<extracomment>figures/worked</extracomment>
+<translation>Gefälle</translation>
+</message>
+<message>
 <source>Least fall</source>
 <extracomment>figures/worked</extracomment>
 <translation>Mindestgefälle</translation>
+</message>
+<message>
+<source>drop</source>
+<extracomment>figures/worked</extracomment>
+<translation>Fallstück</translation>
 </message>
 <message>
 <source>Straight down below the tundish</source>
@@ -14344,9 +14364,19 @@ Enddruck = Anteil × prv</translation>
 <translation>Überdrücke in bar, Luftdruck 1 bar; 0 bis 110 °C; die Dehnung des Speichers selbst ist weggelassen.</translation>
 </message>
 <message>
+<source>share of prv</source>
+<extracomment>figures/worked</extracomment>
+<translation>Anteil an prv</translation>
+</message>
+<message>
 <source>Of the relief valve's setting</source>
 <extracomment>figures/worked</extracomment>
 <translation>Vom Ansprechdruck des Sicherheitsventils</translation>
+</message>
+<message>
+<source>final</source>
+<extracomment>figures/worked</extracomment>
+<translation>Enddruck</translation>
 </message>
 <message>
 <source>Highest pressure in service</source>
@@ -14402,6 +14432,11 @@ Enddruck = Anteil × prv</translation>
 <source>Next size made</source>
 <extracomment>figures/worked</extracomment>
 <translation>Nächste hergestellte Größe</translation>
+</message>
+<message>
+<source>charge {vessel}</source>
+<extracomment>figures/worked</extracomment>
+<translation>Vordruck {vessel}</translation>
 </message>
 <message>
 <source>volume or charge not known</source>
@@ -17727,9 +17762,19 @@ ein Gefäß wie gezeichnet nimmt auf: V × ((Vordruck + 1) / (Fülldruck + 1) �
 <translation>Approved Document G (England), Anforderung G3(3): Speicher bis 15 Liter (Nummer der Anforderung aus dem Gedächtnis)</translation>
 </message>
 <message>
+<source>sizes</source>
+<extracomment>rules</extracomment>
+<translation>Größen</translation>
+</message>
+<message>
 <source>Approved Document G (England) 3.59: one pipe for several stores is at least one size larger than the largest of theirs</source>
 <extracomment>rules</extracomment>
 <translation>Approved Document G (England) 3.59: Eine Leitung für mehrere Speicher ist mindestens eine Größe größer als die größte von ihnen</translation>
+</message>
+<message>
+<source>mm, mm, mm, m, m</source>
+<extracomment>rules</extracomment>
+<translation>mm, mm, mm, m, m</translation>
 </message>
 <message>
 <source>Approved Document G (England), Table 3.1, 2010 edition and the 2015 edition with 2016 amendments; outlets G 1/2, G 3/4 and G 1 by the tube that fits them</source>
@@ -17802,9 +17847,19 @@ ein Gefäß wie gezeichnet nimmt auf: V × ((Vordruck + 1) / (Fülldruck + 1) �
 <translation>übliche Praxis bei einem geschlossenen Speicher, ohne Quelle</translation>
 </message>
 <message>
+<source>s</source>
+<extracomment>rules</extracomment>
+<translation>s</translation>
+</message>
+<message>
 <source>WFR guidance G18.4; HSG274 part 2 and BS 8558 allow a minute: sources disagree</source>
 <extracomment>rules</extracomment>
 <translation>WFR-Richtlinie G18.4; HSG274 Teil 2 und BS 8558 erlauben eine Minute: Die Quellen sind uneins</translation>
+</message>
+<message>
+<source>loading units of 0.1 l/s</source>
+<extracomment>rules</extracomment>
+<translation>Belastungswerte zu 0,1 l/s</translation>
 </message>
 <message>
 <source>EN 806-3:2006, Table 2</source>

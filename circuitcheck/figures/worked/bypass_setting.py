@@ -55,7 +55,9 @@ def _one(plant: Plant, body: SolvedBody, bypass: str) -> Figure:
             f"Qmin {part}",
             worded("Least flow of {part}", part=plant.drawing.name(part)),
         )
-    told.part(bypass, "set_difference_kpa", "set", a_word("Set difference as drawn"))
+    told.part(
+        bypass, "set_difference_kpa", worded("set {part}", part=bypass), a_word("Set difference as drawn")
+    )
     if told.missing:
         return TELLING.lacking(told, (bypass,))
     found = serves(body, bypass)

@@ -116,7 +116,9 @@ def _one(plant: Plant, discharge: Discharge, run: Run) -> tuple[Figure, _Way]:
     length, count = _length(gathering, run), _bends(gathering, run)
     why = _why(plant, run, known=outlet is not None, tabled=bool(tabled))
     for pipe in run.after_tundish:
-        gathering.pipe(pipe, "material", f"material {pipe}", a_word("Material after the tundish"))
+        gathering.pipe(
+            pipe, "material", worded("material {pipe}", pipe=pipe), a_word("Material after the tundish")
+        )
     sizes = _sizes(gathering, run)
     if why or gathering.missing or length is None or count is None or not tabled:
         way = _Way(discharge, run, stores, None, (why,) if why else gathering.missing)
@@ -193,7 +195,7 @@ def _bends(gathering: Gathering, run: Run) -> float | None:
     branches = run.branches_after_tundish
     if branches:
         gathering.add(
-            "n tees",
+            a_word("n tees"),
             a_word("Tees entered or left by their branch"),
             float(branches),
             "",
@@ -292,8 +294,10 @@ def _before(gathering: Gathering, run: Run, row: sizing.Row) -> Iterator[Result]
 
 def _fall(gathering: Gathering, run: Run, length: float) -> Iterator[Result]:
     """How far the pipe must fall: its straight drop, then the least fall over the rest."""
-    least = gathering.limit("discharge.least_fall_m_a_m", "fall", a_word("Least fall"))
-    drop = gathering.limit("discharge.straight_drop_m", "drop", a_word("Straight down below the tundish"))
+    least = gathering.limit("discharge.least_fall_m_a_m", a_word("fall"), a_word("Least fall"))
+    drop = gathering.limit(
+        "discharge.straight_drop_m", a_word("drop"), a_word("Straight down below the tundish")
+    )
     rest = max(0.0, length - drop)
     yield Result(a_word("Straight drop below the tundish, at least"), 1000 * drop, "mm")
     yield Result(a_word("Fall over the rest, at least"), 1000 * least * rest, "mm")

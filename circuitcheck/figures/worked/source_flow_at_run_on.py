@@ -67,7 +67,7 @@ def _one(plant: Plant, body: SolvedBody, heat: str) -> Figure | None:
         told.part(
             bypass,
             "set_difference_kpa",
-            f"set {bypass}",
+            worded("set {part}", part=bypass),
             worded("Set difference of {bypass}", bypass=plant.drawing.name(bypass)),
         )
     flows = {run.row: flow for run in runs if (flow := flow_lpm(run, heat)) is not None}

@@ -60,7 +60,7 @@ def _one(plant: Plant, water: StoredWater) -> Figure:
     fill = None if why else take_fill_bar(gathering, water)
     relief = None if why else take_relief_bar(gathering, relief_of(water))
     share = gathering.limit(
-        "store.vessel_final_share_of_relief", "share", a_word("Of the relief valve's setting")
+        "store.vessel_final_share_of_relief", a_word("share of prv"), a_word("Of the relief valve's setting")
     )
     if why or gathering.missing or swell is None or fill is None or relief is None:
         return Figure(
@@ -76,7 +76,9 @@ def _one(plant: Plant, water: StoredWater) -> Figure:
             missing=() if why else gathering.missing,
         )
     final = share * relief
-    gathering.add("final", a_word("Highest pressure in service"), final, "bar", a_word("worked: share × prv"))
+    gathering.add(
+        a_word("final"), a_word("Highest pressure in service"), final, "bar", a_word("worked: share × prv")
+    )
     results = (*_needed(swell, fill, final), *_drawn(gathering, water, swell, fill, final))
     return Figure(
         NAME,
@@ -145,7 +147,11 @@ def _drawn(
     for vessel in water.vessels:
         volume = gathering.part(vessel, "volume_l", f"V {vessel}", a_word("Vessel as drawn"), needed=False)
         charge = gathering.part(
-            vessel, "precharge_bar", f"charge {vessel}", a_word("Charge as drawn"), needed=False
+            vessel,
+            "precharge_bar",
+            worded("charge {vessel}", vessel=vessel),
+            a_word("Charge as drawn"),
+            needed=False,
         )
         name = gathering.plant.drawing.name(vessel)
         if volume is None or charge is None:

@@ -147,4 +147,7 @@ def _cut(text: str, face: str, size: float, room: float) -> str:
 
 def _frame(page: _Page) -> Frame:
     left, low, wide, high = page.frame
-    return Frame(left, low, wide, high, leftPadding=0, rightPadding=0, topPadding=0, bottomPadding=0)
+    # Columns set within a page find their way back to its frame by the name.
+    return Frame(
+        left, low, wide, high, leftPadding=0, rightPadding=0, topPadding=0, bottomPadding=0, id="page"
+    )

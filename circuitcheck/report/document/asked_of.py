@@ -104,5 +104,6 @@ def value_in(name: str, *keys: str) -> str:
 
 
 def joined(parts: Iterable[str]) -> str:
-    """Those of the sentences that say anything, one after another."""
-    return strung((upper(ended(each)) for each in parts if each), " ")
+    """Those of the sentences that say anything, one after another; one alone is set like a value, without its stop."""
+    said = [upper(each) for each in parts if each]
+    return said[0] if len(said) == 1 else strung((ended(each) for each in said), " ")

@@ -58,7 +58,7 @@ def _found(analysis: Analysis, pictures: Pictures, today: date) -> Iterator[Foun
 
 
 def _cures(analysis: Analysis, finding: Finding) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(cure.message for cure in cures(analysis, finding)))
+    return tuple(dict.fromkeys(upper(cure.message) for cure in cures(analysis, finding)))
 
 
 def _names(drawing: Drawing, finding: Finding) -> tuple[str, ...]:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import zip_longest
 from typing import Any
 from xml.sax.saxutils import escape
 
@@ -11,6 +10,7 @@ from reportlab.lib.enums import TA_RIGHT
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.platypus import (
+    BalancedColumns,
     CondPageBreak,
     Flowable,
     KeepTogether,
@@ -231,10 +231,10 @@ class PdfBlocks:
             for item in block.items:
                 yield Paragraph(text_of(item), self.styles.bullet, bulletText="•")
             return
-        half = (len(block.items) + 1) // 2
-        made = [Paragraph(text_of(each), self.styles.small_bullet, bulletText="•") for each in block.items]
-        rows: list[list[Any]] = [list(pair) for pair in zip_longest(made[:half], made[half:], fillvalue="")]
-        yield PdfTable(rows, colWidths=[self._wide / 2] * 2, style=_LIST, spaceAfter=4)
+        made: list[Flowable] = [
+            Paragraph(text_of(each), self.styles.small_bullet, bulletText="•") for each in block.items
+        ]
+        yield BalancedColumns(made, nCols=2, innerPadding=12, spaceAfter=4)
 
     def _table(self, block: Table) -> Flowable:
         total = sum(block.shares)
@@ -296,7 +296,6 @@ _TIGHT = [
     ("VALIGN", (0, 0), (-1, -1), "TOP"),
 ]
 _BARE = TableStyle([*_TIGHT, ("VALIGN", (0, 0), (-1, -1), "MIDDLE"), ("TOPPADDING", (0, 0), (-1, -1), 0)])
-_LIST = TableStyle([*_TIGHT, ("TOPPADDING", (0, 0), (-1, -1), 0), ("BOTTOMPADDING", (0, 0), (-1, -1), 1)])
 _PLAIN = TableStyle([*_TIGHT, ("LINEBELOW", (0, 0), (-1, -1), 0.4, colour("hairline"))])
 _HEADED = TableStyle(
     [

@@ -71,7 +71,7 @@ class _Sources:
 def _stage(stage: Stage, sources: _Sources) -> Iterator[Block]:
     rows: tuple[tuple[Cell, ...], ...] = tuple(
         (
-            f"{step.what} {sources.number(step.source)}",
+            f"{step.what}\u00a0{sources.number(step.source)}",
             step.expect,
             Blank(a_word(step.unit)) if step.unit else "",
             Blank(),

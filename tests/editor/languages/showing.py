@@ -97,7 +97,8 @@ def _each() -> Iterator[tuple[str, str]]:
     for name in book_names():
         yield "rules", book(name).title
         # The commissioning sheet tells the source of what is tested by a limit.
-        yield from (("rules", limit.source) for limit in book(name).limits.values())
+        for limit in book(name).limits.values():
+            yield from (("rules", limit.unit), ("rules", limit.source))
     for fault in faults().values():
         yield "lessons/slips", fault.happens
     for sample in sorted(data_path("samples").glob(f"*{ENDING}")):

@@ -68,7 +68,9 @@ def piece_by_piece(text: str, looked_up: Callable[[str], str]) -> str:
     for seam in reversed(list(_SEAMS.finditer(bare))):
         first = bare[: seam.start()]
         told = looked_up(first)
-        rest = piece_by_piece(bare[seam.start() :], looked_up) if told != first else ""
+        # What holds values and no letter needs no translation.
+        is_known = told != first or (first and not _LETTERS.search(first))
+        rest = piece_by_piece(bare[seam.start() :], looked_up) if is_known else ""
         if rest:
             return f"{before}{told}{rest}{after}"
     return ""

@@ -10,9 +10,9 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.review.comparing import Change, Comparison, Remarks, Repiped
 from circuitcheck.review.holding import Held, Seal
-from circuitcheck.told import a_word, dated, listed, lower, spoken, worded
+from circuitcheck.told import a_word, dated, listed, lower, spoken, told_number, worded
 
-NOT_GIVEN = "not given"
+NOT_GIVEN = a_word("not given")
 _OF_DRAWING = {f"design.{field.name}": field for field in DESIGN_FIELDS} | {
     f"sheet.{field.name}": field for field in SHEET_FIELDS
 }
@@ -60,7 +60,7 @@ def value_words(field: Field | None, value: Any) -> str:
         return (
             worded("not given (usual: {value})", value=_shown(field, field.default))
             if field and usual
-            else a_word(NOT_GIVEN)
+            else NOT_GIVEN
         )
     return _shown(field, value)
 
@@ -190,13 +190,15 @@ def _end(drawing: Drawing, end: str) -> str:
 
 
 def _shown(field: Field | None, value: Any) -> str:
-    unit = f" {field.unit}" if field is not None and field.unit else ""
     if isinstance(value, bool):
         return a_word("yes") if value else a_word("no")
     if isinstance(value, (int, float)):
-        return f"{value:.6g}{unit}"
+        number = told_number(f"{value:.6g}")
+        if field is None or not field.unit:
+            return number
+        return worded("{value} {unit}", value=number, unit=a_word(field.unit))
     if isinstance(value, (list, tuple)):
-        return listed(str(each).replace("_", " ") for each in value) or "none"
+        return listed(spoken(str(each)) for each in value) or a_word("none")
     if field is not None and field.type is FieldType.CHOICE:
-        return str(value).replace("_", " ")
-    return f"“{value}”" if isinstance(value, str) else str(value)
+        return spoken(str(value))
+    return worded("“{text}”", text=value) if isinstance(value, str) else str(value)

@@ -8892,6 +8892,11 @@
 <translation>Ein Prüfprotokoll nennt, was entschieden wurde.</translation>
 </message>
 <message>
+<source>not given</source>
+<extracomment>review</extracomment>
+<translation>nicht angegeben</translation>
+</message>
+<message>
 <source>name</source>
 <extracomment>review</extracomment>
 <translation>Bezeichnung</translation>
@@ -9065,6 +9070,11 @@
 <source>{part} at {port}</source>
 <extracomment>review</extracomment>
 <translation>{part} am Anschluss {port}</translation>
+</message>
+<message>
+<source>“{text}”</source>
+<extracomment>review</extracomment>
+<translation>„{text}“</translation>
 </message>
 <message>
 <source>low level</source>

@@ -63,3 +63,20 @@ def test_a_report_never_imports_qt(form: str, tmp_path: Path) -> None:
 def test_checking_needs_nothing_of_the_report(tmp_path: Path) -> None:
     _, packages = traced("-m", "circuitcheck", "check", str(SAMPLES[0]), cwd=tmp_path)
     assert not packages & {"reportlab", "PIL", "fontTools", "pypdfium2"}
+
+
+def test_a_language_is_read_only_where_it_is_asked_for(tmp_path: Path) -> None:
+    code = "import circuitcheck.cli, circuitcheck.tongues as t; {}"
+    for more, is_read in (("t.tongue('en')", False), ("t.tongue('de')", True)):
+        _, packages = traced("-c", code.format(more), cwd=tmp_path)
+        assert ("pyexpat" in packages) is is_read
+
+
+def test_a_german_report_never_imports_qt(tmp_path: Path) -> None:
+    to = tmp_path / "hall.html"
+    sample = next(each for each in SAMPLES if each.stem == "village-hall")
+    _, packages = traced(
+        "-m", "circuitcheck", "report", str(sample), "-o", str(to), "--language", "de", cwd=tmp_path
+    )
+    assert b'<html lang="de">' in to.read_bytes()
+    assert not packages & QT

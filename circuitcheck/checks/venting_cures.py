@@ -14,6 +14,7 @@ from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.finding import Finding, Says
+from circuitcheck.told import spoken
 
 
 def rejoined(case: Case, moved: Tapping, beside: Tapping) -> Iterator[Drawing]:
@@ -50,7 +51,7 @@ def reached_always(
             if after is not None:
                 names = {
                     "device": case.drawing.name(device.part),
-                    "port": joint.port,
+                    "port": spoken(joint.port),
                     "part": case.drawing.name(joint.part),
                 }
                 yield Proposal(Says("Join {device} to the {port} right at {part}.", names), after)

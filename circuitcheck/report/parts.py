@@ -188,7 +188,7 @@ def list_objects(found: PartsList) -> dict[str, list[dict[str, Any]]]:
 
 def _part_row(line: PartLine) -> Row:
     words = [_datum_words(datum) for datum in line.data if datum.value is not None]
-    lacking: list[str] = [_lower(datum.field.label) for datum in line.data if datum.value is None]
+    lacking: list[str] = [lower(datum.field.label) for datum in line.data if datum.value is None]
     if None in line.sizes_mm:
         lacking.insert(0, a_word("size"))
     return Row(
@@ -339,18 +339,9 @@ def _blank(value: int | None) -> str:
 
 def _named(ids: Sequence[str], most: int = MOST_NAMED) -> str:
     """The ids, so many of them by name and the rest by number."""
-    more = worded(" and {ids} more", ids=len(ids) - most) if len(ids) > most else ""
-    return ", ".join(ids[:most]) + more
+    named = ", ".join(ids[:most])
+    return worded("{named} and {ids} more", named=named, ids=len(ids) - most) if len(ids) > most else named
 
 
 def _number(count: int, thing: str) -> str:
     return f"{count} {thing}" if count == 1 else f"{count} {thing}s"
-
-
-def _spoken(value: str) -> str:
-    return value.replace("_", " ")
-
-
-def _lower(text: str) -> str:
-    """A label in the middle of a sentence; a symbol such as kv stays as it is."""
-    return text[:1].lower() + text[1:]

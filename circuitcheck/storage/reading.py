@@ -85,7 +85,8 @@ def parse_patiently(data: bytes, name: str) -> Drawing:
             else:
                 _file_fault(faults, a_word("The file is no drawing: a drawing is one JSON object."))
         except (strict_json.NotJsonError, VersionError) as error:
-            _file_fault(faults, str(error))
+            # Not str(error): what it says can be told again.
+            _file_fault(faults, error.args[0])
     if drawing is None or faults:
         raise DrawingError(name, faults.found)
     return drawing

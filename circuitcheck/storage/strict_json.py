@@ -21,6 +21,23 @@ from circuitcheck.told import a_word, worded
 BYTE_ORDER_MARK = b"\xef\xbb\xbf"
 TOO_DEEP = worded("nested at most {most_depth} deep", most_depth=MOST_DEPTH)
 ONCE = a_word("given once")
+_WHY = {
+    str(each): each
+    for each in (
+        a_word("Expecting value"),
+        a_word("Expecting ',' delimiter"),
+        a_word("Expecting ':' delimiter"),
+        a_word("Expecting property name enclosed in double quotes"),
+        a_word("Unterminated string starting at"),
+        a_word("Invalid \\escape"),
+        a_word("Invalid \\uXXXX escape"),
+        a_word("Invalid control character at"),
+        a_word("Illegal trailing comma before end of object"),
+        a_word("Illegal trailing comma before end of array"),
+        a_word("Extra data"),
+    )
+}
+"""What Python's parser says of broken JSON, so that it can be told."""
 
 _OTHER_MARKS = (b"\xff\xfe", b"\xfe\xff")
 _ESCAPE = re.compile(r"\\(?:u([0-9a-fA-F]{4})|.)", re.DOTALL)
@@ -57,9 +74,10 @@ def decode(data: bytes) -> Any:
         return decoder.decode(text)
     except json.JSONDecodeError as error:
         where = worded("line {lineno}, column {colno}", lineno=error.lineno, colno=error.colno)
-        raise NotJsonError(f"The file is not JSON: {where}: {error.msg}.") from error
+        why = _WHY.get(error.msg, error.msg)
+        raise NotJsonError(worded("The file is not JSON: {where}: {why}.", where=where, why=why)) from error
     except RecursionError as error:
-        raise NotJsonError(f"The file must be {TOO_DEEP}.") from error
+        raise NotJsonError(worded("The file must be {nested}.", nested=TOO_DEEP)) from error
 
 
 def lone_surrogates(data: bytes) -> Iterator[tuple[int, str]]:
@@ -101,17 +119,18 @@ def troubles(value: Any, depth: int) -> Iterator[tuple[str, Any, str]]:
 
 def _text(data: bytes) -> str:
     if len(data) > MOST_BYTES:
-        raise NotJsonError(f"The file is larger than {MOST_BYTES // 1024**2} MiB.")
+        raise NotJsonError(worded("The file is larger than {size} MiB.", size=MOST_BYTES // 1024**2))
     if data.startswith(_OTHER_MARKS) or b"\0" in data[:4]:
-        raise NotJsonError("The file is coded as UTF-16 or UTF-32; a drawing is coded as UTF-8.")
+        raise NotJsonError(a_word("The file is coded as UTF-16 or UTF-32; a drawing is coded as UTF-8."))
     data = data.removeprefix(BYTE_ORDER_MARK)
     if not data.strip():
-        raise NotJsonError("The file is empty.")
+        raise NotJsonError(a_word("The file is empty."))
     try:
         return data.decode("utf-8")
     except UnicodeDecodeError as error:
         line = data.count(b"\n", 0, error.start) + 1
-        raise NotJsonError(f"The file is not coded as UTF-8: line {line} holds other bytes.") from error
+        said = worded("The file is not coded as UTF-8: line {line} holds other bytes.", line=line)
+        raise NotJsonError(said) from error
 
 
 def _line(text: str, position: int) -> int:

@@ -7,6 +7,7 @@ from types import MappingProxyType
 from typing import Any
 
 from circuitcheck.drawing.value import FORMAT_VERSION
+from circuitcheck.told import a_word, worded
 
 Step = Callable[[dict[str, Any]], dict[str, Any]]
 """From the content of a file of one version to that of the next; it need not set `wetcircuit`."""
@@ -26,12 +27,21 @@ def upgraded(
     version = _version(content)
     if version > newest:
         raise VersionError(
-            f"The file is of format version {version}, written by a later version of this program; "
-            f"this one reads versions up to {newest}."
+            worded(
+                "The file is of format version {version}, written by a later version of this program; "
+                "this one reads versions up to {newest}.",
+                version=str(version),
+                newest=newest,
+            )
         )
     while version < newest:
         if version not in steps:
-            raise VersionError(f"The file is of format version {version}, which this program does not know.")
+            raise VersionError(
+                worded(
+                    "The file is of format version {version}, which this program does not know.",
+                    version=str(version),
+                )
+            )
         content = {**steps[version](content), "wetcircuit": version + 1}
         version += 1
     return content
@@ -39,12 +49,14 @@ def upgraded(
 
 def _version(content: dict[str, Any]) -> int:
     if "wetcircuit" not in content:
-        raise VersionError('The file is no drawing: it has no "wetcircuit", the version of its format.')
+        raise VersionError(
+            a_word('The file is no drawing: it has no "wetcircuit", the version of its format.')
+        )
     version = content["wetcircuit"]
     if type(version) is float and version.is_integer():
         version = int(version)
     if type(version) is not int:
-        raise VersionError('"wetcircuit", the version of the file\'s format, must be a whole number.')
+        raise VersionError(a_word('"wetcircuit", the version of the file\'s format, must be a whole number.'))
     if version < 1:
         raise VersionError(f"The file is of format version {version}, which there never was.")
     return version

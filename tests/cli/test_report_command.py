@@ -121,3 +121,20 @@ class TestMany:
     def test_one_file_into_a_folder(self, folder: Path, tmp_path: Path) -> None:
         assert run(["report", str(folder / "a.wetcircuit"), "-o", str(tmp_path), "--as", "csv"]) == 0
         assert (tmp_path / "a.csv").exists()
+
+
+def test_the_language_is_chosen_and_a_table_has_none(hall: Path, tmp_path: Path, capsys: Capture) -> None:
+    for language in ("en", "de"):
+        for form in ("html", "csv"):
+            to = tmp_path / f"{language}.{form}"
+            assert (
+                run(["report", str(hall), "-o", str(to), "--language", language, "--on", "2026-11-25"]) == 0
+            )
+    page = (tmp_path / "de.html").read_text(encoding="utf-8")
+    assert '<html lang="de">' in page and "Inbetriebnahmeblatt" in page and "25.11.2026" in page
+    assert '<html lang="en-GB">' in (tmp_path / "en.html").read_text(encoding="utf-8")
+    assert (tmp_path / "de.csv").read_bytes() == (tmp_path / "en.csv").read_bytes()
+    # Messages are for who calls.
+    assert "1 document" in capsys.readouterr().err
+    with pytest.raises(SystemExit):
+        run(["report", str(hall), "-o", str(tmp_path / "x.html"), "--language", "tlh"])

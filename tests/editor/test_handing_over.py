@@ -6,18 +6,20 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QSettings
+from PySide6.QtCore import QLocale, QSettings
 from PySide6.QtPrintSupport import QPrinter
-from PySide6.QtWidgets import QMenu, QMessageBox
+from PySide6.QtWidgets import QApplication, QMenu, QMessageBox
 from pytestqt.qtbot import QtBot
 
 from circuitcheck.editor import handing_over
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.hand_over_dialog import KINDS, HandOverDialog, Wanted
+from circuitcheck.editor.language import document_tongue, shown_code
 from circuitcheck.editor.window import MainWindow
 from circuitcheck.report.document.writing import Form
 from circuitcheck.shipped import data_path
+from tests.editor.languages.speaking import german
 
 SAMPLE = data_path("samples") / "village-hall.wetcircuit"
 
@@ -33,8 +35,15 @@ def window(qtbot: QtBot, tmp_path: Path) -> Iterator[MainWindow]:
     made.close()
 
 
-def hand_over(window: MainWindow, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch, form: str, to: Path) -> None:
-    monkeypatch.setattr(window.handing_over, "ask", lambda: Wanted(form))
+def hand_over(
+    window: MainWindow,
+    qtbot: QtBot,
+    monkeypatch: pytest.MonkeyPatch,
+    form: str,
+    to: Path,
+    language: str = "en",
+) -> None:
+    monkeypatch.setattr(window.handing_over, "ask", lambda: Wanted(form, language=language))
     monkeypatch.setattr(window.handing_over, "ask_file", lambda wanted: to)
     window.handing_over.action.trigger()
     assert not window.handing_over.action.isEnabled()
@@ -60,6 +69,25 @@ def test_the_file_is_made_of_the_drawing_shown(
     assert to.read_bytes().startswith(start)
     if form == "html":
         assert b"village-hall.wetcircuit" in to.read_bytes()
+
+
+def test_a_document_in_another_language_than_the_windows(
+    window: MainWindow, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    to = tmp_path / "hall.html"
+    hand_over(window, qtbot, monkeypatch, "html", to, "de")
+    page = to.read_text(encoding="utf-8")
+    assert '<html lang="de">' in page and "Inbetriebnahmeblatt" in page
+
+
+def test_a_drawing_not_saved_yet_is_told_so_in_the_documents_language(
+    window: MainWindow, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    monkeypatch.setattr(window.document, "path", None)
+    for language, told in (("de", "noch nicht gespeichert"), ("en", "not saved yet")):
+        to = tmp_path / f"{language}.html"
+        hand_over(window, qtbot, monkeypatch, "html", to, language)
+        assert told in to.read_text(encoding="utf-8")
 
 
 def test_a_folder_that_is_gone_is_said(
@@ -121,7 +149,27 @@ class TestDialog:
         dialog = HandOverDialog()
         qtbot.addWidget(dialog)
         assert {form for form, _ in KINDS} == set(Form)
-        assert dialog.wanted == Wanted("pdf", "a4", "")
+        assert dialog.wanted == Wanted("pdf", "a4", "", "en")
+
+    def test_the_language_of_the_window_is_proposed(self, qtbot: QtBot, qapp: QApplication) -> None:
+        with german(qapp):
+            assert shown_code() == "de"
+            dialog = HandOverDialog()
+            qtbot.addWidget(dialog)
+            assert dialog.language.currentText() == "Deutsch"
+            assert dialog.wanted.language == "de"
+            # The place's decimal sign goes with the window's language, and with no other.
+            QLocale.setDefault(QLocale("de_CH"))
+            assert document_tongue("de").decimal == "."
+        assert document_tongue("de").decimal == ","
+        assert shown_code() == "en"
+
+    def test_a_table_has_no_language_to_choose(self, qtbot: QtBot) -> None:
+        dialog = HandOverDialog()
+        qtbot.addWidget(dialog)
+        for index in range(dialog.kind.count()):
+            dialog.kind.setCurrentIndex(index)
+            assert dialog.language.isEnabled() is (dialog.wanted.form != "csv")
 
     def test_only_a_pdf_has_pages(self, qtbot: QtBot) -> None:
         dialog = HandOverDialog()

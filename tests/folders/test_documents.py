@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 import re
 import subprocess
@@ -14,7 +15,9 @@ import pytest
 from pypdf import PdfReader
 
 from circuitcheck.cli import run
+from circuitcheck.storage.reading import parse
 from tests.cli.drawings import dangerous, sound, write
+from tests.report.document.untold import english_in, names_of
 
 ROOT = Path(__file__).parents[2]
 Capture = pytest.CaptureFixture[str]
@@ -93,3 +96,25 @@ def test_a_document_that_is_gone_or_altered_is_made_again(
     told = capsys.readouterr()
     assert "2 of 3 files are taken over" in told.err
     assert len(told.out.splitlines()) == 2
+
+
+def test_the_list_is_in_the_language_of_the_documents(folder: Path, tmp_path: Path) -> None:
+    out = tmp_path / "out"
+    assert reported(folder, out, "html", "--language", "de") == 2
+    page = (out / "index.html").read_text(encoding="utf-8")
+    assert '<html lang="de">' in page
+    texts = [unescape(each) for each in re.findall(r">([^<]+)<", page.partition("<body>")[2])]
+    assert "Alle Zeichnungen" in texts and any(
+        each.startswith("3 Zeichnungen, 2 Dokumente.") for each in texts
+    )
+    files = ("a", "c", 'no. 7 & <8>/b#?"ż')
+    texts = [each for each in texts if each not in files]
+    names = names_of(*(parse(json.dumps(each).encode(), "x") for each in (sound(), dangerous())))
+    assert not english_in(texts, [*names, "drawings"])
+
+
+def test_documents_of_another_language_are_made_anew(folder: Path, tmp_path: Path, capsys: Capture) -> None:
+    out, state = tmp_path / "out", tmp_path / "state"
+    for language, again in (("en", ()), ("de", ("--resume",))):
+        reported(folder, out, "html", "--language", language, "--state", str(state), *again)
+    assert '<html lang="de">' in (out / "a.html").read_text(encoding="utf-8")

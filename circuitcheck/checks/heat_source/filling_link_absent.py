@@ -24,6 +24,7 @@ from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.drawing.value import Joint
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role, Way
+from circuitcheck.told import spoken
 
 NAME = "filling-link-absent"
 
@@ -86,7 +87,7 @@ def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
         _join_to_main(case, fitting, Joint(link, "supply"))
         says = Says(
             "Tee in a filling link with a double check valve by {thing}, on its {port}.",
-            {"thing": case.drawing.name(part), "port": joint.port.replace("_", " ")},
+            {"thing": case.drawing.name(part), "port": spoken(joint.port)},
         )
         yield Proposal(says, fitting.drawing)
 

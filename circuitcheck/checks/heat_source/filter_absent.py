@@ -22,7 +22,7 @@ from circuitcheck.checks.wording import upper
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
-from circuitcheck.told import a_word
+from circuitcheck.told import a_word, spoken
 
 NAME = "filter-absent"
 
@@ -59,7 +59,7 @@ def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
                 {
                     "how": a_word("with valves") if valves else a_word("without valves"),
                     "thing": case.drawing.name(part),
-                    "port": joint.port.replace("_", " "),
+                    "port": spoken(joint.port),
                 },
             )
             yield Proposal(says, fitting.drawing)

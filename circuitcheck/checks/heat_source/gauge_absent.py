@@ -21,6 +21,7 @@ from circuitcheck.checks.heating_water import fitting_joints, judge_without, sea
 from circuitcheck.drawing.fitting import Fitting
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.parts.kind import Role
+from circuitcheck.told import spoken
 
 NAME = "gauge-absent"
 
@@ -44,6 +45,6 @@ def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
         fitting.tee_off(joint, "pressure_gauge", "connection")
         says = Says(
             "Tee in a pressure gauge by {thing}, on its {port}.",
-            {"thing": case.drawing.name(part), "port": joint.port.replace("_", " ")},
+            {"thing": case.drawing.name(part), "port": spoken(joint.port)},
         )
         yield Proposal(says, fitting.drawing)

@@ -8767,9 +8767,9 @@
 <translation>ohne {thing}</translation>
 </message>
 <message>
-<source>and {ids} more</source>
+<source>{named} and {ids} more</source>
 <extracomment>report</extracomment>
-<translation>und {ids} weitere</translation>
+<translation>{named} und {ids} weitere</translation>
 </message>
 <message>
 <source>{fields}: {by} {moved}</source>
@@ -9442,14 +9442,119 @@
 <translation>höchstens {most_depth} tief verschachtelt</translation>
 </message>
 <message>
+<source>Expecting value</source>
+<extracomment>storage</extracomment>
+<translation>Erwartet ist ein Wert</translation>
+</message>
+<message>
+<source>Expecting ',' delimiter</source>
+<extracomment>storage</extracomment>
+<translation>Erwartet ist ein „,“</translation>
+</message>
+<message>
+<source>Expecting ':' delimiter</source>
+<extracomment>storage</extracomment>
+<translation>Erwartet ist ein „:“</translation>
+</message>
+<message>
+<source>Expecting property name enclosed in double quotes</source>
+<extracomment>storage</extracomment>
+<translation>Erwartet ist ein Name in doppelten Anführungszeichen</translation>
+</message>
+<message>
+<source>Unterminated string starting at</source>
+<extracomment>storage</extracomment>
+<translation>Hier beginnt ein Text, der kein Ende hat</translation>
+</message>
+<message>
+<source>Invalid \escape</source>
+<extracomment>storage</extracomment>
+<translation>Nach einem \ steht Ungültiges</translation>
+</message>
+<message>
+<source>Invalid \uXXXX escape</source>
+<extracomment>storage</extracomment>
+<translation>Nach \u stehen keine vier Ziffern</translation>
+</message>
+<message>
+<source>Invalid control character at</source>
+<extracomment>storage</extracomment>
+<translation>Ein Steuerzeichen steht, wo keines stehen darf</translation>
+</message>
+<message>
+<source>Illegal trailing comma before end of object</source>
+<extracomment>storage</extracomment>
+<translation>Vor der schließenden Klammer steht ein Komma zu viel</translation>
+</message>
+<message>
+<source>Illegal trailing comma before end of array</source>
+<extracomment>storage</extracomment>
+<translation>Vor der schließenden eckigen Klammer steht ein Komma zu viel</translation>
+</message>
+<message>
+<source>Extra data</source>
+<extracomment>storage</extracomment>
+<translation>Nach dem Ende steht noch etwas</translation>
+</message>
+<message>
 <source>line {lineno}, column {colno}</source>
 <extracomment>storage</extracomment>
 <translation>Zeile {lineno}, Spalte {colno}</translation>
 </message>
 <message>
+<source>The file is not JSON: {where}: {why}.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei ist kein JSON: {where}: {why}.</translation>
+</message>
+<message>
+<source>The file must be {nested}.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei muss {nested} sein.</translation>
+</message>
+<message>
 <source>a finite number of at most {most_digits:,} digits</source>
 <extracomment>storage</extracomment>
 <translation>eine endliche Zahl mit höchstens {most_digits:,} Stellen</translation>
+</message>
+<message>
+<source>The file is larger than {size} MiB.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei ist größer als {size} MiB.</translation>
+</message>
+<message>
+<source>The file is coded as UTF-16 or UTF-32; a drawing is coded as UTF-8.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei ist als UTF-16 oder UTF-32 kodiert; eine Zeichnung ist als UTF-8 kodiert.</translation>
+</message>
+<message>
+<source>The file is empty.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei ist leer.</translation>
+</message>
+<message>
+<source>The file is not coded as UTF-8: line {line} holds other bytes.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei ist nicht als UTF-8 kodiert: Zeile {line} enthält andere Bytes.</translation>
+</message>
+<message>
+<source>The file is of format version {version}, written by a later version of this program; this one reads versions up to {newest}.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei hat die Formatversion {version} und stammt von einer späteren Version dieses Programms; diese liest Versionen bis {newest}.</translation>
+</message>
+<message>
+<source>The file is of format version {version}, which this program does not know.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei hat die Formatversion {version}, die dieses Programm nicht kennt.</translation>
+</message>
+<message>
+<source>The file is no drawing: it has no "wetcircuit", the version of its format.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei ist keine Zeichnung: Ihr fehlt "wetcircuit", die Version ihres Formats.</translation>
+</message>
+<message>
+<source>"wetcircuit", the version of the file's format, must be a whole number.</source>
+<extracomment>storage</extracomment>
+<translation>"wetcircuit", die Version des Dateiformats, muss eine ganze Zahl sein.</translation>
 </message>
 <message>
 <source>{year}-{month}-{day}</source>

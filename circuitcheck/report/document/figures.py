@@ -12,7 +12,7 @@ from circuitcheck.report.document.content import Worked
 from circuitcheck.report.sizes import moves_lines, shown
 from circuitcheck.report.wording import fields_of, lower, missing_words, spoken, upper
 from circuitcheck.rules.book import book
-from circuitcheck.told import a_word, ended, strung, told_number, worded
+from circuitcheck.told import Told, a_word, ended, strung, told_number, worded
 
 MOST_NAMED = 4
 
@@ -74,6 +74,12 @@ HOW = {
 
 def origin_words(drawing: Drawing, origin: str) -> str:
     """Where a number came from, without the ids of the file where their field says it in words."""
+    if isinstance(origin, Told):
+        return origin
+    return strung((_origin_words(drawing, each) for each in origin.split("; ")), "; ")
+
+
+def _origin_words(drawing: Drawing, origin: str) -> str:
     for start, words in HOW.items():
         name = origin.removeprefix(f"{start} ")
         if name != origin and " " not in name and "." in name:

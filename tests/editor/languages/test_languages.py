@@ -10,8 +10,11 @@ import pytest
 from PySide6.QtCore import QCoreApplication, QLocale, QSettings
 from PySide6.QtWidgets import QApplication
 
+from circuitcheck import tongues
 from circuitcheck.editor.language import FOLDER, Language, choose, chosen, code_of, install, locale_of, speak
 from circuitcheck.editor.translating import CONTEXT, is_translated, tr
+from circuitcheck.report.document.telling import LANGUAGE
+from circuitcheck.tongues import tongue
 from tests.editor.languages.linguist import compiled, read
 from tests.editor.languages.refresh import CODES
 from tests.editor.languages.showing import all_texts
@@ -61,6 +64,18 @@ def test_qt_finds_every_translation_under_its_text(qapp: QApplication) -> None:
     with german(qapp):
         for text, entry in read("de").items():
             assert QCoreApplication.translate(CONTEXT, text) == entry.told
+
+
+@pytest.mark.parametrize("code", CODES)
+def test_documents_have_every_translation_without_qt(code: str) -> None:
+    told = tongue(code)
+    for text, entry in read(code).items():
+        assert told.text(text) == entry.told
+    assert told.text(str(LANGUAGE)) == code
+
+
+def test_the_window_and_documents_speak_the_same_languages() -> None:
+    assert {each.value for each in Language if each is not Language.SYSTEM} == set(tongues.CODES)
 
 
 def test_the_languages_of_the_system_are_asked_in_their_order() -> None:

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 import io
 import re
+from collections.abc import Mapping
 from dataclasses import replace
 from functools import cache
 from html import unescape
 from pathlib import Path
+from random import Random
 from types import MappingProxyType
+from typing import Any
 
 import pytest
 from pypdf import PdfReader
@@ -56,6 +59,21 @@ def reviewed() -> Drawing:
     return replace(drawing, title="", components={**drawing.components, **bare})
 
 
+def sparse(drawing: Drawing, share: float) -> Drawing:
+    """The drawing with no more than that share of its data known, and half of its parts without a name."""
+    chance = Random(17)
+
+    def some(data: Mapping[str, Any]) -> Mapping[str, Any]:
+        return MappingProxyType({name: each for name, each in data.items() if chance.random() < share})
+
+    parts = {
+        id: replace(part, label=part.label if chance.random() < 0.5 else "", data=some(part.data))
+        for id, part in drawing.components.items()
+    }
+    pipes = {id: replace(pipe, data=some(pipe.data)) for id, pipe in drawing.pipes.items()}
+    return replace(drawing, components=parts, pipes=pipes, design=some(drawing.design))
+
+
 def drawn(name: str) -> Drawing:
     return reviewed() if name == "reviewed" else Drawing() if name == "empty" else sample(name)
 
@@ -77,6 +95,15 @@ def test_nothing_of_its_content_is_left_in_english(name: str) -> None:
     assert not english_in(texts, named(name))
     # What can still be told was never told.
     assert not [text for text in texts if isinstance(text, Told)]
+
+
+@pytest.mark.parametrize("share", [0.0, 0.5, 0.75])
+@pytest.mark.parametrize("name", ["cottage", "flat-over-workshop", "guest-house", "terrace-as-found"])
+def test_nothing_is_left_in_english_where_little_is_known(name: str, share: float) -> None:
+    drawing = sparse(sample(name), share)
+    content = gather(drawing, f"{name}.wetcircuit", DAY, tongue=tongue("de"))
+    assert any(each.missing for each in content.findings)
+    assert not english_in(texts_of((content, sections(content))), names_of(drawing))
 
 
 @pytest.mark.parametrize("name", PAINTED)

@@ -53,10 +53,14 @@ def names_of(*drawings: Drawing) -> list[str]:
 
 def _names_in(drawing: Drawing) -> set[str]:
     found = {drawing.title, *drawing.components, *drawing.controls, *drawing.pipes}
-    found |= {each.label for each in (*drawing.components.values(), *drawing.controls.values())}
-    found |= {
-        text for note in drawing.notes for each in (note, *note.replies) for text in (each.text, each.author)
-    }
+    found |= {each.label for each in drawing.components.values()}
+    found |= {each.label for each in drawing.controls.values()}
+    for note in drawing.notes:
+        found |= {
+            note.text,
+            note.author,
+            *(text for each in note.replies for text in (each.text, each.author)),
+        }
     for accepted in drawing.acceptances:
         found |= {accepted.reason, accepted.author}
     return found

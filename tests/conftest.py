@@ -16,12 +16,16 @@ settings.register_profile("ci", derandomize=True, max_examples=100, deadline=Non
 settings.register_profile("thorough", max_examples=5_000, deadline=None)
 settings.load_profile("ci")
 
+APPEARANCES = ("light", "dark", "high-contrast-light", "high-contrast-dark")
+
 
 def pytest_addoption(parser: pytest.Parser) -> None:
-    """`--pictures FOLDER`: keep a picture of each step of the scripted users, to be looked at. `--evening`: run
-    what takes many minutes too."""
+    """`--pictures FOLDER`: keep a picture of each step of the scripted users, or of every screen, to be looked at,
+    in the `--appearance` and, of screens, the `--language` wanted. `--evening`: run what takes many minutes too."""
     parser.addoption("--evening", action="store_true", help="run what takes many minutes too")
     parser.addoption("--pictures", default="", help="keep pictures of the scripted users' steps there")
+    parser.addoption("--appearance", default="light", choices=APPEARANCES, help="how pictures look")
+    parser.addoption("--language", default="en", choices=("en", "de"), help="what pictures of screens speak")
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:

@@ -10,10 +10,12 @@ from PySide6.QtCore import QSettings, Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from circuitcheck.editor.appearance import Appearance, Appearances
+from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.files import Answer
 from circuitcheck.editor.window import MainWindow
+
+from tests.editor.pictures import wanted_appearance
 
 from .person import Person
 
@@ -37,7 +39,7 @@ def arrives(
         settings = QSettings(str(tmp_path / f"{name}.ini"), QSettings.Format.IniFormat)
         appearances = Appearances(settings)
         if wanted:
-            appearances.choose(Appearance.LIGHT)
+            appearances.choose(wanted_appearance(request.config))
         window = MainWindow(Document(), settings, appearances)
         monkeypatch.setattr(window.files, "ask_unsaved", lambda: Answer.DISCARD)
         window.resize(1440, 900)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication, QLocale
 
-from circuitcheck.told import Told, in_tongue
+from circuitcheck.told import Told, Tongue, in_tongue
 from circuitcheck.tongues import piece_by_piece
 
 # One context for all: a term of the trade has one word in a language, wherever it stands.
@@ -26,7 +26,8 @@ class _Window:
         return text if is_translated() else text[:1].lower() + text[1:]
 
 
-_WINDOW = _Window()
+WINDOW: Tongue = _Window()
+"""For what is set and measured by the rows below, as labels on the sheet are."""
 
 
 def tr(text: str, /, **values: object) -> str:
@@ -36,9 +37,9 @@ def tr(text: str, /, **values: object) -> str:
     told again. A value that is `Told` is told along; any other is put in as it is, never read as a template: it may
     come from a file.
     """
-    found = text.told_in(_WINDOW) if isinstance(text, Told) else _translated(text)
+    found = text.told_in(WINDOW) if isinstance(text, Told) else _translated(text)
     return (
-        found.format_map({name: in_tongue(each, _WINDOW) for name, each in values.items()})
+        found.format_map({name: in_tongue(each, WINDOW) for name, each in values.items()})
         if values
         else found
     )
@@ -56,12 +57,12 @@ def later(text: str) -> str:
 
 def lower(text: str) -> str:
     """A text in the language of the window as it stands in the middle of a sentence."""
-    return _WINDOW.lower(text)
+    return WINDOW.lower(text)
 
 
 def shown_told(text: str) -> str:
     """A text that may be the program's own or a person's: only what is `Told` is told again."""
-    return text.told_in(_WINDOW) if isinstance(text, Told) else text
+    return text.told_in(WINDOW) if isinstance(text, Told) else text
 
 
 def decimal_sign() -> str:

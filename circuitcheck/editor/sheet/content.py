@@ -16,7 +16,7 @@ from circuitcheck.editor.sheet.part_item import Lens, PartItem, PartView, rect_o
 from circuitcheck.editor.sheet.pipe_item import PipeItem, PipeView
 from circuitcheck.editor.sheet.pixmaps import Look, Pixmaps
 from circuitcheck.editor.theme import Theme
-from circuitcheck.editor.translating import tr
+from circuitcheck.editor.translating import WINDOW, tr
 from circuitcheck.garbage import building_to_stay
 from circuitcheck.geometry import Point
 from circuitcheck.picture.grades import open_port_mark
@@ -37,11 +37,11 @@ NO_STATES: frozenset[str] = frozenset()
 class Content:
     """The scene and its items. It owns them by id; an item owns nothing and outlives no drawing."""
 
-    def __init__(self, services: Services, theme: Theme, decimal: str = ".") -> None:
+    def __init__(self, services: Services, theme: Theme) -> None:
         self.scene = QGraphicsScene()
         self.scene.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.BspTreeIndex)
         self.far_scene = QGraphicsScene()
-        self.layout = Layout(services, Labelling(decimal))
+        self.layout = Layout(services, Labelling(WINDOW.decimal, WINDOW))
         self.lens = Lens(Pixmaps())
         self.is_far = False
         self.marks_open = True
@@ -270,8 +270,8 @@ class Content:
             return
         title = depiction.one_line(self.drawing.title) or tr("Drawing without a name")
         left = (box[0] // SQUARE_PX) * SQUARE_PX
-        wide, _ = title_size(title)
+        wide, _ = title_size(title, WINDOW)
         low = self.layout.lowest(left - SQUARE_PX, left + wide + 2 * SQUARE_PX)
         top = (max(low, box[1]) + TITLE_CLEAR_PX) // SQUARE_PX * SQUARE_PX
-        marks = title_block(title, depiction.subtitle(self.drawing))
+        marks = title_block(title, self.layout.tell(depiction.subtitle(self.drawing)), WINDOW)
         self._title.show_marks(moved(marks, left, top), self.palette)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QLocale, QRectF
+from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QPainter
 
 from circuitcheck.drawing.value import Drawing
@@ -24,7 +24,7 @@ class Picture:
     def __init__(self, drawing: Drawing, whole: Drawing, theme: Theme | None = None) -> None:
         """`whole` is the drawing it was taken from, by which its pipes tell what they carry."""
         theme = theme or light()
-        self._content = Content(lambda _: service_names(whole), theme, QLocale().decimalPoint())
+        self._content = Content(lambda _: service_names(whole), theme)
         self._content.show(drawing)
         box = QRectF()
         for item in (*self._content.parts.values(), *self._content.pipes.values()):

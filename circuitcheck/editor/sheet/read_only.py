@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Protocol
 
-from PySide6.QtCore import QEvent, QLocale, QPoint, QPointF, QRectF, Qt, QTimer
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt, QTimer
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent
 from PySide6.QtWidgets import QGraphicsScene, QWidget
 
@@ -34,7 +34,7 @@ class ReadOnlySheet(Canvas):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._content = Content(service_names, light(), QLocale().decimalPoint())
+        self._content = Content(service_names, light())
         self._overlay = Overlay(self._content)
         self._pressed_at: QPoint | None = None
         self._last = QPoint()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QLocale, QPoint, QPointF, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QContextMenuEvent,
     QDragEnterEvent,
@@ -52,7 +52,7 @@ class WorkedCanvas(Canvas):
         super().__init__(parent)
         self.keep_placing = False
         """Whether after placing a part the next of its kind is in hand."""
-        self._content = Content(service_names, light(), QLocale().decimalPoint())
+        self._content = Content(service_names, light())
         self._stage = Stage(
             self._content, edited=self.edited.emit, selected=self._on_selected, hint=self.hint.emit
         )

@@ -16,6 +16,8 @@ PITCH = 15.0
 ASCENT, DESCENT = 11.0, 4.0
 CLEAR = 8.0
 """The clear space between a symbol and its label."""
+LABEL_EDGE = 2.0
+"""What a label keeps clear of anything else."""
 HALO = 4.0
 MOST_WIDE = 190.0
 CELL_PX = 64.0
@@ -109,7 +111,7 @@ def placed(
     kept = tuple(fitted(line, *_face(index), MOST_WIDE) for index, line in enumerate(lines))
     best: tuple[float, Label] | None = None
     for label in _slots(kept, around):
-        covered = obstacles.overlap(grown(label.box, 2), but)
+        covered = obstacles.overlap(grown(label.box, LABEL_EDGE), but)
         if covered == 0:
             return label
         if best is None or covered < best[0]:
@@ -145,7 +147,7 @@ def marks_of(label: Label) -> tuple[Mark, ...]:
 
 
 def _slots(lines: tuple[str, ...], around: Rect) -> Iterator[Label]:
-    """Below, above, right, left, then the corners; then right and left once more, a little off."""
+    """Below, above, right, left, then below and above along an edge, then the corners, then a little off."""
     wide, high = size_of(lines)
     left, top, right, low = around
     x, y = (left + right) / 2, (top + low) / 2
@@ -155,6 +157,9 @@ def _slots(lines: tuple[str, ...], around: Rect) -> Iterator[Label]:
     yield Label(lines, (x - wide / 2, above, x + wide / 2, above + high), "middle")
     yield Label(lines, (beyond, y - high / 2, beyond + wide, y + high / 2), "start")
     yield Label(lines, (before, y - high / 2, before + wide, y + high / 2), "end")
+    for edge_y in (below, above):
+        yield Label(lines, (left, edge_y, left + wide, edge_y + high), "start")
+        yield Label(lines, (right - wide, edge_y, right, edge_y + high), "end")
     for corner_y in (low + 2, top - 2 - high):
         yield Label(lines, (right + 2, corner_y, right + 2 + wide, corner_y + high), "start")
         yield Label(lines, (left - 2 - wide, corner_y, left - 2, corner_y + high), "end")

@@ -53,11 +53,13 @@ class Screens:
         """Show a sample, and wait for what the checks say."""
         window.document.do("Draw", read(data_path("samples") / f"{SAMPLE}.wetcircuit"))
         self.qtbot.waitUntil(lambda: bool(window.findings.findings), timeout=LONG_MS)
+        window.sheet.select(())
         window.sheet.fit()
 
     def main(self, size: tuple[int, int]) -> None:
         """The main window with each of its panels and docks, one at a time, and the dialogs."""
         window = self.window(size)
+        self.qtbot.waitUntil(lambda: window.document.analysis is not None, timeout=LONG_MS)
         self._look("invitation", window)
         window.starting.show_page()
         self._look("start", window)

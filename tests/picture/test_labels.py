@@ -57,6 +57,15 @@ def test_slots_are_tried_below_above_right_left() -> None:
     assert found == [below, above, (True, False, False, False), (False, True, False, False)]
 
 
+def test_a_long_label_beside_another_symbol_moves_along_its_own_before_it_goes_off() -> None:
+    obstacles = Obstacles()
+    obstacles.put("other", ((40.0, -100.0, 100.0, 100.0),))
+    obstacles.put("pipe", ((-100.0, 10.0, 0.0, 22.0),))
+    label = placed(("Service valve 2",), AROUND, obstacles)
+    assert label.anchor == "end" and label.box[2] == AROUND[2]
+    assert label.box[1] - AROUND[3] == 8
+
+
 def test_a_label_keeps_clear_of_its_symbol() -> None:
     label = placed(("Pump",), AROUND, Obstacles())
     assert label.box[1] - AROUND[3] >= 8

@@ -12,7 +12,7 @@ from circuitcheck.editor.sheet.band import ALONG_PX, ROUND_PX, band
 from circuitcheck.editor.sheet.content import Content
 from circuitcheck.editor.sheet.marks_item import MarksItem
 from circuitcheck.finding import Finding
-from circuitcheck.picture.labels import Rect, grown
+from circuitcheck.picture.labels import CLEAR, LABEL_EDGE, Rect, grown
 from circuitcheck.picture.marks import Fill, Hatch, Mark, Stroke
 from circuitcheck.sheet.concern import concerned, shut_states
 from circuitcheck.sheet.layout import runs_of
@@ -20,6 +20,8 @@ from circuitcheck.sheet.marking import RING_PX, Marking, judged, ring_role
 
 BAND_Z = -10.0
 OVER_Z = 30.0
+EDGE_CLEAR = 3.0
+"""What labels keep clear of a ring or the edge of a band."""
 
 
 class FindingMarks:
@@ -86,7 +88,7 @@ class FindingMarks:
         if finding is None:
             self._content.focus(None, {}, {}, ())
             return
-        around = dict.fromkeys(finding.cut_off_components, ROUND_PX + 3)
+        reach = dict.fromkeys(finding.cut_off_components, ROUND_PX + EDGE_CLEAR)
         boxes = [
             grown(run, ALONG_PX / 2 + 1)
             for id in finding.cut_off_pipes
@@ -94,8 +96,10 @@ class FindingMarks:
         ]
         about = judged(finding)
         if about is not None:
-            around[about] = RING_PX + 3
-        boxes += [grown(_rect(self._content.box(id)), out) for id, out in around.items()]
+            reach[about] = RING_PX + EDGE_CLEAR
+        boxes += [grown(_rect(self._content.box(id)), out) for id, out in reach.items()]
+        # What a label keeps clear of its symbol anyhow serves for most of what it keeps clear of the edge.
+        around = {id: out + LABEL_EDGE - CLEAR for id, out in reach.items()}
         shut = shut_states(finding)
         self._content.focus(concerned(self._content.drawing, finding), shut, around, boxes)
 

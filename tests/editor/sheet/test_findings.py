@@ -160,6 +160,7 @@ class TestChosen:
         for id in ("hs", "ev"):
             box = content.layout.boxes[id]
             assert overlap(grown(box, 9.9), content.layout.labels[id].box) == 0
+            assert overlap(grown(box, 16.1), content.layout.labels[id].box) > 0, "no further off than it must"
 
     def test_it_follows_what_moves(self, worked: Hand, cut_off: Finding) -> None:
         worked.view.set_finding(cut_off)

@@ -4,21 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QSizePolicy, QToolButton
+from PySide6.QtCore import QSignalBlocker, Signal
+from PySide6.QtWidgets import QComboBox, QToolButton
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.panels.edged import ArrowedComboBox
+from circuitcheck.editor.said_line import SaidLine
 from circuitcheck.editor.translating import tr
 from circuitcheck.report.flows import By
 from circuitcheck.report.wording import upper
 
-HIGH_PX = 44
 MOST_SITUATION_PX = 260
 
 
-class FlowBar(QFrame):
+class FlowBar(SaidLine):
     """Signals `changed` when another situation or another figure is chosen, `fill_in_wanted` and `left`."""
 
     changed = Signal()
@@ -26,10 +25,6 @@ class FlowBar(QFrame):
     left = Signal()
 
     def __init__(self) -> None:
-        super().__init__()
-        self.setObjectName("bar")
-        self.setAccessibleName(tr("Flows on the sheet"))
-        self.setFixedHeight(HIGH_PX)
         self.situation = ArrowedComboBox()
         self.situation.setAccessibleName(tr("Situation"))
         self.by = ArrowedComboBox()
@@ -39,7 +34,6 @@ class FlowBar(QFrame):
         for box in (self.situation, self.by):
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.situation.setMaximumWidth(MOST_SITUATION_PX)
-        self._said = Elided()
         self.fill_in = QToolButton()
         self.fill_in.setText(tr("Fill in"))
         self.fill_in.setProperty("link", True)
@@ -50,16 +44,11 @@ class FlowBar(QFrame):
         self.close_button.setFixedSize(32, 32)
         self.close_button.setAccessibleName(tr("Hide the flows"))
         plain.set_tip(self.close_button, tr("Hide the flows (F9)"))
-        line = QHBoxLayout(self)
-        line.setContentsMargins(12, 0, 8, 0)
-        line.setSpacing(8)
-        line.addWidget(plain.label(tr("Flows"), "heading"))
-        line.addWidget(self.situation)
-        line.addWidget(self.by)
-        line.addSpacing(4)
-        line.addWidget(self._said, 1)
-        line.addWidget(self.fill_in)
-        line.addWidget(self.close_button)
+        super().__init__(
+            (plain.label(tr("Flows"), "heading"), self.situation, self.by), (self.fill_in, self.close_button)
+        )
+        self.setObjectName("bar")
+        self.setAccessibleName(tr("Flows on the sheet"))
         self.situation.currentIndexChanged.connect(self.changed)
         self.by.currentIndexChanged.connect(self.changed)
         self.fill_in.clicked.connect(self.fill_in_wanted)
@@ -78,11 +67,6 @@ class FlowBar(QFrame):
         """What stands by the pipes."""
         found = self.by.currentData()
         return found if isinstance(found, By) else By.FLOW
-
-    @property
-    def said(self) -> str:
-        """The sentence in full."""
-        return self._said.whole
 
     def offer(self, names: Sequence[str]) -> None:
         """Offer these situations; the chosen one stays chosen while there is one of that name."""
@@ -108,36 +92,11 @@ class FlowBar(QFrame):
         self.by.setCurrentIndex(self.by.findData(by))
 
     def say(self, sentence: str, *, asks: bool) -> None:
-        """One line beside the choices; `asks`: with the way to what is to be filled in."""
-        self._said.show_text(sentence)
+        """A sentence with the choices; `asks`: with the way to what is to be filled in."""
         self.fill_in.setVisible(asks)
         self.fill_in.setAccessibleName(
             tr("Fill in: {sentence}", sentence=sentence) if asks else tr("Fill in")
         )
+        self.show_sentence(sentence)
         self.setAccessibleDescription(sentence)
 
-
-class Elided(QLabel):
-    """One line, cut where there is no room; whole as a tip and when it is read out."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.setTextFormat(Qt.TextFormat.PlainText)
-        self.setProperty("role", "second")
-        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        self.whole = ""
-
-    def show_text(self, text: str) -> None:
-        """Show another text."""
-        self.whole = text
-        self.setAccessibleName(text)
-        plain.set_tip(self, text)
-        self._cut()
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Cut anew."""
-        super().resizeEvent(event)
-        self._cut()
-
-    def _cut(self) -> None:
-        self.setText(self.fontMetrics().elidedText(self.whole, Qt.TextElideMode.ElideRight, self.width()))

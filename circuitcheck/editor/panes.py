@@ -17,7 +17,7 @@ from circuitcheck.editor.panels.section import HEAD_PX, Section
 from circuitcheck.editor.panels.shelf import STRIP_PX, Shelf
 from circuitcheck.editor.sheet import SheetView
 from circuitcheck.editor.theme import Theme
-from circuitcheck.editor.translating import is_translated, tr
+from circuitcheck.editor.translating import tr
 
 SHELF_PX, SIDE_PX = 224, 320
 FIRST_WIDE_PX = 1440
@@ -135,8 +135,8 @@ class Panes:
 
     @property
     def _shelf_px(self) -> int:
-        """As wide as the parts' names need in the language of the window, where that is more than usual."""
-        return max(SHELF_PX, self.shelf.names_px()) if is_translated() else SHELF_PX
+        """As wide as the parts' names need in the language and the font of the window, where that is more than usual."""
+        return max(SHELF_PX, self.shelf.names_px())
 
     def _split(self) -> None:
         self._side.addWidget(self.details_section)

@@ -41,11 +41,12 @@ IDS = Qt.ItemDataRole.UserRole
 DETAILS = 3
 LETTERS = (14, 30, 24, 0, 24)
 MOST_SHARE = (0.14, 0.22, 0.18, 0.0, 0.2)
-"""How wide each column begins, in letters of the font and as a share of the table; details take the rest."""
+"""The most that each column takes of what its texts need, in letters of the font and as a share of the table; details
+take the rest."""
 LEAST_PART, LEAST_DETAILS = 0.75, 30
 MOST_NAMED = 12
 FIRST_LETTERS, MOST_OF_SCREEN = (170, 44), 0.9
-LEAST_ROW_PX = 28
+LEAST_ROW_PX, HEAD_PAD_PX = 28, 8
 AskPath = Callable[[QWidget, str], str]
 
 
@@ -224,7 +225,9 @@ class _Tree(QTreeView):
         taken = 0
         for place, (letters, share) in enumerate(zip(LETTERS, MOST_SHARE, strict=True)):
             if place != DETAILS:
-                width = min(letters * letter, max(int(share * room), int(LEAST_PART * letters * letter)))
+                most = min(letters * letter, max(int(share * room), int(LEAST_PART * letters * letter)))
+                needs = max(self.sizeHintForColumn(place), self.header().sectionSizeHint(place))
+                width = min(needs + HEAD_PAD_PX, most)
                 self.setColumnWidth(place, width)
                 taken += width
         # On a small screen with large letters one scrolls sideways rather than reads three dots.

@@ -70,6 +70,10 @@ QMenuBar::item:selected { background: %(hover)s; }
 QMenuBar::item:pressed { background: %(select)s; color: %(select_text)s; }
 QStatusBar { border-top: %(line)s solid %(hairline)s; }
 QStatusBar::item { border: none; }
+QDockWidget::title { background: %(chrome)s; padding: 5px 12px; }
+QHeaderView::section {
+    background: %(panel)s; color: %(ink_2)s; border: none; border-bottom: %(line)s solid %(hairline)s; padding: 4px 5px;
+}
 #bar { border-bottom: %(line)s solid %(hairline)s; }
 #panel { background: %(panel)s; }
 QSplitter::handle { background: %(hairline)s; }
@@ -109,6 +113,7 @@ QDateEdit {
     padding: 0 8px; min-height: 28px;
 }
 QDateEdit:focus { border: %(ring)s solid %(select)s; padding: %(field_pad)s; }
+QDateEdit::drop-down { border: none; width: 22px; }
 QDateEdit:disabled { color: %(quiet)s; border-color: %(hairline)s; }
 QToolButton { border: 2px solid transparent; border-radius: 6px; padding: 2px; color: %(ink)s; }
 QToolButton:hover { background: %(hover)s; }
@@ -127,6 +132,7 @@ QTreeView, QListView, QScrollArea { border: 2px solid %(panel)s; }
 QTreeView:focus, QListView:focus, QScrollArea:focus { border-color: %(select)s; }
 QGraphicsView { border: 2px solid %(paper)s; }
 QGraphicsView[keys="true"] { border-color: %(select)s; }
+QTreeView { show-decoration-selected: 0; }
 QTreeView::item { border-radius: 5px; }
 QTreeView::item:hover { background: %(hover)s; }
 QTreeView::item:selected { background: %(hover)s; color: %(ink)s; }
@@ -135,7 +141,6 @@ QTreeView::item:focus { border: 2px solid %(select)s; }
 #find QTreeView { background: %(body)s; border: none; }
 #find QTreeView::item { border-radius: 0; }
 #start { background: %(panel)s; }
-#start QTreeView { show-decoration-selected: 0; }
 #start QTreeView::branch, #start QTreeView::branch:selected { background: %(panel)s; }
 #rule { background: %(hairline)s; }
 #card { background: %(body)s; border: none; border-left: 5px solid %(quiet)s; }

@@ -13,9 +13,9 @@ from circuitcheck.editor.translating import tr
 from circuitcheck.parts.kind import FieldType
 
 _Trigger = QAbstractItemView.EditTrigger
-LETTERS = {Column.PART: 46, Column.FIELD: 24, Column.VALUE: 30}
+LETTERS = {Column.PART: 36, Column.FIELD: 36, Column.VALUE: 30}
 """How wide a column begins, in letters of the font."""
-MOST_SHARE = {Column.PART: 0.26, Column.FIELD: 0.18, Column.VALUE: 0.24}
+MOST_SHARE = {Column.PART: 0.22, Column.FIELD: 0.24, Column.VALUE: 0.24}
 """The most of the table that it takes, so that what needs the value is in view too."""
 
 

@@ -6,12 +6,13 @@ from collections.abc import Sequence
 from enum import Enum
 
 from PySide6.QtCore import QSignalBlocker, Signal
-from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QToolButton
+from PySide6.QtWidgets import QComboBox, QToolButton
 
 from circuitcheck.editor import plain
-from circuitcheck.editor.flow_bar import HIGH_PX, MOST_SITUATION_PX, Elided
+from circuitcheck.editor.flow_bar import MOST_SITUATION_PX
 from circuitcheck.editor.operating.words import situation_name
 from circuitcheck.editor.panels.edged import ArrowedComboBox, EdgedCheckBox
+from circuitcheck.editor.said_line import SaidLine
 from circuitcheck.editor.translating import tr
 from circuitcheck.operating.positions import Positions
 from circuitcheck.report.flows import By
@@ -48,7 +49,7 @@ def shown_words() -> dict[Shown, str]:
     }
 
 
-class OperatingBar(QFrame):
+class OperatingBar(SaidLine):
     """Signals `situation_wanted` with a name, `shown_changed`, `moving_changed`, `fill_in_wanted`, `left`."""
 
     situation_wanted = Signal(str)
@@ -58,10 +59,6 @@ class OperatingBar(QFrame):
     left = Signal()
 
     def __init__(self, *, compact: bool, closable: bool) -> None:
-        super().__init__()
-        self.setObjectName("bar")
-        self.setAccessibleName(tr("Operating"))
-        self.setFixedHeight(HIGH_PX)
         self.situation = ArrowedComboBox()
         self.situation.setAccessibleName(tr("Situation"))
         self.situation.setMaximumWidth(MOST_SITUATION_PX)
@@ -74,7 +71,6 @@ class OperatingBar(QFrame):
         self.moving = EdgedCheckBox(tr("Arrows move"))
         self.moving.setChecked(True)
         plain.set_tip(self.moving, tr("Let the arrows move along the pipes, or stand still"))
-        self._said = Elided()
         self.fill_in = QToolButton()
         self.fill_in.setText(tr("Fill in"))
         self.fill_in.setProperty("link", True)
@@ -85,18 +81,12 @@ class OperatingBar(QFrame):
         self.close_button.setFixedSize(32, 32)
         self.close_button.setAccessibleName(tr("Leave operating"))
         plain.set_tip(self.close_button, tr("Leave operating (Escape)"))
-        line = QHBoxLayout(self)
-        line.setContentsMargins(12, 0, 8, 0)
-        line.setSpacing(8)
-        if not compact:
-            line.addWidget(plain.label(tr("Operating"), "heading"))
-        line.addWidget(self.situation)
-        line.addWidget(self.shown)
-        line.addWidget(self.moving)
-        line.addSpacing(4)
-        line.addWidget(self._said, 1)
-        line.addWidget(self.fill_in)
-        line.addWidget(self.close_button)
+        heading = () if compact else (plain.label(tr("Operating"), "heading"),)
+        super().__init__(
+            (*heading, self.situation, self.shown, self.moving), (self.fill_in, self.close_button)
+        )
+        self.setObjectName("bar")
+        self.setAccessibleName(tr("Operating"))
         self.situation.setVisible(compact)
         self.close_button.setVisible(closable)
         self.situation.activated.connect(self._chosen)
@@ -112,11 +102,6 @@ class OperatingBar(QFrame):
         found = self.shown.currentData()
         return found if isinstance(found, Shown) else Shown.FLOW
 
-    @property
-    def said(self) -> str:
-        """The sentence in full."""
-        return self._said.whole
-
     def show_positions(self, offered: Sequence[Positions], now: Positions) -> None:
         """Offer these situations; the one that stands is chosen, or one's own."""
         with QSignalBlocker(self.situation):
@@ -130,9 +115,9 @@ class OperatingBar(QFrame):
                 self.situation.setCurrentIndex(max(0, self.situation.findData(now.name)))
 
     def say(self, sentence: str, *, asks: bool = False) -> None:
-        """One line beside the choices; `asks`: with the way to what is to be filled in."""
-        self._said.show_text(sentence)
+        """A sentence with the choices; `asks`: with the way to what is to be filled in."""
         self.fill_in.setVisible(asks)
+        self.show_sentence(sentence)
         self.setAccessibleDescription(sentence)
 
     def _chosen(self, place: int) -> None:

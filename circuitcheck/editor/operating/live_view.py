@@ -23,7 +23,7 @@ from circuitcheck.operating.readings import stopped
 from circuitcheck.operating.standing import Operated, Standing
 from circuitcheck.report.flows import pipe_words
 
-CHART_PX, COMPACT_CHART_PX = 252, 190
+CHART_PX, COMPACT_CHART_PX = 198, 140
 
 
 class LiveView(QWidget):
@@ -74,7 +74,7 @@ class LiveView(QWidget):
             rule.setObjectName("rule")
             rule.setFixedHeight(1)
             self._middle.addWidget(rule)
-            self._timed.player.setFixedHeight(COMPACT_CHART_PX if compact else CHART_PX)
+            self._timed.player.chart.setFixedHeight(COMPACT_CHART_PX if compact else CHART_PX)
             self._middle.addWidget(self._timed.player)
         line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)

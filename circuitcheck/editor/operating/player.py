@@ -7,13 +7,13 @@ from time import perf_counter
 
 from PySide6.QtCore import QLocale, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QIcon
-from PySide6.QtWidgets import QHBoxLayout, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QToolButton, QVBoxLayout, QWidget
 
 from circuitcheck.editor import plain
-from circuitcheck.editor.flow_bar import Elided
 from circuitcheck.editor.icons import icon
 from circuitcheck.editor.operating.chart import Chart, Level, Line, Pictured, clock, said_value
 from circuitcheck.editor.panels.edged import ArrowedComboBox
+from circuitcheck.editor.said_line import SaidLine
 from circuitcheck.editor.theme import Theme, light
 from circuitcheck.editor.translating import tr
 from circuitcheck.operating.course import Event, Happens
@@ -68,7 +68,6 @@ class Player(QWidget):
         self.source = ArrowedComboBox()
         self.source.setAccessibleName(tr("Heat source whose water the chart shows"))
         self.clock = plain.label("0:00", "strong")
-        self._said = Elided()
         self.fill_in = plain.link(tr("Fill in"), self.fill_in_wanted.emit)
         self.fill_in.hide()
         self.limits = plain.link(tr("What this leaves out"), self._show_limits)
@@ -77,18 +76,12 @@ class Player(QWidget):
         self._limits = plain.label("", "second", wrap=True)
         self._limits.setContentsMargins(16, 0, 16, 6)
         self._limits.hide()
-        line = QHBoxLayout()
-        line.setContentsMargins(12, 6, 12, 0)
-        line.setSpacing(8)
-        for widget in (self.play, self.reset, self.speed, self.source, self.clock):
-            line.addWidget(widget)
-        line.addWidget(self._said, 1)
-        line.addWidget(self.fill_in)
-        line.addWidget(self.limits)
+        choices = (self.play, self.reset, self.speed, self.source, self.clock)
+        self.line = SaidLine(choices, (self.fill_in, self.limits), margins=(12, 12))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 4)
         column.setSpacing(2)
-        column.addLayout(line)
+        column.addWidget(self.line)
         column.addWidget(self._limits)
         column.addWidget(self.chart, 1)
         self.source.hide()
@@ -122,7 +115,7 @@ class Player(QWidget):
     @property
     def said(self) -> str:
         """What is said beside the clock."""
-        return self._said.whole
+        return self.line.said
 
     @property
     def chosen_source(self) -> int:
@@ -157,7 +150,7 @@ class Player(QWidget):
         self._track, self._at_s = Track(), 0.0
         self.chart.show_instead(why)
         self.fill_in.setVisible(asks)
-        self._said.show_text("")
+        self.line.show_sentence("")
         self.clock.setText(clock(0))
         for widget in (self.play, self.reset, self.speed, self.limits):
             widget.setEnabled(False)
@@ -262,7 +255,7 @@ class Player(QWidget):
         if row.let_out_l > 0.0005:
             litres = f"{row.let_out_l:.2f}".replace(".", self._decimal)
             said.append(tr("Let out so far: {litres} l", litres=litres))
-        self._said.show_text(". ".join(said))
+        self.line.show_sentence(". ".join(said))
         self.chart.setAccessibleDescription(self._reading(row))
 
     def _reading(self, row: Row) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
-from PySide6.QtGui import QIcon, QKeyEvent
+from PySide6.QtGui import QIcon, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QButtonGroup,
@@ -22,7 +22,6 @@ from PySide6.QtWidgets import (
 
 from circuitcheck.checks.wording import upper
 from circuitcheck.editor import plain
-from circuitcheck.editor.flow_bar import Elided
 from circuitcheck.editor.icons import kind_icon
 from circuitcheck.editor.operating.words import Row, rows, situation_name, stands
 from circuitcheck.editor.panels.edged import EdgedRadioButton
@@ -33,8 +32,9 @@ from circuitcheck.operating.positions import Positions
 
 PLACE = Qt.ItemDataRole.UserRole
 ICON_PX = 24
-WIDE_PX = 240
-MOST_HIGH_PX = 420
+WIDE_PX, EDGE_PX, SECOND_PX = 248, 12, 20
+MOST_SHARE = 0.58
+"""The most of the height that situations take; the rest is for valves and drives."""
 
 
 class OperatingSide(QWidget):
@@ -57,7 +57,7 @@ class OperatingSide(QWidget):
         self.situations = QWidget()
         self.situations.setAccessibleName(tr("Situations"))
         self._radios = QVBoxLayout(self.situations)
-        self._radios.setContentsMargins(12, 0, 12, 4)
+        self._radios.setContentsMargins(EDGE_PX, 0, EDGE_PX, 4)
         self._radios.setSpacing(2)
         self._group = QButtonGroup(self)
         self._group.idClicked.connect(self._chosen)
@@ -119,19 +119,28 @@ class OperatingSide(QWidget):
             radio = EdgedRadioButton(plain.action_text(name))
             radio.setMinimumHeight(26)
             radio.setAccessibleDescription(how)
-            plain.set_tip(radio, how)
             self._group.addButton(radio, place)
-            second = Elided()
-            second.show_text(how)
+            second = plain.label(how, "second", wrap=True)
             inset = QHBoxLayout()
-            inset.setContentsMargins(26, 0, 0, 4)
+            inset.setContentsMargins(SECOND_PX, 0, 0, 6)
             inset.addWidget(second)
             self._radios.addWidget(radio)
             self._radios.addLayout(inset)
             for widget in (radio, second):
                 widget.show()
         self._radios.addStretch(1)
-        self._area.setFixedHeight(min(MOST_HIGH_PX, self._radios.totalSizeHint().height()))
+        self._share()
+
+    def _share(self) -> None:
+        """As high as the situations need, and never so high that too little is left for the valves."""
+        wide = self._area.viewport().width() or WIDE_PX - 2 * EDGE_PX
+        need = max(0, self._radios.totalHeightForWidth(wide))
+        self._area.setFixedHeight(min(need, int(MOST_SHARE * self.height())))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Share another height."""
+        super().resizeEvent(event)
+        self._share()
 
     def _chosen(self, place: int) -> None:
         if place < len(self._names):

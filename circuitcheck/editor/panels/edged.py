@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -63,15 +63,31 @@ class EdgedRadioButton(QRadioButton):
 class ArrowedComboBox(QComboBox):
     """The platform's choice box, whose arrow the style sheet that sets its edge would take away."""
 
+    def sizeHint(self) -> QSize:
+        """As wide as the longest choice, with what the style sheet puts beside it, which the style forgets."""
+        hint = super().sizeHint()
+        if self.sizeAdjustPolicy() is not QComboBox.SizeAdjustPolicy.AdjustToContents:
+            return hint
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        option.rect = QRect(QPoint(0, 0), hint)
+        texts = (self.itemText(place) for place in range(self.count()))
+        needs = max((self.fontMetrics().horizontalAdvance(text) for text in texts), default=0)
+        return hint + QSize(max(0, needs - self._room(option)), 0)
+
+    def _room(self, option: QStyleOptionComboBox) -> int:
+        """How wide the words may be."""
+        field = self.style().subControlRect(
+            QStyle.ComplexControl.CC_ComboBox, option, QStyle.SubControl.SC_ComboBoxEditField, self
+        )
+        return field.width() - 2 * TEXT_INSET_PX
+
     def paintEvent(self, event: QPaintEvent) -> None:
         """The platform's box, its words ending in … where they are too long, and an arrow in their ink."""
         option = QStyleOptionComboBox()
         self.initStyleOption(option)
-        room = self.style().subControlRect(
-            QStyle.ComplexControl.CC_ComboBox, option, QStyle.SubControl.SC_ComboBoxEditField, self
-        )
         words = self.fontMetrics().elidedText(
-            option.currentText, Qt.TextElideMode.ElideRight, room.width() - 2 * TEXT_INSET_PX
+            option.currentText, Qt.TextElideMode.ElideRight, self._room(option)
         )
         painter = QStylePainter(self)
         painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)

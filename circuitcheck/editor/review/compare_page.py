@@ -92,6 +92,7 @@ class ComparePage(QWidget):
         column.setContentsMargins(16, 12, 0, 0)
         column.setSpacing(8)
         column.addLayout(side_by_side(self.choose, self.stop))
+        self._said.setContentsMargins(0, 0, 16, 0)
         column.addWidget(self._said)
         column.addWidget(self.tree, 1)
         column.addStretch(0)

@@ -21,7 +21,9 @@ from PySide6.QtWidgets import (
 from circuitcheck.editor import plain
 from circuitcheck.editor.translating import tr
 
-WIDE_PX, ROW_PX, MOST_ROWS, ICON_PX = 420, 32, 9, 24
+WIDE_PX, MOST_WIDE_PX, ROW_PX, MOST_ROWS, ICON_PX = 420, 640, 32, 9, 24
+GAP_PX, BESIDE_PX = 8, 64
+"""What edges, a scroll bar and the gap between both columns take of the width."""
 ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
 STEPS = {
     Qt.Key.Key_Down: 1,
@@ -112,8 +114,7 @@ class FindBox(QFrame):
     def begin(self, text: str, at: QPoint) -> None:
         """Open at a place of the parent, moved so far that it lies within; the keyboard comes here."""
         parent = self.parentWidget()
-        wide = WIDE_PX if parent is None else min(WIDE_PX, max(160, parent.width() - 16))
-        self.setFixedWidth(wide)
+        self.setFixedWidth(self._within(WIDE_PX))
         self.show()
         self.raise_()
         self.edit.setFocus(Qt.FocusReason.ShortcutFocusReason)
@@ -122,7 +123,7 @@ class FindBox(QFrame):
         self.edit.setText(text)
         self.adjustSize()
         if parent is not None:
-            x = min(max(8, at.x()), max(8, parent.width() - wide - 8))
+            x = min(max(8, at.x()), max(8, parent.width() - self.width() - 8))
             y = min(max(8, at.y()), max(8, parent.height() - self._highest() - 8))
             self.move(x, y)
 
@@ -146,6 +147,7 @@ class FindBox(QFrame):
             self.list.setCurrentItem(first)
         self.list.blockSignals(False)
         self.list.setColumnHidden(1, not any(match.beside for match in matches))
+        self._widen(matches)
         self._share()
         self.list.setVisible(bool(matches))
         self.list.setFixedHeight(max(1, min(len(matches), MOST_ROWS)) * ROW_PX + 2)
@@ -154,6 +156,26 @@ class FindBox(QFrame):
         self._none.setVisible(nothing)
         self.adjustSize()
         self.moved.emit(self.current)
+
+    def _within(self, wide: int) -> int:
+        """So wide, as far as the parent has room."""
+        parent = self.parentWidget()
+        return wide if parent is None else min(wide, max(160, parent.width() - 16))
+
+    def _widen(self, matches: Sequence[Match]) -> None:
+        """Grow about the middle until the longest row has room; while it is open it never gets narrower."""
+        letters = self.list.fontMetrics().horizontalAdvance
+        beside = max((letters(match.beside) for match in matches), default=0)
+        icon = ICON_PX + GAP_PX if any(match.icon for match in matches) else 0
+        needs = max((letters(match.text) for match in matches), default=0) + icon + beside + BESIDE_PX
+        wide = self._within(min(MOST_WIDE_PX, max(self.width(), needs)))
+        grown = wide - self.width()
+        if grown <= 0:
+            return
+        self.setFixedWidth(wide)
+        parent = self.parentWidget()
+        right = max(8, (wide if parent is None else parent.width()) - wide - 8)
+        self.move(min(max(8, self.x() - grown // 2), right), self.y())
 
     def _share(self) -> None:
         """What stands beside takes what it needs, and never the room of more than a part of the names."""

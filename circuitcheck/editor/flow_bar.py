@@ -99,4 +99,3 @@ class FlowBar(SaidLine):
         )
         self.show_sentence(sentence)
         self.setAccessibleDescription(sentence)
-

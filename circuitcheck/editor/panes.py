@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from itertools import pairwise
 
 from PySide6.QtCore import QSettings, Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QDockWidget, QMainWindow, QSplitter, QVBoxLayout, QWidget
 
 from circuitcheck.editor import remembered
@@ -25,6 +27,20 @@ LEAST_SIDE_PX = 318
 OUTLINE_PX = 300
 DETAILS_PX, FINDINGS_PX = 430, 380
 FOLD_BELOW_PX = 1200
+
+
+class _Centre(QWidget):
+    """What the docks leave of the window; tells how wide that is."""
+
+    def __init__(self, fit_to: Callable[[int], None]) -> None:
+        super().__init__()
+        self._fit_to = fit_to
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Another width may fold the parts."""
+        super().resizeEvent(event)
+        if event.oldSize().width() != event.size().width():
+            self._fit_to(event.size().width())
 
 
 class Panes:
@@ -62,7 +78,7 @@ class Panes:
 
     def below(self, bar: QWidget) -> QWidget:
         """The window's centre: the bar, and the panes below it."""
-        centre = QWidget()
+        centre = _Centre(self.fit_to)
         column = QVBoxLayout(centre)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -109,7 +125,7 @@ class Panes:
             widget.setVisible(not on)
 
     def fit_to(self, width: int) -> None:
-        """Fold the parts in a narrow window, unfold them in a wide one."""
+        """Fold the parts where the panes have little room, in a narrow window or beside docks; else unfold them."""
         self.fold_shelf(strip=width < FOLD_BELOW_PX)
 
     def share_side(self) -> None:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, QSettings, Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QKeyEvent, QResizeEvent
+from PySide6.QtGui import QCloseEvent, QKeyEvent
 from PySide6.QtWidgets import QMainWindow, QWidget
 
 from circuitcheck.drawing.value import Drawing
@@ -339,12 +339,6 @@ class MainWindow(QMainWindow):
 
     def _show_noted(self) -> None:
         show_noted(self)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """A narrow window keeps the parts as a strip of symbols."""
-        super().resizeEvent(event)
-        if event.oldSize().width() != event.size().width():
-            self._panes.fit_to(event.size().width())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Escape, where nothing else took it, leaves the finding."""

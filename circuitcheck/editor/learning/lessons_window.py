@@ -111,6 +111,7 @@ class LessonsWindow(QWidget):
         picture_column.addWidget(self._middle, 1)
         thirds = QSplitter(Qt.Orientation.Horizontal)
         thirds.setChildrenCollapsible(False)
+        thirds.setHandleWidth(1)
         for widget in (self.list, side, self._picture):
             thirds.addWidget(widget)
         thirds.setStretchFactor(2, 1)

@@ -69,6 +69,7 @@ class PracticeWindow(QWidget):
         self._connect()
         self.set_theme(theme)
         self._show_sound(None)
+        self.setup.begin.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _lay_out(self) -> None:
         # With large letters the buttons ask for more.
@@ -76,6 +77,7 @@ class PracticeWindow(QWidget):
         self.pages.setMinimumWidth(wide)
         halves = QSplitter(Qt.Orientation.Horizontal)
         halves.setChildrenCollapsible(False)
+        halves.setHandleWidth(1)
         halves.addWidget(self.sheet)
         halves.addWidget(self.pages)
         halves.setStretchFactor(0, 1)
@@ -135,7 +137,8 @@ class PracticeWindow(QWidget):
         if mark not in self.marks:
             self.marks = (*self.marks, mark)
             self._show_marks()
-        self.sheet.setFocus(Qt.FocusReason.OtherFocusReason)
+        # Whoever pressed a key is shown where the keys go now.
+        self.sheet.setFocus(Qt.FocusReason.ShortcutFocusReason)
 
     def take_back(self, mark: Mark) -> None:
         """Say it no more."""
@@ -215,7 +218,8 @@ class PracticeWindow(QWidget):
         self.sheet.set_drawing(made.drawing)
         self.answer.begin(made.drawing, len(made.planted), made.seed)
         self._go(self.answer)
-        self.sheet.setFocus(Qt.FocusReason.OtherFocusReason)
+        # Whoever pressed a key is shown where the keys go now.
+        self.sheet.setFocus(Qt.FocusReason.ShortcutFocusReason)
 
     def _go(self, page: QWidget) -> None:
         self.pages.setCurrentWidget(page)

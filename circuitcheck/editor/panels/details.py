@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QCheckBox, QFrame, QLabel, QScrollArea, QSizePolic
 from circuitcheck.drawing.edits import EditError
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
-from circuitcheck.editor.panels.field_editors import ChecksEditor, NoteEditor, editor_for
+from circuitcheck.editor.panels.field_editors import ChoiceEditor, ChecksEditor, NoteEditor, editor_for
 from circuitcheck.editor.panels.number_field import NumberField
 from circuitcheck.editor.panels.subjects import TITLE, Row, heading, put, remark, rows
 from circuitcheck.editor.side_by_side import in_line
@@ -124,8 +124,13 @@ class DetailsPanel(QScrollArea):
             column.addWidget(line.label)
             column.addWidget(line.editor)
         else:
-            line.editor.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-            line.editor.setFixedWidth(FIELD_PX)
+            if isinstance(line.editor, ChoiceEditor):
+                # What is chosen is read in full; below its label if need be.
+                line.editor.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+                line.editor.setMinimumWidth(FIELD_PX)
+            else:
+                line.editor.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+                line.editor.setFixedWidth(FIELD_PX)
             column.addWidget(in_line(line.label, line.editor, middle=True))
         column.addWidget(line.fault)
         line.editor.committed.connect(self._committer(row.key))

@@ -1,4 +1,4 @@
-"""A check box, a radio button and a choice box whose edges and arrow are as plain in every theme as their texts."""
+"""A check box, a radio button, a choice box and a field for a day whose edges and arrow are as plain in every theme as their texts."""
 
 from __future__ import annotations
 
@@ -8,11 +8,13 @@ from PySide6.QtWidgets import (
     QAbstractButton,
     QCheckBox,
     QComboBox,
+    QDateEdit,
     QRadioButton,
     QStyle,
     QStyleOptionButton,
     QStyleOptionComboBox,
     QStylePainter,
+    QWidget,
 )
 
 ARROW_RIGHT_PX, TEXT_INSET_PX = 15.0, 2
@@ -68,12 +70,15 @@ class ArrowedComboBox(QComboBox):
         hint = super().sizeHint()
         if self.sizeAdjustPolicy() is not QComboBox.SizeAdjustPolicy.AdjustToContents:
             return hint
+        texts = (self.itemText(place) for place in range(self.count()))
+        return hint + QSize(max((self.wanting_px(text, hint) for text in texts), default=0), 0)
+
+    def wanting_px(self, text: str, size: QSize) -> int:
+        """How much wider than that the box must be for a text; 0 where it has room."""
         option = QStyleOptionComboBox()
         self.initStyleOption(option)
-        option.rect = QRect(QPoint(0, 0), hint)
-        texts = (self.itemText(place) for place in range(self.count()))
-        needs = max((self.fontMetrics().horizontalAdvance(text) for text in texts), default=0)
-        return hint + QSize(max(0, needs - self._room(option)), 0)
+        option.rect = QRect(QPoint(0, 0), size)
+        return max(0, self.fontMetrics().horizontalAdvance(text) - self._room(option))
 
     def _room(self, option: QStyleOptionComboBox) -> int:
         """How wide the words may be."""
@@ -93,13 +98,29 @@ class ArrowedComboBox(QComboBox):
         painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
         option.currentText = words
         painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        pen = QPen(self.palette().color(QPalette.ColorRole.Text), 1.5)
-        pen.setCapStyle(Qt.PenCapStyle.RoundCap)
-        painter.setPen(pen)
-        x, y = self.width() - ARROW_RIGHT_PX, self.height() / 2 + 2
-        painter.drawPolyline([QPointF(x - 4, y - 4), QPointF(x, y), QPointF(x + 4, y - 4)])
+        _arrow(self, painter)
         painter.end()
+
+
+class ArrowedDateEdit(QDateEdit):
+    """The platform's field for a day, with the arrow of a choice box: it opens a calendar."""
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """The platform's field, and an arrow in its ink."""
+        super().paintEvent(event)
+        painter = QPainter(self)
+        _arrow(self, painter)
+        painter.end()
+
+
+def _arrow(field: QWidget, painter: QPainter) -> None:
+    """Down, at the right end of a field."""
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    pen = QPen(field.palette().color(QPalette.ColorRole.Text), 1.5)
+    pen.setCapStyle(Qt.PenCapStyle.RoundCap)
+    painter.setPen(pen)
+    x, y = field.width() - ARROW_RIGHT_PX, field.height() / 2 + 2
+    painter.drawPolyline([QPointF(x - 4, y - 4), QPointF(x, y), QPointF(x + 4, y - 4)])
 
 
 def _ring(button: QAbstractButton, painter: QPainter) -> None:

@@ -133,10 +133,17 @@ class ChoiceEditor(ArrowedComboBox):
             for value, words in self._entries(row):
                 self.addItem(words, value)
             if row.held.differs:
-                self.insertItem(0, "several", SEVERAL)
+                self.insertItem(0, tr("several"), SEVERAL)
                 self.setCurrentIndex(0)
             else:
                 self.setCurrentIndex(self._index_of(row.held.value))
+
+            self.updateGeometry()
+
+    def sizeHint(self) -> QSize:
+        """As wide as what is chosen."""
+        hint = super().sizeHint()
+        return hint + QSize(self.wanting_px(self.currentText(), hint), 0)
 
     def kept(self) -> str:
         """Nothing: what can be chosen is not refused."""

@@ -54,7 +54,7 @@ class NumberField(QLineEdit):
 
     def _placeholder(self) -> str:
         if self._held.differs:
-            return "several"
+            return tr("several")
         if self._held.value is Left.OUT and self._field.has_default:
             return tr("{value} (usual)", value=shown(self._default(), decimal_sign()))
         return tr("not known")

@@ -8,7 +8,6 @@ from functools import partial
 
 from PySide6.QtCore import QDate, Qt, Signal
 from PySide6.QtWidgets import (
-    QDateEdit,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
@@ -19,7 +18,7 @@ from PySide6.QtWidgets import (
 
 from circuitcheck.drawing.value import Acceptance, Drawing
 from circuitcheck.editor import plain
-from circuitcheck.editor.panels.edged import EdgedCheckBox
+from circuitcheck.editor.panels.edged import ArrowedDateEdit, EdgedCheckBox
 from circuitcheck.editor.review.notes_page import said_by
 from circuitcheck.editor.review.page import Card, Page, button, clear, link, text_box
 from circuitcheck.editor.translating import later, tr
@@ -53,7 +52,7 @@ class AcceptDialog(QDialog):
         self.author = QLineEdit(author)
         self.author.setAccessibleName(tr("Name"))
         self.limited = EdgedCheckBox(tr("Only until"))
-        self.until = QDateEdit(QDate(today.year + 1, today.month, min(today.day, 28)))
+        self.until = ArrowedDateEdit(QDate(today.year + 1, today.month, min(today.day, 28)))
         self.until.setAccessibleName(tr("Last day on which it holds"))
         self.until.setCalendarPopup(True)
         self.until.setDisplayFormat("yyyy-MM-dd")

@@ -6,13 +6,14 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QFontMetrics, QKeyEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
     QPushButton,
     QTreeWidget,
     QTreeWidgetItem,
+    QTreeWidgetItemIterator,
     QVBoxLayout,
     QWidget,
 )
@@ -28,6 +29,8 @@ from circuitcheck.report.care import CARE
 from circuitcheck.report.wording import short
 
 LIST_PX, ROW_PX, HEADING_PX, MOST_RECENT = 264, 26, 32, 3
+MOST_LIST_SHARE, BESIDE_LIST_PX = 0.42, 36
+"""The most of the page that the list takes, and what edges and scroll bar take of the list."""
 EDGE_PX = 32
 NARROW_EDGE_PX = 12
 HIDE_PREVIEW_BELOW_PX, HIDE_CARE_BELOW_PX = 620, 420
@@ -112,16 +115,14 @@ class StartPage(QFrame):
         column.addSpacing(10)
         row = QHBoxLayout()
         row.setSpacing(20)
-        self.list.setMinimumWidth(150)
-        self.list.setMaximumWidth(LIST_PX + 40)
-        row.addWidget(self.list, 2)
+        row.addWidget(self.list)
         right = QVBoxLayout()
         right.setSpacing(8)
         right.addWidget(self.preview, 1)
         right.addWidget(self._title)
         right.addWidget(self._words)
         right.addWidget(self.begin_button, 0, Qt.AlignmentFlag.AlignLeft)
-        row.addLayout(right, 5)
+        row.addLayout(right, 1)
         column.addLayout(row, 1)
         column.addSpacing(10)
         column.addLayout(self._below())
@@ -218,10 +219,23 @@ class StartPage(QFrame):
         self.setGeometry(self._over.rect())
         is_narrow = self._over.width() < HIDE_PREVIEW_BELOW_PX
         self.preview.setVisible(not is_narrow)
+        most = int(MOST_LIST_SHARE * self._over.width())
+        self.list.setFixedWidth(min(self._names_px() + BESIDE_LIST_PX, most))
         edge = NARROW_EDGE_PX if is_narrow else EDGE_PX
         if (column := self.layout()) is not None:
             column.setContentsMargins(edge, 16 if is_narrow else 24, edge, 12 if is_narrow else 20)
         self._care.setVisible(self._over.height() >= HIDE_CARE_BELOW_PX)
+
+    def _names_px(self) -> int:
+        """How wide the longest row of the list is."""
+        rows = QTreeWidgetItemIterator(self.list)
+        longest = 0
+        while (item := rows.value()) is not None:
+            letters = QFontMetrics(item.font(0) if item.parent() is None else self.list.font())
+            indent = self.list.indentation() * (1 if item.parent() is not None else 0)
+            longest = max(longest, letters.horizontalAdvance(item.text(0)) + indent)
+            rows += 1
+        return longest
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Escape leaves; Enter begins."""

@@ -15,7 +15,7 @@ from circuitcheck.editor.translating import later, tr
 from circuitcheck.geometry import Point
 from circuitcheck.parts.kind import Kind
 from circuitcheck.picture.marks import SQUARE_PX
-from circuitcheck.told import a_word, lower, worded
+from circuitcheck.told import lower, worded
 
 
 class Place(Gesture):
@@ -89,16 +89,11 @@ class Place(Gesture):
         if outcome is None:
             return False
         drawing, id = outcome
-        verb = (
-            later("Cut in")
-            if self._shown is not None and isinstance(self._shown[0], OnPipe)
-            else later("Place")
-        )
+        cuts = self._shown is not None and isinstance(self._shown[0], OnPipe)
+        named = later("Cut in {what}") if cuts else later("Place {what}")
         self.stage.overlay.show_joints(())
         self.stage.remember_placed(self.kind.name)
-        self.stage.commit(
-            worded("{verb} {what}", verb=a_word(verb), what=lower(self.kind.title)), drawing, {id}
-        )
+        self.stage.commit(worded(named, what=lower(self.kind.title)), drawing, {id})
         self.drawing_changed()
         self.done = not again
         if again:

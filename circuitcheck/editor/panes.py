@@ -151,7 +151,7 @@ class Panes:
 
     @property
     def _shelf_px(self) -> int:
-        """As wide as the parts' names need in the language and the font of the window, where that is more than usual."""
+        """As wide as the parts' names need in language and font of the window, where that is more than usual."""
         return max(SHELF_PX, self.shelf.names_px())
 
     def _split(self) -> None:

@@ -6,7 +6,9 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QEvent, QRect, QSize, Qt
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QWidget
+from PySide6.QtWidgets import QFrame, QSizePolicy, QWidget
+
+from circuitcheck.editor import plain
 
 GAP_PX, BELOW_PX = 8, 4
 LINE_PX = 44
@@ -32,10 +34,8 @@ class SaidLine(QFrame):
         self._margins, self._high = margins, high
         for widget in (*before, *after):
             widget.setParent(self)
-        self.sentence = QLabel(self)
-        self.sentence.setTextFormat(Qt.TextFormat.PlainText)
-        self.sentence.setProperty("role", "second")
-        self.sentence.setWordWrap(True)
+        self.sentence = plain.label("", "second", wrap=True)
+        self.sentence.setParent(self)
         self.sentence.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.sentence.hide()
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)

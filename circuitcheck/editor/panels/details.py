@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QCheckBox, QFrame, QLabel, QScrollArea, QSizePolic
 from circuitcheck.drawing.edits import EditError
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
-from circuitcheck.editor.panels.field_editors import ChoiceEditor, ChecksEditor, NoteEditor, editor_for
+from circuitcheck.editor.panels.field_editors import ChecksEditor, ChoiceEditor, NoteEditor, editor_for
 from circuitcheck.editor.panels.number_field import NumberField
 from circuitcheck.editor.panels.subjects import TITLE, Row, heading, put, remark, rows
 from circuitcheck.editor.side_by_side import in_line

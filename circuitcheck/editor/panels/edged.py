@@ -1,4 +1,4 @@
-"""A check box, a radio button, a choice box and a field for a day whose edges and arrow are as plain in every theme as their texts."""
+"""Check boxes, radio buttons, choice boxes and fields for a day: edges and arrows as plain in every theme as texts."""
 
 from __future__ import annotations
 

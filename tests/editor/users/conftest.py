@@ -14,7 +14,6 @@ from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.files import Answer
 from circuitcheck.editor.window import MainWindow
-
 from tests.editor.pictures import wanted_appearance
 
 from .person import Person

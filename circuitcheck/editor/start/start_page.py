@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from pathlib import Path
+from typing import cast
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
 from PySide6.QtGui import QFontMetrics, QKeyEvent
@@ -230,7 +231,7 @@ class StartPage(QFrame):
         """How wide the longest row of the list is."""
         rows = QTreeWidgetItemIterator(self.list)
         longest = 0
-        while (item := rows.value()) is not None:
+        while (item := cast("QTreeWidgetItem | None", rows.value())) is not None:
             letters = QFontMetrics(item.font(0) if item.parent() is None else self.list.font())
             indent = self.list.indentation() * (1 if item.parent() is not None else 0)
             longest = max(longest, letters.horizontalAdvance(item.text(0)) + indent)

@@ -28,9 +28,9 @@ from tests.benchmarks.sheet_settings import (
     HIGH,
     WIDE,
     BarePainter,
+    drawn_sheet,
     median_of,
     middle_of_held,
-    sheet_drawing,
     spin,
 )
 
@@ -49,7 +49,7 @@ def view(qapp: QApplication, size: int) -> Iterator[SheetView]:
     made = SheetView()
     made.resize(WIDE, HIGH)
     made.show()
-    drawing = sheet_drawing(size)
+    drawing = drawn_sheet(size)
     made.edited.connect(lambda _, after: made.set_drawing(after))
     start = time.thread_time()
     made.set_drawing(drawing)
@@ -170,7 +170,7 @@ def test_looking_from_afar(view: SheetView, size: int) -> None:
 
 
 def test_memory(qapp: QApplication, size: int) -> None:
-    drawing = sheet_drawing(size)
+    drawing = drawn_sheet(size)
     view = SheetView()
     view.resize(WIDE, HIGH)
     tracemalloc.start()

@@ -24,6 +24,7 @@ CELL_PX = 64.0
 MOST_CELLS = 4096
 """A box in more cells than this is in none but in one of its own, which is looked into for every box."""
 _ANYWHERE = (1 << 40, 0)
+_NOBODY: frozenset[str] = frozenset()
 
 Rect = tuple[float, float, float, float]
 """Left, top, right, bottom, in px."""
@@ -80,6 +81,21 @@ class Obstacles:
         for cell in _cells(box):
             near |= self._boxes.keys() if cell == _ANYWHERE else self._cells.get(cell, set())
         return {owner for owner in near - but if any(overlap(box, other) > 0 for other in self._boxes[owner])}
+
+    def near(self, boxes: Iterable[Rect]) -> set[str]:
+        """The owners whose boxes may meet any of these: all in the cells that these lie in."""
+        found: set[str] = set(self._cells.get(_ANYWHERE, ()))
+        for box in boxes:
+            left, top, right, low = (floor(edge / CELL_PX) for edge in box)
+            if (right - left + 1) * (low - top + 1) > len(self._cells):
+                for (column, row), owners in self._cells.items():
+                    if left <= column <= right and top <= row <= low:
+                        found |= owners
+                continue
+            for column in range(left, right + 1):
+                for row in range(top, low + 1):
+                    found |= self._cells.get((column, row), _NOBODY)
+        return found
 
     def overlap(self, box: Rect, but: frozenset[str] = frozenset()) -> float:
         """How much of this box is covered by others, in square px."""

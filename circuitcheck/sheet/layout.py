@@ -22,6 +22,8 @@ from circuitcheck.told import tell
 
 PIPE_HALF_PX = 3.0
 LINE_HALF_PX = 2.0
+PARTS_OWN, PIPES_OWN = frozenset({"part", "label", "stub"}), frozenset({"pipe", "gap"})
+"""The sorts of obstacles of a part and of a pipe."""
 
 OpenPort = tuple[Place, tuple[int, int] | None]
 """Where a port that needs a pipe lies, in px, and the step in which its pipe would leave."""
@@ -137,6 +139,19 @@ class Layout:
             return self.boxes[id]
         line = self.lines.get(id)
         return _union_of_line(line) if line else None
+
+    def within(self, boxes: Iterable[Rect]) -> tuple[set[str], set[str]]:
+        """The parts and the pipes of which anything may lie in any of these boxes: symbol, label or open
+        port, line or letter."""
+        parts: set[str] = set()
+        pipes: set[str] = set()
+        for owner in self.obstacles.near(boxes):
+            sort, _, id = owner.partition(" ")
+            if id in self.boxes and sort in PARTS_OWN:
+                parts.add(id)
+            elif id in self.lines and sort in PIPES_OWN:
+                pipes.add(id)
+        return parts, pipes
 
     def dot_role(self, tee: Component | Control) -> str:
         """The colour role of a tee's dot: that of the first of its pipes whose service is known."""

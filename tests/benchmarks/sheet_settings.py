@@ -116,12 +116,12 @@ class BarePainter:
         self._paper = view._theme["paper"]
         self._ready: list[Prepared] = []
         for pipe in content.pipes.values():
-            if pipe.sceneBoundingRect().intersects(seen):
+            if any(box.intersects(seen) for box in pipe.boxes):
                 shown = pipe.view
                 marks = pipe_marks(shown.line, shown.service, hops=shown.hops, gap=shown.gap, text=shown.text)
                 self._ready.append(Prepared(marks, shown.palette))
         for part in content.parts.values():
-            if part.sceneBoundingRect().intersects(seen):
+            if any(box.intersects(seen) for box in part.boxes):
                 view_of, look = part.view, part.view.look
                 strokes = moved(symbol(look.kind, look.states, look.turn, look.mirrored), *view_of.at)
                 label = () if view_of.label is None else marks_of(view_of.label)

@@ -23,8 +23,8 @@ from circuitcheck.editor.sheet import hits, walking
 from circuitcheck.editor.sheet.hits import OnPart, OnPipe
 from circuitcheck.editor.sheet.keyboard import ENTER
 from circuitcheck.editor.sheet.painting import Prepared
-from circuitcheck.editor.sheet.part_item import rect_of
 from circuitcheck.editor.sheet.read_only import Layer, ReadOnlySheet
+from circuitcheck.editor.sheet.shown_part import rect_of
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import shown_told, tr
 from circuitcheck.operating.standing import Standing

@@ -1,27 +1,31 @@
-"""What lies on the sheet: the items of a drawing by id, made anew only where the drawing changed."""
+"""What lies on the sheet: all that is shown of a drawing by id, made anew only where the drawing changed."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from contextlib import nullcontext
+from typing import TypeVar
 
 from PySide6.QtCore import QRectF
-from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
+from PySide6.QtGui import QPainter
+from PySide6.QtWidgets import QGraphicsScene
 
 from circuitcheck.drawing.value import Component, Control, Drawing
+from circuitcheck.editor.sheet.layer import Layer, WhenAsked
 from circuitcheck.editor.sheet.marks_item import MarksItem
-from circuitcheck.editor.sheet.overview import FAR_SCALE, OverviewItem
+from circuitcheck.editor.sheet.overview import FAR_SCALE, FarPart, FarPipe, OverviewItem
 from circuitcheck.editor.sheet.painting import Palette, Tone
-from circuitcheck.editor.sheet.part_item import Lens, PartItem, PartView, rect_of
-from circuitcheck.editor.sheet.pipe_item import PipeItem, PipeView
 from circuitcheck.editor.sheet.pixmaps import Look, Pixmaps
+from circuitcheck.editor.sheet.shown_part import Lens, PartView, ShownPart, paint_parts, rect_of
+from circuitcheck.editor.sheet.shown_pipe import REACH_PX, PipeView, ShownPipe
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import WINDOW, tr
 from circuitcheck.garbage import building_to_stay
 from circuitcheck.geometry import Point
 from circuitcheck.picture.grades import open_port_mark
-from circuitcheck.picture.labels import Rect
+from circuitcheck.picture.labels import Rect, grown
 from circuitcheck.picture.marks import SQUARE_PX, Mark, moved
+from circuitcheck.picture.pipes import Place
 from circuitcheck.picture.title_block import size as title_size
 from circuitcheck.picture.title_block import title_block
 from circuitcheck.sheet import depiction
@@ -29,25 +33,29 @@ from circuitcheck.sheet.labelling import Labelling
 from circuitcheck.sheet.layout import Layout, Services, symbol_box
 
 TITLE_CLEAR_PX = 40.0
+PIPES_Z, PARTS_Z = 0.0, 10.0
 MANY = 500
-"""So many parts more than before take a while to build."""
+"""So many parts more than before take a while to build; of so many that changed none is shown by itself."""
 NO_STATES: frozenset[str] = frozenset()
+
+Shown = TypeVar("Shown", ShownPart, ShownPipe)
 
 
 class Content:
-    """The scene and its items. It owns them by id; an item owns nothing and outlives no drawing."""
+    """The scene and what is shown in it, by id: made when it comes into view, and owning nothing."""
 
     def __init__(self, services: Services, theme: Theme) -> None:
         self.scene = QGraphicsScene()
-        self.scene.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.BspTreeIndex)
+        # A handful of items, most of them as large as the sheet: an index would have nothing to tell apart.
+        self.scene.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.NoIndex)
         self.far_scene = QGraphicsScene()
         self.layout = Layout(services, Labelling(WINDOW.decimal, WINDOW))
         self.lens = Lens(Pixmaps())
         self.is_far = False
         self.marks_open = True
         """Whether an open port or a pipe's free end has its mark; in practice it would give the fault away."""
-        self.parts: dict[str, PartItem] = {}
-        self.pipes: dict[str, PipeItem] = {}
+        self.parts = WhenAsked(lambda: self.layout.boxes, self._shown_part)
+        self.pipes = WhenAsked(lambda: self.layout.lines, self._shown_pipe)
         self._theme = theme
         self._palettes: dict[tuple[Tone, str], Palette] = {}
         self._in_focus: frozenset[str] | None = None
@@ -57,7 +65,10 @@ class Content:
         self._commanded: Mapping[str, frozenset[str]] = {}
         self._title = MarksItem((), self._palette(Tone.PLAIN), z=-5)
         self.scene.addItem(self._title)
-        self._overview = OverviewItem(self.lens)
+        self._layers = (Layer(self._paint_pipes, PIPES_Z), Layer(self._paint_parts, PARTS_Z))
+        for layer in self._layers:
+            self.scene.addItem(layer)
+        self._overview = OverviewItem(self.lens, self._seen_from_afar)
         self.far_scene.addItem(self._overview)
 
     @property
@@ -87,14 +98,9 @@ class Content:
 
     def _show(self, drawing: Drawing, *, passing: bool) -> None:
         changes = self.layout.update(drawing, passing=passing)
-        for id in changes.gone:
-            self._drop(self.parts.pop(id, None))
-            self._drop(self.pipes.pop(id, None))
-        self._refresh(changes.parts, changes.pipes)
+        self._refresh(changes.parts | changes.gone, changes.pipes | changes.gone)
         if not passing:
             self._place_title()
-        if self.is_far and (changes.parts or changes.pipes or changes.gone):
-            self._overview.show_items(self.parts.values(), self.pipes.values())
 
     def set_theme(self, theme: Theme) -> None:
         """Show everything in other colours."""
@@ -138,16 +144,14 @@ class Content:
 
     def refresh_all(self) -> None:
         """Make the view of every part and pipe anew."""
-        self._refresh(frozenset(self.layout.things), frozenset(self.drawing.pipes))
+        self._forget_all()
         self._place_title()
-        if self.is_far:
-            self._overview.show_items(self.parts.values(), self.pipes.values())
 
     def seen_from(self, zoom: float) -> QGraphicsScene:
         """The scene to look at from this near: the items, or from far off the overview of them."""
         was_far, self.is_far = self.is_far, zoom < FAR_SCALE
         if self.is_far and not was_far:
-            self._overview.show_items(self.parts.values(), self.pipes.values())
+            self._overview.renew()
         return self.far_scene if self.is_far else self.scene
 
     def bounds(self) -> QRectF:
@@ -155,7 +159,7 @@ class Content:
         box = self.layout.bounds()
         if box is None:
             return QRectF()
-        return rect_of(box).united(self._title.mapRectToScene(self._title.boundingRect()))
+        return rect_of(box).united(self._title.box)
 
     def box(self, id: str) -> QRectF:
         """The box of a part's symbol or a pipe's line, in px; null where it is not placed."""
@@ -169,77 +173,101 @@ class Content:
             QRectF() if box is None else rect_of(box).adjusted(-SQUARE_PX, -SQUARE_PX, SQUARE_PX, SQUARE_PX)
         )
 
-    def near(self, box: QRectF) -> tuple[list[PartItem], list[PipeItem]]:
-        """The parts and pipes whose items may lie in a box, topmost first."""
-        found: list[QGraphicsItem] = self.scene.items(box)
-        parts = [item for item in found if isinstance(item, PartItem)]
-        return parts, [item for item in found if isinstance(item, PipeItem)]
+    def near(self, box: QRectF) -> tuple[list[ShownPart], list[ShownPipe]]:
+        """The parts and pipes that may lie in a box, topmost first."""
+        parts, pipes = self.layout.within((_rect(box),))
+        return _meeting(self.parts, parts, (box,))[::-1], _meeting(self.pipes, pipes, (box,))[::-1]
 
     def close(self) -> None:
-        """Let go of every item, for the end of the window."""
-        self.parts.clear()
-        self.pipes.clear()
+        """Let go of all that is shown, for the end of the window."""
+        self.parts.forget()
+        self.pipes.forget()
         self.scene.clear()
         self.far_scene.clear()
 
-    def _drop(self, item: PartItem | PipeItem | None) -> None:
-        if item is not None:
-            self.scene.removeItem(item)
+    def _paint_pipes(self, painter: QPainter, exposed: Sequence[QRectF]) -> None:
+        for pipe in _meeting(self.pipes, self._within(exposed)[1], exposed):
+            pipe.paint(painter)
+
+    def _paint_parts(self, painter: QPainter, exposed: Sequence[QRectF]) -> None:
+        paint_parts(painter, _meeting(self.parts, self._within(exposed)[0], exposed), self.lens)
+
+    def _within(self, exposed: Sequence[QRectF]) -> tuple[set[str], set[str]]:
+        return self.layout.within([grown(_rect(box), REACH_PX) for box in exposed])
 
     def _refresh(self, parts: frozenset[str], pipes: frozenset[str]) -> None:
-        known = self.layout.things
+        """Show these anew, where they are others than they were."""
+        if len(parts) + len(pipes) > MANY:
+            self._forget_all()
+            return
+        if self.is_far and (parts or pipes):
+            self._overview.renew()
         for id in parts:
-            view = self._part_view(known[id])
-            if view is None:
-                self._drop(self.parts.pop(id, None))
-            elif id in self.parts:
-                self.parts[id].show_view(view)
-            else:
-                self.parts[id] = PartItem(id, view, self.lens)
-                self.scene.addItem(self.parts[id])
+            _expose(self.scene, self.parts.made(id), self.parts.renew(id))
         for id in pipes:
-            pipe_view = self._pipe_view(id)
-            if pipe_view is None:
-                self._drop(self.pipes.pop(id, None))
-            elif id in self.pipes:
-                self.pipes[id].show_view(pipe_view)
-            else:
-                self.pipes[id] = PipeItem(id, pipe_view)
-                self.scene.addItem(self.pipes[id])
+            _expose(self.scene, self.pipes.made(id), self.pipes.renew(id))
 
-    def _part_view(self, thing: Component | Control) -> PartView | None:
-        if thing.at is None:
-            return None
-        tone = self._tone(thing.id)
-        palette = self._palette(tone, self.layout.dot_role(thing) if thing.kind.name == "tee" else "ink")
-        shown = depiction.states(thing) | self._shut.get(thing.id, NO_STATES)
-        shown |= self._commanded.get(thing.id, NO_STATES)
-        turn, mirrored = (thing.turn, thing.mirrored) if isinstance(thing, Component) else (0, False)
+    def _forget_all(self) -> None:
+        self.parts.forget()
+        self.pipes.forget()
+        for layer in self._layers:
+            layer.update()
+        if self.is_far:
+            self._overview.renew()
+
+    def _shown_part(self, id: str) -> ShownPart:
+        return ShownPart(id, self._part_view(self.layout.things[id]))
+
+    def _shown_pipe(self, id: str) -> ShownPipe:
+        return ShownPipe(id, self._pipe_view(id))
+
+    def _seen_from_afar(self) -> tuple[Iterable[FarPart], Iterable[FarPipe]]:
+        layout = self.layout
+        parts = (self._far_part(layout.things[id], box) for id, box in layout.boxes.items())
+        pipes = (
+            FarPipe(line, layout.service.get(id, "unknown"), self._palette(self._tone(id)))
+            for id, line in layout.lines.items()
+        )
+        return parts, pipes
+
+    def _far_part(self, thing: Component | Control, box: Rect) -> FarPart:
+        palette = self._part_palette(thing)
+        return FarPart(_middle(thing), self._look(thing, palette), palette, box)
+
+    def _part_view(self, thing: Component | Control) -> PartView:
+        palette = self._part_palette(thing)
+        quiet = self._tone(thing.id) is Tone.QUIET
         return PartView(
-            (thing.at.x * SQUARE_PX, thing.at.y * SQUARE_PX),
-            Look(thing.kind.name, shown, turn, mirrored, palette.key),
+            _middle(thing),
+            self._look(thing, palette),
             palette,
             self.layout.boxes[thing.id],
             self._open_ports(thing),
             self.layout.labels.get(thing.id),
-            self._palette(Tone.QUIET if tone is Tone.QUIET else Tone.PLAIN),
+            self._palette(Tone.QUIET if quiet else Tone.PLAIN),
         )
 
+    def _part_palette(self, thing: Component | Control) -> Palette:
+        ink = self.layout.dot_role(thing) if thing.kind.name == "tee" else "ink"
+        return self._palette(self._tone(thing.id), ink)
+
+    def _look(self, thing: Component | Control, palette: Palette) -> Look:
+        shown = depiction.states(thing) | self._shut.get(thing.id, NO_STATES)
+        shown |= self._commanded.get(thing.id, NO_STATES)
+        turn, mirrored = (thing.turn, thing.mirrored) if isinstance(thing, Component) else (0, False)
+        return Look(thing.kind.name, shown, turn, mirrored, palette.key)
+
     def _open_ports(self, thing: Component | Control) -> tuple[Mark, ...]:
-        """The marks of ports that need a pipe, from the part's middle."""
-        if thing.at is None or not self.marks_open:
+        """The marks of ports that need a pipe."""
+        if not self.marks_open:
             return ()
         found = self.layout.open_ports.get(thing.id, ())
-        marks = [mark for at, faces in found for mark in open_port_mark(*at, faces)]
-        return moved(marks, -thing.at.x * SQUARE_PX, -thing.at.y * SQUARE_PX)
+        return tuple(mark for at, faces in found for mark in open_port_mark(*at, faces))
 
-    def _pipe_view(self, id: str) -> PipeView | None:
-        line = self.layout.lines.get(id)
-        if not line:
-            return None
+    def _pipe_view(self, id: str) -> PipeView:
         free = [self.marks_open and isinstance(end, Point) for end in self.drawing.pipes[id].ends]
         return PipeView(
-            line,
+            self.layout.lines[id],
             self.layout.service.get(id, "unknown"),
             self._palette(self._tone(id)),
             self.layout.hops.get(id, ()),
@@ -275,3 +303,31 @@ class Content:
         top = (max(low, box[1]) + TITLE_CLEAR_PX) // SQUARE_PX * SQUARE_PX
         marks = title_block(title, self.layout.tell(depiction.subtitle(self.drawing)), WINDOW)
         self._title.show_marks(moved(marks, left, top), self.palette)
+
+
+def _middle(thing: Component | Control) -> Place:
+    """Where a thing that is placed stands, in px of the sheet."""
+    assert thing.at is not None
+    return thing.at.x * SQUARE_PX, thing.at.y * SQUARE_PX
+
+
+def _rect(box: QRectF) -> Rect:
+    return box.left(), box.top(), box.right(), box.bottom()
+
+
+def _meeting(known: Mapping[str, Shown], ids: Iterable[str], boxes: Sequence[QRectF]) -> list[Shown]:
+    """Those of these ids that paint anything in these boxes, those on top last: in the order of their ids, so
+    that it is the same whatever happened before."""
+    shown = [known[id] for id in sorted(ids)]
+    return [each for each in shown if any(one.intersects(box) for one in each.boxes for box in boxes)]
+
+
+def _expose(
+    scene: QGraphicsScene, old: ShownPart | ShownPipe | None, new: ShownPart | ShownPipe | None
+) -> None:
+    """Let what is shown otherwise now be painted. What was never made was never in view."""
+    if old is not None and new is not None and old.view == new.view:
+        return
+    for shown in (old, new):
+        for box in () if shown is None else shown.boxes:
+            scene.update(box)

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
+from circuitcheck.editor.sheet.layer import EVERYWHERE, exposed
 from circuitcheck.editor.sheet.painting import Palette, Prepared
 from circuitcheck.picture.labels import ASCENT
 from circuitcheck.picture.lettering import width
@@ -17,36 +18,70 @@ MARKS_Z = 20.0
 
 
 class MarksItem(QGraphicsItem):
-    """Shows any marks; it takes no part in what the pointer finds."""
+    """Shows any marks; it takes no part in what the pointer finds. It says itself what is to be painted anew,
+    as a layer does: the box round all its marks may be the sheet."""
 
     def __init__(self, marks: Iterable[Mark], palette: Palette, z: float = MARKS_Z) -> None:
         super().__init__()
-        self._bounds = QRectF()
-        self._shown: tuple[tuple[Mark, ...], Palette] = ((), palette)
-        self._prepared = Prepared((), palette)
+        self._palette = palette
+        self._shown: tuple[Mark, ...] = ()
+        self._ready: list[tuple[QRectF, Prepared]] = []
         self.setZValue(z)
+        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
         self.show_marks(marks, palette)
 
+    @property
+    def box(self) -> QRectF:
+        """The box round all marks, in px of the sheet; null for none."""
+        found = QRectF()
+        for box, _ in self._ready:
+            found = found.united(box)
+        return found
+
     def show_marks(self, marks: Iterable[Mark], palette: Palette) -> None:
-        """Show other marks; where they are none or the same nothing is painted anew."""
-        kept = tuple(marks)
-        if (kept, palette) == self._shown:
-            return
-        self._shown = kept, palette
-        self.prepareGeometryChange()
-        self._prepared = Prepared(kept, palette)
-        self._bounds = box_of(kept)
-        self.update()
+        """Show other marks; those that stay the same are not painted anew."""
+        new = tuple(marks)
+        if palette is not self._palette:
+            self._replace(new, palette, 0, 0)
+        elif new != self._shown:
+            head = _alike(new, self._shown)
+            most = min(len(new), len(self._shown)) - head
+            tail = min(most, _alike(new[::-1], self._shown[::-1]))
+            self._replace(new, palette, head, tail)
+
+    def _replace(self, new: tuple[Mark, ...], palette: Palette, head: int, tail: int) -> None:
+        """Show others between so many first and so many last, which stay."""
+        old_end, new_end = len(self._ready) - tail, len(new) - tail
+        made = [(box_of((mark,)), Prepared((mark,), palette)) for mark in new[head:new_end]]
+        for box, _ in (*self._ready[head:old_end], *made):
+            self._expose(box)
+        self._ready[head:old_end] = made
+        self._shown, self._palette = new, palette
+
+    def _expose(self, box: QRectF) -> None:
+        if self.scene() is not None:
+            self.scene().update(box)
 
     def boundingRect(self) -> QRectF:
-        """All it paints."""
-        return self._bounds
+        """The whole sheet."""
+        return EVERYWHERE
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
-        """Paint the marks."""
-        self._prepared.paint(painter)
+        """Paint the marks that lie in what is exposed."""
+        boxes = exposed(painter, option.exposedRect)
+        for box, mark in self._ready:
+            if any(box.intersects(each) for each in boxes):
+                mark.paint(painter)
+
+
+def _alike(one: Sequence[Mark], other: Sequence[Mark]) -> int:
+    """How many marks are the same from the first on."""
+    for count, (a, b) in enumerate(zip(one, other, strict=False)):
+        if a != b:
+            return count
+    return min(len(one), len(other))
 
 
 def box_of(marks: tuple[Mark, ...]) -> QRectF:

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
+from typing import NamedTuple
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPainterPath, QPen
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from circuitcheck.editor.sheet.painting import Palette
-from circuitcheck.editor.sheet.part_item import Lens, PartItem, PartView
-from circuitcheck.editor.sheet.pipe_item import PipeItem, PipeView
-from circuitcheck.picture.pipes import LINES
+from circuitcheck.editor.sheet.pixmaps import Look
+from circuitcheck.editor.sheet.shown_part import Lens
+from circuitcheck.picture.labels import Rect
+from circuitcheck.picture.pipes import LINES, Place
 
 FAR_SCALE = 0.35
 """Below this zoom the overview stands for the items."""
@@ -22,25 +24,44 @@ TINY_SCALE = 0.16
 LINE_PX = 4.0
 
 
+class FarPart(NamedTuple):
+    """What is seen of a part from far off, in px of the sheet."""
+
+    at: Place
+    look: Look
+    palette: Palette
+    box: Rect
+
+
+class FarPipe(NamedTuple):
+    """What is seen of a pipe from far off: its line in px, and the service that gives its colour."""
+
+    line: tuple[Place, ...]
+    service: str
+    palette: Palette
+
+
+Seen = Callable[[], tuple[Iterable[FarPart], Iterable[FarPipe]]]
+
+
 class OverviewItem(QGraphicsItem):
     """All lines by colour in one path each, all symbols as pixmaps; no labels, letters or hops."""
 
-    def __init__(self, lens: Lens) -> None:
+    def __init__(self, lens: Lens, seen: Seen) -> None:
         super().__init__()
         self._lens = lens
-        self._parts: Iterable[PartItem] = ()
-        self._pipes: Iterable[PipeItem] = ()
+        self._seen = seen
         self._is_stale = True
-        self._views: list[PartView] = []
+        self._parts: list[FarPart] = []
         self._lines: list[tuple[QPen, QPainterPath]] = []
         self._boxes: list[tuple[Palette, QPainterPath]] = []
         self._bounds = QRectF()
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
 
-    def show_items(self, parts: Iterable[PartItem], pipes: Iterable[PipeItem]) -> None:
-        """Show these parts and pipes; read only when next painted, or asked for the box."""
+    def renew(self) -> None:
+        """What is seen is no longer what it was; it is read only when next painted, or asked for the box."""
         self.prepareGeometryChange()
-        self._parts, self._pipes, self._is_stale = parts, pipes, True
+        self._is_stale = True
         self.update()
 
     def boundingRect(self) -> QRectF:
@@ -68,7 +89,7 @@ class OverviewItem(QGraphicsItem):
         dx, dy = place.dx(), place.dy()
         painter.save()
         painter.resetTransform()
-        for view in self._views:
+        for view in self._parts:
             x, y = view.at
             if left < x < right and top < y < low:
                 picture = pixmaps.get(view.look, view.palette, zoom * ratio, settled=settled)
@@ -92,15 +113,15 @@ class OverviewItem(QGraphicsItem):
         painter.restore()
 
     def _read(self) -> None:
-        """Take in what the items show."""
+        """Take in what there is."""
         if not self._is_stale:
             return
         self._is_stale = False
-        self._views = [item.view for item in self._parts]
-        by_colour: dict[tuple[str, tuple[object, ...]], tuple[PipeView, QPainterPath]] = {}
+        parts, pipes = self._seen()
+        self._parts = list(parts)
+        by_colour: dict[tuple[str, tuple[object, ...]], tuple[FarPipe, QPainterPath]] = {}
         bounds = QRectF()
-        for item in self._pipes:
-            view = item.view
+        for view in pipes:
             key = (LINES[view.service].role, view.palette.key)
             if key not in by_colour:
                 by_colour[key] = (view, QPainterPath())
@@ -113,7 +134,7 @@ class OverviewItem(QGraphicsItem):
             self._lines.append((QPen(view.palette.colour(role), LINE_PX), path))
             bounds = bounds.united(path.boundingRect())
         boxes: dict[object, tuple[Palette, QPainterPath]] = {}
-        for part in self._views:
+        for part in self._parts:
             left, top, right, low = part.box
             box = QRectF(left, top, right - left, low - top)
             bounds = bounds.united(box)

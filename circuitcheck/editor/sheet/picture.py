@@ -27,8 +27,9 @@ class Picture:
         self._content = Content(lambda _: service_names(whole), theme)
         self._content.show(drawing)
         box = QRectF()
-        for item in (*self._content.parts.values(), *self._content.pipes.values()):
-            box = box.united(item.sceneBoundingRect())
+        for shown in (*self._content.parts.values(), *self._content.pipes.values()):
+            for piece in shown.boxes:
+                box = box.united(piece)
         self.box = box.adjusted(-MARGIN_PX, -MARGIN_PX, MARGIN_PX, MARGIN_PX)
         self.paper: QColor = theme["paper"]
 

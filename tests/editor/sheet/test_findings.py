@@ -75,11 +75,11 @@ def tones(hand: Hand) -> dict[str, Tone]:
 
 
 def above(hand: Hand) -> tuple[Mark, ...]:
-    return hand.view._stage.findings._above._prepared._marks
+    return hand.view._stage.findings._above._shown
 
 
 def below(hand: Hand) -> tuple[Mark, ...]:
-    return hand.view._stage.findings._below._prepared._marks
+    return hand.view._stage.findings._below._shown
 
 
 class TestConcern:

@@ -31,7 +31,7 @@ def view(qtbot: QtBot) -> SheetView:
 
 def boxes(view: SheetView) -> dict[str, Rect]:
     """The boxes of the figures and words that stand on the sheet, by text and place."""
-    marks = view.flows._item._prepared._marks
+    marks = view.flows._item._shown
     found = {}
     for box, text in pairwise(marks):
         if isinstance(box, Stroke) and isinstance(text, TextMark):
@@ -89,7 +89,7 @@ def test_arrows_alone_write_nothing(view: SheetView) -> None:
     drawing = read(data_path("samples") / "cottage.wetcircuit")
     view.set_drawing(drawing)
     view.set_flows(flows(drawing).situations[0], By.NOTHING)
-    assert view.flows.figures == {} and view.flows._item._prepared._marks
+    assert view.flows.figures == {} and view.flows._item._shown
 
 
 def test_a_preview_keeps_arrows_and_lets_figures_wait(view: SheetView) -> None:
@@ -99,7 +99,7 @@ def test_a_preview_keeps_arrows_and_lets_figures_wait(view: SheetView) -> None:
     written = dict(view.flows.figures)
     view._stage.preview(drawing)
     view._stage.refresh_flows(passing=True)
-    assert view.flows.figures == {} and view.flows._item._prepared._marks
+    assert view.flows.figures == {} and view.flows._item._shown
     view._stage.end_preview()
     view._stage.refresh_flows()
     assert view.flows.figures == written

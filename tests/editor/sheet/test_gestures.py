@@ -121,7 +121,7 @@ class TestMove:
         worked.key(Qt.Key.Key_Escape)
         worked.release(10, 14)
         assert worked.steps == []
-        assert worked.view._content.parts["pump1"].pos() == QPointF(160, 160)
+        assert worked.view._content.parts["pump1"].view.at == (160, 160)
 
     def test_another_drawing_underneath_leaves_the_gesture(self, worked: Hand, row: Drawing) -> None:
         worked.press(10, 10)
@@ -134,7 +134,7 @@ class TestMove:
     def test_without_an_owner_the_sheet_shows_what_it_had(self, worked: Hand) -> None:
         worked.view.edited.disconnect()
         worked.drag((10, 10), (10, 14))
-        assert worked.view._content.parts["pump1"].pos() == QPointF(160, 160)
+        assert worked.view._content.parts["pump1"].view.at == (160, 160)
 
     def test_a_valve_that_stands_free_is_dropped_into_a_pipe(self, worked: Hand) -> None:
         worked.view.begin_placing(kinds()["check_valve"])

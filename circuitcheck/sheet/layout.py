@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence, Set
 from dataclasses import dataclass, field
-from itertools import compress, pairwise
-from operator import is_not
+from itertools import pairwise
 
 from circuitcheck.drawing.routing import Routes, routes
-from circuitcheck.drawing.value import Component, Control, Drawing, Joint
+from circuitcheck.drawing.value import Component, Drawing, Joint
 from circuitcheck.geometry import Point
 from circuitcheck.picture.crossings import Crossings
 from circuitcheck.picture.grades import open_port_mark
@@ -18,6 +17,7 @@ from circuitcheck.picture.pipes import LINES, Gap, Place, in_px
 from circuitcheck.picture.symbols import symbol_extent
 from circuitcheck.sheet import depiction
 from circuitcheck.sheet.labelling import SMALL_DRAWING, Labelling
+from circuitcheck.sheet.things import Looked, Thing, changed, things
 from circuitcheck.told import tell
 
 PIPE_HALF_PX = 3.0
@@ -50,12 +50,13 @@ class Layout:
     read_services: Services
     labelling: Labelling = field(default_factory=Labelling)
     drawing: Drawing = field(default_factory=Drawing)
-    things: Mapping[str, Component | Control] = field(default_factory=dict)
+    things: Mapping[str, Thing] = field(default_factory=dict)
     lines: dict[str, tuple[Place, ...]] = field(default_factory=dict)
     hops: dict[str, tuple[Place, ...]] = field(default_factory=dict)
     service: Mapping[str, str] = field(default_factory=dict)
     boxes: dict[str, Rect] = field(default_factory=dict)
     open_ports: dict[str, tuple[OpenPort, ...]] = field(default_factory=dict)
+    _looked: Looked = field(default_factory=Looked)
     _routes: Routes | None = None
     _settled: Routes | None = None
     _served: Drawing | None = None
@@ -89,8 +90,7 @@ class Layout:
         before, self.drawing = self.drawing, drawing
         old, new = self.things, things(drawing)
         self.things = new
-        parts, gone = _changed(old, new)
-        pipes, gone_pipes = _changed(before.pipes, drawing.pipes)
+        parts, gone, pipes, gone_pipes = self._looked.changed(before, drawing, passing=passing)
         rejoined = {end.part for id in pipes | gone_pipes for end in _joints(before, drawing, id)}
         for id in gone:
             self._forget_part(id)
@@ -153,7 +153,7 @@ class Layout:
                 pipes.add(id)
         return parts, pipes
 
-    def dot_role(self, tee: Component | Control) -> str:
+    def dot_role(self, tee: Thing) -> str:
         """The colour role of a tee's dot: that of the first of its pipes whose service is known."""
         for port in tee.kind.ports:
             pipe = self.drawing.joined.get(Joint(tee.id, port.name))
@@ -195,7 +195,7 @@ class Layout:
         self.open_ports.pop(id, None)
         self.labelling.forget(id)
 
-    def _place_symbols(self, known: Mapping[str, Component | Control], parts: set[str]) -> None:
+    def _place_symbols(self, known: Mapping[str, Thing], parts: set[str]) -> None:
         for id in parts:
             box = symbol_box(known[id])
             if box is None:
@@ -279,14 +279,7 @@ class Layout:
         return self.labelling.letter(self.drawing, self.lines, self.hops, self.service, asked)
 
 
-def things(drawing: Drawing) -> Mapping[str, Component | Control]:
-    """All that has a symbol: the parts, and the controls that are placed."""
-    if not drawing.controls:
-        return drawing.components
-    return {**drawing.components, **{c.id: c for c in drawing.controls.values() if c.at is not None}}
-
-
-def symbol_box(thing: Component | Control) -> Rect | None:
+def symbol_box(thing: Thing) -> Rect | None:
     """The box of a thing's symbol as drawn, in px of the sheet; None where it is not placed."""
     if thing.at is None:
         return None
@@ -300,27 +293,15 @@ def same_circuit(a: Drawing, b: Drawing) -> bool:
     """Whether the two differ only in where things stand and what they are called."""
     if a.pipes.keys() != b.pipes.keys() or a.components.keys() != b.components.keys():
         return False
-    for id in _changed(a.pipes, b.pipes)[0]:
+    for id in changed(a.pipes, b.pipes)[0]:
         if [_where(e) for e in a.pipes[id].ends] != [_where(e) for e in b.pipes[id].ends]:
             return False
-    parts = ((a.components[id], b.components[id]) for id in _changed(a.components, b.components)[0])
+    parts = ((a.components[id], b.components[id]) for id in changed(a.components, b.components)[0])
     return all(was.kind is now.kind and was.data == now.data for was, now in parts)
 
 
 def _where(end: Joint | Point) -> Joint | None:
     return end if isinstance(end, Joint) else None
-
-
-def _changed(old: Mapping[str, object], new: Mapping[str, object]) -> tuple[set[str], set[str]]:
-    """The ids that are new or not what they were, and those that are gone."""
-    if old is new:
-        return set(), set()
-    if len(old) == len(new):
-        # As a rule few are others and each stands where it stood: told without a look at any that is the same.
-        apart = list(compress(zip(old, new, strict=True), map(is_not, old.values(), new.values())))
-        if all(was == now for was, now in apart):
-            return {now for _, now in apart}, set()
-    return {id for id, value in new.items() if old.get(id) is not value}, set(old) - set(new)
 
 
 def _joints(before: Drawing, after: Drawing, pipe: str) -> Iterator[Joint]:

@@ -11,7 +11,8 @@ from circuitcheck.picture.labels import Rect, grown, overlap
 from circuitcheck.picture.lettering import width
 from circuitcheck.picture.marks import Mark, Path, Stroke, TextMark
 from circuitcheck.sheet.concern import shut_states
-from circuitcheck.sheet.layout import Layout, things
+from circuitcheck.sheet.layout import Layout
+from circuitcheck.sheet.things import things
 from circuitcheck.told import a_word, lower
 
 RING_PX, RING_RADIUS, RING_WIDTH = 8.0, 9.0, 2.5

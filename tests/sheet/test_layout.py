@@ -12,7 +12,8 @@ from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import kinds
 from circuitcheck.picture.labels import overlap
 from circuitcheck.sheet import depiction, labelling
-from circuitcheck.sheet.layout import Layout, same_circuit, things
+from circuitcheck.sheet.layout import Layout, same_circuit
+from circuitcheck.sheet.things import things
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
 from tests.made import made

@@ -7,7 +7,8 @@ from itertools import pairwise
 from circuitcheck.editor.sheet.stage import Stage
 from circuitcheck.geometry import Point, distance
 from circuitcheck.picture.marks import SQUARE_PX
-from circuitcheck.sheet.layout import symbol_box, things
+from circuitcheck.sheet.layout import symbol_box
+from circuitcheck.sheet.things import things
 
 ROOM = 3.0
 """How far from the edge of what is selected, in squares."""

@@ -15,7 +15,7 @@ from circuitcheck.editor.sheet.step_names import step_name
 from circuitcheck.editor.translating import later, tr
 from circuitcheck.geometry import Point
 from circuitcheck.parts.tee import KIND as TEE
-from circuitcheck.sheet.layout import things
+from circuitcheck.sheet.things import things
 
 ASIDE = 2.0
 """How far from its original a copy lies, in squares across and down."""

@@ -13,7 +13,7 @@ from circuitcheck.editor.sheet.stage import Pointer, Stage
 from circuitcheck.editor.translating import tr
 from circuitcheck.geometry import Point
 from circuitcheck.picture.marks import SQUARE_PX
-from circuitcheck.sheet.layout import things
+from circuitcheck.sheet.things import things
 from circuitcheck.told import spoken
 
 ARROWS = {

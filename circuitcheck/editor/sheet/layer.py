@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Iterator, Mapping
-from typing import TypeVar
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
+from typing import TypeVar, cast
 
-from PySide6.QtCore import QRectF
+from PySide6.QtCore import QRect, QRectF
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
@@ -44,7 +44,8 @@ def exposed(painter: QPainter, whole: QRectF) -> list[QRectF]:
     if clip.rectCount() < 2:
         return [whole]
     back, _ = painter.deviceTransform().inverted()
-    return [piece for each in clip if not (piece := back.mapRect(QRectF(each)) & whole).isEmpty()]
+    rects = cast(Iterable[QRect], clip)  # which the stubs do not know
+    return [piece for each in rects if not (piece := back.mapRect(QRectF(each)) & whole).isEmpty()]
 
 
 class WhenAsked(Mapping[str, Shown]):

@@ -15,7 +15,6 @@ from circuitcheck.picture import paths
 from circuitcheck.picture.grades import port_ring
 from circuitcheck.picture.marks import SQUARE_PX, Fill, Mark, Path, Stroke
 from circuitcheck.picture.pipes import DOT_PX, pipe_path
-from circuitcheck.sheet.layout import things
 
 FRAME_PX, FRAME_RADIUS = 7.0, 8.0
 FOCUS_PX = 12.0
@@ -129,7 +128,7 @@ class Overlay:
         return paths.rectangle(box.x(), box.y(), box.width(), box.height(), radius)
 
     def _ports(self, id: str) -> list[Mark]:
-        part = things(self._content.drawing).get(id)
+        part = self._content.layout.things.get(id)
         if not isinstance(part, Component):
             return []
         marks: list[Mark] = []

@@ -27,9 +27,10 @@ class Picture:
         self._content = Content(lambda _: service_names(whole), theme)
         self._content.show(drawing)
         box = QRectF()
-        for shown in (*self._content.parts.values(), *self._content.pipes.values()):
-            for piece in shown.boxes:
-                box = box.united(piece)
+        pieces = [piece for part in self._content.parts.values() for piece in part.boxes]
+        pieces += [piece for pipe in self._content.pipes.values() for piece in pipe.boxes]
+        for piece in pieces:
+            box = box.united(piece)
         self.box = box.adjusted(-MARGIN_PX, -MARGIN_PX, MARGIN_PX, MARGIN_PX)
         self.paper: QColor = theme["paper"]
 

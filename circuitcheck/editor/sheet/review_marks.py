@@ -26,7 +26,8 @@ from circuitcheck.picture.marks import Fill, Mark, Path, Stroke, TextMark
 from circuitcheck.picture.pipes import Place, in_px, pipe_path
 from circuitcheck.review.comparing import Comparison
 from circuitcheck.review.notes import OPEN
-from circuitcheck.sheet.layout import symbol_box, things
+from circuitcheck.sheet.layout import symbol_box
+from circuitcheck.sheet.things import things
 
 BELOW_Z, ABOVE_Z = -9.0, 31.0
 OUT_PX, ALONG_PX = 7.0, 13.0

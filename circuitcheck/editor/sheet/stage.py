@@ -18,7 +18,7 @@ from circuitcheck.editor.sheet.overlay import Overlay
 from circuitcheck.editor.sheet.review_marks import ReviewMarks
 from circuitcheck.editor.translating import of_error, tr
 from circuitcheck.geometry import Point
-from circuitcheck.sheet.layout import things
+from circuitcheck.sheet.things import things
 
 ADDING = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Iterator, Mapping, MutableMapping
+from threading import Lock
 
 from circuitcheck.drawing.difference import changes, lies_elsewhere
 from circuitcheck.drawing.ground import Ground
@@ -78,10 +79,13 @@ def routes(drawing: Drawing, before: Routes | None = None) -> Routes:
         if not _is_laid_out(drawing):
             return Routes(drawing, {}, {}, Ground())
     if known is None:
-        found = _found(drawing, before)
-        known = drawing.keep(LINES, found._lines)
-        if known is found._lines:
-            return found
+        # The sheet and the checks ask at the same time, each in a thread of its own: one of them looks.
+        with drawing.keep("routing", Lock()):
+            known = drawing.kept(LINES)
+            if known is None:
+                found = _found(drawing, before)
+                drawing.keep(LINES, found._lines)
+                return found
     return _Router(drawing, before).as_known(known)
 
 

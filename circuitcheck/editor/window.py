@@ -378,6 +378,7 @@ class MainWindow(QMainWindow):
         self.practising.close()
         self.handing_over.close()
         self.starting.close()
+        self.sheet.stop()
         self.document.close()
         event.accept()
         self.left.emit()

@@ -18,16 +18,11 @@ from circuitcheck.picture.title_block import size as title_size
 from circuitcheck.picture.title_block import title_block
 from circuitcheck.sheet import depiction
 from circuitcheck.sheet.concern import concerned, shut_states
-<<<<<<< HEAD
 from circuitcheck.sheet.labelling import Labelling
-from circuitcheck.sheet.layout import Layout, Services, things
-from circuitcheck.sheet.marking import Marking, judged, ring_role
-from circuitcheck.told import ENGLISH, Tongue, a_word, worded_n
-=======
 from circuitcheck.sheet.layout import Layout, Services
 from circuitcheck.sheet.marking import Marking, judged, ring_role
 from circuitcheck.sheet.things import things
->>>>>>> 50e62c6 (What changed from preview to preview is told from the drawing the gesture began with; controls are not copied to the parts)
+from circuitcheck.told import ENGLISH, Tongue, a_word, worded_n
 
 UNTITLED = a_word("Drawing without a name")
 MARGIN_PX = 24.0

@@ -49,7 +49,8 @@ class Content:
         # A handful of items, most of them as large as the sheet: an index would have nothing to tell apart.
         self.scene.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.NoIndex)
         self.far_scene = QGraphicsScene()
-        self.layout = Layout(services, Labelling(WINDOW.decimal, WINDOW))
+        self._services = services
+        self.layout = self.new_layout()
         self.lens = Lens(Pixmaps())
         self.is_far = False
         self.marks_open = True
@@ -101,6 +102,19 @@ class Content:
         self._refresh(changes.parts | changes.gone, changes.pipes | changes.gone)
         if not passing:
             self._place_title()
+
+    def new_layout(self) -> Layout:
+        """A layout of nothing, as this sheet lays things out."""
+        return Layout(self._services, Labelling(WINDOW.decimal, WINDOW))
+
+    def take(self, layout: Layout) -> None:
+        """Show a drawing that was laid out elsewhere, by a layout of `new_layout`."""
+        self.layout = layout
+        self.refresh_all()
+
+    def start_anew(self) -> None:
+        """Show nothing: what was shown is no more, and what comes instead is not there yet."""
+        self.take(self.new_layout())
 
     def set_theme(self, theme: Theme) -> None:
         """Show everything in other colours."""

@@ -61,6 +61,8 @@ class Stage:
         self.zoom = 1.0
         self.hint = hint
         self.placed: list[str] = []
+        self.takes_over: Callable[[Drawing, bool], bool] = lambda drawing, passing: False
+        """Whether somebody else shows a drawing, `passing` or not, some time later."""
         self._edited = edited
         self._selected = selected
 
@@ -122,7 +124,12 @@ class Stage:
         return hits.found(self.content, place, self.zoom)
 
     def _show(self, drawing: Drawing, *, passing: bool = False) -> None:
-        self.content.show(drawing, passing=passing)
+        if not self.takes_over(drawing, passing):
+            self.content.show(drawing, passing=passing)
+        self.follow(passing=passing)
+
+    def follow(self, *, passing: bool = False) -> None:
+        """Let all marks follow what lies on the sheet now."""
         self.overlay.refresh()
         self.findings.refresh(passing=passing)
         self.refresh_flows(passing=passing)

@@ -29,6 +29,8 @@ class SheetView(WorkedCanvas):
 
     _fitted_at: tuple[float, QPoint] | None = None
     """Where the view stood after the whole drawing was shown last."""
+    _fits_then = False
+    """Whether the whole drawing is to be shown once it lies on the sheet."""
 
     # What others may ask.
 
@@ -39,6 +41,13 @@ class SheetView(WorkedCanvas):
             self._hands.drawing_changed()
         self._show_invitation()
         self._scroller.widen(self._content.bounds())
+
+    def _laid_out(self) -> None:
+        """The drawing lies on the sheet: show it as was asked for while it did not."""
+        super()._laid_out()
+        self._scroller.widen(self._content.bounds())
+        if self._fits_then:
+            self.fit()
 
     def set_theme(self, theme: Theme) -> None:
         """Show everything in other colours."""
@@ -115,6 +124,8 @@ class SheetView(WorkedCanvas):
 
     def begin_finding(self) -> None:
         """Look for a part to place by typing."""
+        if self.is_laying_out:
+            return
         self._invitation.hide()
         self.setFocus(Qt.FocusReason.OtherFocusReason)
         self._letters.begin()
@@ -137,21 +148,23 @@ class SheetView(WorkedCanvas):
 
     def turn_selection(self) -> None:
         """Turn what is in hand, else what is selected, by 90 degrees clockwise."""
-        if not self._hands.in_hand(Qt.Key.Key_R):
+        if not self._hands.in_hand(Qt.Key.Key_R) and self.is_at_rest:
             commands.turn(self._stage)
 
     def mirror_selection(self) -> None:
         """Mirror what is in hand, else what is selected, left to right."""
-        if not self._hands.in_hand(Qt.Key.Key_M):
+        if not self._hands.in_hand(Qt.Key.Key_M) and self.is_at_rest:
             commands.mirror(self._stage)
 
     def remove_selection(self) -> None:
         """Take out what is selected; while a gesture lasts nothing is."""
-        if self._hands.gesture is None:
+        if self.is_at_rest:
             commands.remove(self._stage)
 
     def begin_placing(self, kind: Kind) -> None:
         """Take a kind in hand: a click or Enter places it."""
+        if self.is_laying_out:
+            return
         self._invitation.hide()
         self._hands.take(kind, snapped(self._here()[0]), keeps=self.keep_placing)
         self.setFocus(Qt.FocusReason.OtherFocusReason)
@@ -173,6 +186,7 @@ class SheetView(WorkedCanvas):
 
     def fit(self) -> None:
         """Show the whole drawing."""
+        self._fits_then = self.is_laying_out
         box = self._content.bounds()
         if box.isNull():
             self.zoom_reset()
@@ -202,6 +216,9 @@ class SheetView(WorkedCanvas):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Keys of the gesture at hand, of the selection, of the caret; letters find a part."""
         key, modifiers = event.key(), event.modifiers()
+        if self.is_laying_out:
+            event.ignore()
+            return
         if key in ARROWS:
             self._pointer_at = None
         meant = True
@@ -245,7 +262,7 @@ class SheetView(WorkedCanvas):
             self._pointer_at = None
             if self._hands.step_port(back=not next):
                 return True
-        if self._hands.gesture is None and self.hasFocus() and keyboard.walk(back=not next):
+        if self.is_at_rest and self.hasFocus() and keyboard.walk(back=not next):
             if keyboard.walked_to is not None:
                 self.bring_into_view((keyboard.walked_to,))
             return True

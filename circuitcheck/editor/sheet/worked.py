@@ -22,6 +22,7 @@ from circuitcheck.editor.sheet.finder import Finder
 from circuitcheck.editor.sheet.hands import Hands
 from circuitcheck.editor.sheet.hits import snapped
 from circuitcheck.editor.sheet.invitation import Invitation
+from circuitcheck.editor.sheet.laying_out import LayingOut
 from circuitcheck.editor.sheet.letters import Letters
 from circuitcheck.editor.sheet.services import service_names
 from circuitcheck.editor.sheet.stage import Pointer, Stage
@@ -56,6 +57,8 @@ class WorkedCanvas(Canvas):
         self._stage = Stage(
             self._content, edited=self.edited.emit, selected=self._on_selected, hint=self.hint.emit
         )
+        self._laying_out = LayingOut(self._content, self.viewport(), self._laid_out)
+        self._stage.takes_over = lambda drawing, passing: self._laying_out.takes(drawing, passing=passing)
         self._settling = QTimer(self, interval=SETTLE_MS, singleShot=True)
         self._settling.timeout.connect(self._settle)
         self._hands = Hands(self._stage, scroll=self._scroller.by, show_cursor=self._show_cursor)
@@ -94,13 +97,29 @@ class WorkedCanvas(Canvas):
 
     @property
     def is_at_rest(self) -> bool:
-        """Whether nothing is in hand and no gesture lasts."""
-        return self._hands.gesture is None
+        """Whether nothing is in hand, no gesture lasts, and the drawing lies on the sheet."""
+        return self._hands.gesture is None and not self.is_laying_out
+
+    @property
+    def is_laying_out(self) -> bool:
+        """Whether the drawing is still to come to lie on the sheet: until then nothing can be taken hold of."""
+        return self._laying_out.is_busy
+
+    def stop(self) -> None:
+        """Stop laying out, for the end of the window; its thread has ended when this returns."""
+        self._laying_out.close()
+
+    def _laid_out(self) -> None:
+        """The drawing lies on the sheet."""
+        self._stage.follow()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Begin a gesture by what lies under the pointer."""
         self._pointer_at = event.position()
         self._letters.forget()
+        if self.is_laying_out:
+            event.accept()
+            return
         self._hands.press(event.button(), self._pointer(event.position(), event.modifiers()))
         event.accept()
 
@@ -143,7 +162,7 @@ class WorkedCanvas(Canvas):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """A part from the parts list comes in hand."""
-        if self._hands.take_dragged(event.mimeData()):
+        if not self.is_laying_out and self._hands.take_dragged(event.mimeData()):
             self._invitation.hide()
             self._drag_to(event)
         else:
@@ -169,6 +188,7 @@ class WorkedCanvas(Canvas):
         """Keep the invitation in the middle."""
         super().resizeEvent(event)
         self._invitation.centre()
+        self._laying_out.centre()
 
     def _drag_to(self, event: QDropEvent) -> None:
         self._hands.move(self._pointer(event.position(), event.modifiers()))

@@ -1,0 +1,188 @@
+"""A large drawing is laid out beside the window: what the sheet shows and takes meanwhile, and what becomes of it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from threading import Event
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel
+from pytestqt.qtbot import QtBot
+
+from circuitcheck.drawing.arranging import move
+from circuitcheck.drawing.routing import routes
+from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor.sheet import SheetView
+from circuitcheck.parts.catalogue import kinds
+from circuitcheck.sheet.layout import Layout
+from tests.benchmarks.laid_out import houses
+from tests.editor.sheet.conftest import Hand
+
+LARGE = 500
+
+
+@pytest.fixture
+def large() -> Drawing:
+    """Houses side by side, that nobody routed yet."""
+    return replace(houses(LARGE))
+
+
+@pytest.fixture
+def gate(monkeypatch: pytest.MonkeyPatch) -> Iterator[Event]:
+    """Holds up what is laid out beside the window, until it is set."""
+    opened = Event()
+    update = Layout.update
+
+    def waits(layout: Layout, drawing: Drawing, *, passing: bool = False) -> object:
+        if len(drawing.components) > LARGE / 2 and not passing:
+            assert opened.wait(20)
+        return update(layout, drawing, passing=passing)
+
+    monkeypatch.setattr(Layout, "update", waits)
+    yield opened
+    opened.set()
+
+
+@pytest.fixture
+def closing(hand: Hand) -> Iterator[Hand]:
+    """The hand, and the sheet stopped at the end."""
+    yield hand
+    hand.view.stop()
+
+
+def laid_out(hand: Hand, qtbot: QtBot) -> None:
+    qtbot.waitUntil(lambda: not hand.view.is_laying_out, timeout=20_000)
+
+
+def words(view: SheetView) -> list[str]:
+    return [label.text() for label in view.viewport().findChildren(QLabel) if label.isVisible()]
+
+
+def test_the_sheet_is_empty_and_says_why_until_all_lies_there(
+    closing: Hand, large: Drawing, gate: Event, qtbot: QtBot
+) -> None:
+    view = closing.view
+    view.set_drawing(large)
+    assert view.is_laying_out and not view.is_at_rest
+    assert not view._content.parts and not view._content.pipes
+    assert "The drawing is being laid out…" in words(view)
+    gate.set()
+    laid_out(closing, qtbot)
+    assert words(view) == []
+    assert view._content.drawing is large and view._stage.drawing is large
+    assert view._content.parts.keys() == {id for id, part in view._content.layout.things.items() if part.at}
+    fresh = Layout(lambda _: {})
+    fresh.update(large)
+    assert view._content.layout.lines == fresh.lines
+    assert dict(view._content.layout.routes) == dict(routes(large))
+
+
+def test_what_was_shown_before_is_not_taken_for_the_new_drawing(
+    closing: Hand, row: Drawing, large: Drawing, gate: Event, qtbot: QtBot
+) -> None:
+    closing.show(row)
+    closing.view.select(("pump1",))
+    closing.view.set_drawing(large)
+    assert closing.view.is_laying_out and not closing.view._content.parts
+    assert closing.view.selected_ids() == frozenset()
+    gate.set()
+    laid_out(closing, qtbot)
+    assert "pump1" not in closing.view._content.parts
+
+
+def test_another_drawing_opened_meanwhile_is_the_one_that_is_shown(
+    closing: Hand, row: Drawing, large: Drawing, gate: Event, qtbot: QtBot
+) -> None:
+    closing.view.set_drawing(large)
+    closing.view.set_drawing(row)
+    assert not closing.view.is_laying_out and closing.view._content.parts.keys() == {"pump1", "zv1", "ev1"}
+    gate.set()
+    qtbot.wait(300)
+    assert closing.view._content.drawing is row and words(closing.view) == []
+
+
+def test_an_edit_meanwhile_is_in_what_comes(closing: Hand, large: Drawing, gate: Event, qtbot: QtBot) -> None:
+    closing.view.set_drawing(large)
+    qtbot.wait(50)
+    part = next(id for id, each in large.components.items() if each.at is not None)
+    edited = move(large, [part], 0, -1)
+    closing.view.set_drawing(edited)
+    assert closing.view.is_laying_out and not closing.view._content.parts
+    gate.set()
+    laid_out(closing, qtbot)
+    assert closing.view._content.drawing is edited
+    at = edited.components[part].at
+    assert at is not None and closing.view._content.parts[part].view.at == (at.x * 16, at.y * 16)
+
+
+def test_nothing_can_be_taken_hold_of_meanwhile(
+    closing: Hand, large: Drawing, gate: Event, qtbot: QtBot
+) -> None:
+    view = closing.view
+    view.set_drawing(large)
+    closing.drag((10, 10), (14, 12))
+    view.select_all()
+    for key in (Qt.Key.Key_Delete, Qt.Key.Key_R, Qt.Key.Key_Right, Qt.Key.Key_P, Qt.Key.Key_Return):
+        closing.key(key)
+    view.turn_selection()
+    view.mirror_selection()
+    view.remove_selection()
+    view.begin_placing(kinds()["pump"])
+    view.begin_finding()
+    assert closing.steps == [] and view._hands.gesture is None
+    gate.set()
+    laid_out(closing, qtbot)
+    view.remove_selection()
+    assert len(closing.steps) == 1
+
+
+def test_it_is_shown_whole_where_that_was_asked_for_meanwhile(
+    closing: Hand, large: Drawing, gate: Event, qtbot: QtBot
+) -> None:
+    closing.view.set_drawing(large)
+    closing.view.fit()
+    gate.set()
+    laid_out(closing, qtbot)
+    assert closing.view._scroller.seen().contains(closing.view._content.bounds())
+
+
+def test_the_sheet_can_be_left_meanwhile(hand: Hand, large: Drawing, gate: Event, qtbot: QtBot) -> None:
+    hand.view.set_drawing(large)
+    qtbot.wait(50)
+    gate.set()
+    hand.view.stop()
+    qtbot.wait(50)
+    assert not hand.view._content.parts
+
+
+def test_an_edit_of_a_large_drawing_keeps_the_lines_it_had(
+    closing: Hand, large: Drawing, qtbot: QtBot
+) -> None:
+    closing.view.set_drawing(large)
+    laid_out(closing, qtbot)
+    lines = dict(closing.view._content.layout.lines)
+    part = next(id for id, each in large.components.items() if each.at is not None)
+    closing.view.set_drawing(move(large, [part], 0, -1))
+    assert not closing.view.is_laying_out
+    after = closing.view._content.layout.lines
+    assert sum(after[id] != line for id, line in lines.items()) < 20
+
+
+def test_a_house_is_shown_at_once(closing: Hand) -> None:
+    house = houses(48)
+    closing.view.set_drawing(house)
+    assert not closing.view.is_laying_out and len(closing.view._content.pipes) == len(house.pipes)
+
+
+def test_where_it_fails_beside_the_window_it_is_laid_out_in_it(
+    closing: Hand, large: Drawing, monkeypatch: pytest.MonkeyPatch, qtbot: QtBot
+) -> None:
+    def fails(drawing: Drawing) -> Layout:
+        raise RuntimeError("as a mistake of the program would")
+
+    monkeypatch.setattr(closing.view._laying_out._out, "_work_out", fails)
+    closing.view.set_drawing(large)
+    laid_out(closing, qtbot)
+    assert closing.view._content.drawing is large and closing.view._content.parts

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import nullcontext
 from typing import TypeVar
 
@@ -69,7 +69,7 @@ class Content:
         self._layers = (Layer(self._paint_pipes, PIPES_Z), Layer(self._paint_parts, PARTS_Z))
         for layer in self._layers:
             self.scene.addItem(layer)
-        self._overview = OverviewItem(self.lens, self._seen_from_afar)
+        self._overview = OverviewItem(self.lens, self)
         self.far_scene.addItem(self._overview)
 
     @property
@@ -235,18 +235,27 @@ class Content:
     def _shown_pipe(self, id: str) -> ShownPipe:
         return ShownPipe(id, self._pipe_view(id))
 
-    def _seen_from_afar(self) -> tuple[Iterable[FarPart], Iterable[FarPipe]]:
-        layout = self.layout
-        parts = (self._far_part(layout.things[id], box) for id, box in layout.boxes.items())
-        pipes = (
-            FarPipe(line, layout.service.get(id, "unknown"), self._palette(self._tone(id)))
-            for id, line in layout.lines.items()
-        )
-        return parts, pipes
+    def far_parts(self) -> Iterator[FarPart]:
+        """What is seen of each part from far off."""
+        things = self.layout.things
+        for id, box in self.layout.boxes.items():
+            thing = things[id]
+            yield FarPart(id, _middle(thing), self._part_palette(thing), box)
 
-    def _far_part(self, thing: Component | Control, box: Rect) -> FarPart:
-        palette = self._part_palette(thing)
-        return FarPart(_middle(thing), self._look(thing, palette), palette, box)
+    def far_pipes(self) -> Iterator[FarPipe]:
+        """What is seen of each pipe from far off."""
+        service = self.layout.service
+        for id, line in self.layout.lines.items():
+            yield FarPipe(line, service.get(id, "unknown"), self._palette(self._tone(id)))
+
+    def look(self, id: str) -> Look:
+        """What a part's symbol looks like."""
+        thing = self.layout.things[id]
+        return self._look(thing, self._part_palette(thing))
+
+    def box_of_all(self) -> Rect | None:
+        """The box round all that is drawn, without the title block."""
+        return self.layout.bounds()
 
     def _part_view(self, thing: Component | Control) -> PartView:
         palette = self._part_palette(thing)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
-from typing import NamedTuple
+from collections.abc import Iterable
+from typing import NamedTuple, Protocol
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPainterPath, QPen
@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from circuitcheck.editor.sheet.painting import Palette
 from circuitcheck.editor.sheet.pixmaps import Look
-from circuitcheck.editor.sheet.shown_part import Lens
+from circuitcheck.editor.sheet.shown_part import Lens, rect_of
 from circuitcheck.picture.labels import Rect
 from circuitcheck.picture.pipes import LINES, Place
 
@@ -27,8 +27,8 @@ LINE_PX = 4.0
 class FarPart(NamedTuple):
     """What is seen of a part from far off, in px of the sheet."""
 
+    id: str
     at: Place
-    look: Look
     palette: Palette
     box: Rect
 
@@ -41,7 +41,20 @@ class FarPipe(NamedTuple):
     palette: Palette
 
 
-Seen = Callable[[], tuple[Iterable[FarPart], Iterable[FarPipe]]]
+class Seen(Protocol):
+    """Who knows what there is to see."""
+
+    def far_parts(self) -> Iterable[FarPart]:
+        """All parts."""
+
+    def far_pipes(self) -> Iterable[FarPipe]:
+        """All pipes."""
+
+    def look(self, id: str) -> Look:
+        """The look of a part: asked only for those of which more than a box is seen."""
+
+    def box_of_all(self) -> Rect | None:
+        """The box round all of it."""
 
 
 class OverviewItem(QGraphicsItem):
@@ -53,6 +66,7 @@ class OverviewItem(QGraphicsItem):
         self._seen = seen
         self._is_stale = True
         self._parts: list[FarPart] = []
+        self._looks: dict[str, Look] = {}
         self._lines: list[tuple[QPen, QPainterPath]] = []
         self._boxes: list[tuple[Palette, QPainterPath]] = []
         self._bounds = QRectF()
@@ -89,10 +103,14 @@ class OverviewItem(QGraphicsItem):
         dx, dy = place.dx(), place.dy()
         painter.save()
         painter.resetTransform()
+        looks = self._looks
         for view in self._parts:
             x, y = view.at
             if left < x < right and top < y < low:
-                picture = pixmaps.get(view.look, view.palette, zoom * ratio, settled=settled)
+                look = looks.get(view.id)
+                if look is None:
+                    look = looks[view.id] = self._seen.look(view.id)
+                picture = pixmaps.get(look, view.palette, zoom * ratio, settled=settled)
                 corner = QPointF(dx + (x + picture.origin.x()) * zoom, dy + (y + picture.origin.y()) * zoom)
                 across, down = picture.size_px
                 target = QRectF(corner.x(), corner.y(), across * zoom, down * zoom)
@@ -117,12 +135,11 @@ class OverviewItem(QGraphicsItem):
         if not self._is_stale:
             return
         self._is_stale = False
-        parts, pipes = self._seen()
-        self._parts = list(parts)
-        by_colour: dict[tuple[str, tuple[object, ...]], tuple[FarPipe, QPainterPath]] = {}
-        bounds = QRectF()
-        for view in pipes:
-            key = (LINES[view.service].role, view.palette.key)
+        self._parts = list(self._seen.far_parts())
+        self._looks = {}
+        by_colour: dict[tuple[str, int], tuple[FarPipe, QPainterPath]] = {}
+        for view in self._seen.far_pipes():
+            key = (LINES[view.service].role, id(view.palette))
             if key not in by_colour:
                 by_colour[key] = (view, QPainterPath())
             path = by_colour[key][1]
@@ -132,12 +149,13 @@ class OverviewItem(QGraphicsItem):
         self._lines = []
         for (role, _), (view, path) in by_colour.items():
             self._lines.append((QPen(view.palette.colour(role), LINE_PX), path))
-            bounds = bounds.united(path.boundingRect())
-        boxes: dict[object, tuple[Palette, QPainterPath]] = {}
+        boxes: dict[int, tuple[Palette, QPainterPath]] = {}
         for part in self._parts:
             left, top, right, low = part.box
-            box = QRectF(left, top, right - left, low - top)
-            bounds = bounds.united(box)
-            boxes.setdefault(part.palette.key, (part.palette, QPainterPath()))[1].addRect(box)
+            key = id(part.palette)
+            if key not in boxes:
+                boxes[key] = (part.palette, QPainterPath())
+            boxes[key][1].addRect(left, top, right - left, low - top)
         self._boxes = list(boxes.values())
-        self._bounds = bounds.adjusted(-64, -64, 64, 64)
+        whole = self._seen.box_of_all()
+        self._bounds = QRectF() if whole is None else rect_of(whole).adjusted(-64, -64, 64, 64)

@@ -7,7 +7,6 @@ from PySide6.QtWidgets import QMessageBox, QWidget
 from circuitcheck.editor import plain
 from circuitcheck.editor.translating import later, tr
 from circuitcheck.report.care import CARE
-from circuitcheck.report.libraries import libraries
 from circuitcheck.shipped import version
 
 LICENCES = later(
@@ -18,6 +17,9 @@ LICENCES = later(
 
 def about_box(parent: QWidget) -> QMessageBox:
     """The box, not yet shown."""
+    # Here and not at the top: what asks for the versions installed is not read before somebody wants to know.
+    from circuitcheck.report.libraries import libraries
+
     return plain.message(
         parent,
         f"circuitcheck {version()}",

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QIcon, QPainter, QPixmap
 
-from circuitcheck.editor.sheet.painting import Palette, Tone, paint
+from circuitcheck.editor.sheet.painting import Palette, Prepared, Tone
 from circuitcheck.editor.theme import Theme
 from circuitcheck.finding import Grade
 from circuitcheck.picture import paths
@@ -37,12 +37,13 @@ def icon(
     """Marks as an icon of so many px, sharp on dense screens too; disabled, it is quiet or keeps its colour."""
     made = QIcon()
     off = tone if keeps_colour else Tone.QUIET
-    for ratio in RATIOS:
-        for painted, modes in (
-            (tone, (QIcon.Mode.Normal, QIcon.Mode.Selected)),
-            (off, (QIcon.Mode.Disabled,)),
-        ):
-            pixmap = _pixmap(marks, box, px * ratio, Palette(theme, painted))
+    for painted, modes in (
+        (tone, (QIcon.Mode.Normal, QIcon.Mode.Selected)),
+        (off, (QIcon.Mode.Disabled,)),
+    ):
+        ready = Prepared(marks, Palette(theme, painted))
+        for ratio in RATIOS:
+            pixmap = _pixmap(ready, box, px * ratio)
             pixmap.setDevicePixelRatio(ratio)
             for mode in modes:
                 # Without one of its own a selected symbol is washed over by the style.
@@ -50,7 +51,7 @@ def icon(
     return made
 
 
-def _pixmap(marks: Sequence[Mark], box: Box, side: int, palette: Palette) -> QPixmap:
+def _pixmap(marks: Prepared, box: Box, side: int) -> QPixmap:
     """The marks' box on a clear square of so many device pixels, its proportions kept."""
     made = QPixmap(side, side)
     made.fill(QColor(Qt.GlobalColor.transparent))
@@ -61,7 +62,7 @@ def _pixmap(marks: Sequence[Mark], box: Box, side: int, palette: Palette) -> QPi
     painter.translate(side / 2, side / 2)
     painter.scale(scale, scale)
     painter.translate(-left - width / 2, -top - height / 2)
-    paint(painter, marks, palette)
+    marks.paint(painter)
     painter.end()
     return made
 

@@ -1402,11 +1402,6 @@
 <translation>{index} von {count} mit dem Namen „{typed}“.  F3 weiter, Umschalt+F3 zurück.</translation>
 </message>
 <message>
-<source>Flows on the sheet</source>
-<extracomment>window</extracomment>
-<translation>Volumenströme auf dem Blatt</translation>
-</message>
-<message>
 <source>Situation</source>
 <extracomment>window</extracomment>
 <translation>Betriebszustand</translation>
@@ -1440,6 +1435,11 @@
 <source>Flows</source>
 <extracomment>window</extracomment>
 <translation>Volumenströme</translation>
+</message>
+<message>
+<source>Flows on the sheet</source>
+<extracomment>window</extracomment>
+<translation>Volumenströme auf dem Blatt</translation>
 </message>
 <message>
 <source>Fill in: {sentence}</source>
@@ -1527,6 +1527,11 @@
 <translation>Art der Datei</translation>
 </message>
 <message>
+<source>Language of the document</source>
+<extracomment>window</extracomment>
+<translation>Sprache des Dokuments</translation>
+</message>
+<message>
 <source>Paper</source>
 <extracomment>window</extracomment>
 <translation>Papier</translation>
@@ -1540,6 +1545,11 @@
 <source>&amp;Kind of file</source>
 <extracomment>window</extracomment>
 <translation>&amp;Art der Datei</translation>
+</message>
+<message>
+<source>L&amp;anguage</source>
+<extracomment>window</extracomment>
+<translation>Sp&amp;rache</translation>
 </message>
 <message>
 <source>&amp;Paper</source>
@@ -2412,11 +2422,6 @@
 <translation>Temperatur, °C</translation>
 </message>
 <message>
-<source>Operating</source>
-<extracomment>window/operating</extracomment>
-<translation>Im Betrieb</translation>
-</message>
-<message>
 <source>Arrows move</source>
 <extracomment>window/operating</extracomment>
 <translation>Pfeile bewegen</translation>
@@ -2435,6 +2440,11 @@
 <source>Leave operating (Escape)</source>
 <extracomment>window/operating</extracomment>
 <translation>Betrieb verlassen (Esc)</translation>
+</message>
+<message>
+<source>Operating</source>
+<extracomment>window/operating</extracomment>
+<translation>Im Betrieb</translation>
 </message>
 <message>
 <source>Your own</source>
@@ -2769,7 +2779,7 @@
 <message>
 <source>{valve} to {leg}</source>
 <extracomment>window/operating</extracomment>
-<translation>{valve} zu {leg}</translation>
+<translation>{valve} nach {leg}</translation>
 </message>
 <message>
 <source>{part}: its valves</source>
@@ -2995,6 +3005,11 @@
 <source>Details</source>
 <extracomment>window/panels</extracomment>
 <translation>Einzelheiten</translation>
+</message>
+<message>
+<source>several</source>
+<extracomment>window/panels</extracomment>
+<translation>mehrere</translation>
 </message>
 <message>
 <source>{value} (usual)</source>
@@ -4112,14 +4127,14 @@
 <translation>einsetzen</translation>
 </message>
 <message>
-<source>Place</source>
+<source>Cut in {what}</source>
 <extracomment>window/sheet</extracomment>
-<translation>platzieren</translation>
+<translation>{what} einsetzen</translation>
 </message>
 <message>
-<source>{verb} {what}</source>
+<source>Place {what}</source>
 <extracomment>window/sheet</extracomment>
-<translation>{what} {verb}</translation>
+<translation>{what} platzieren</translation>
 </message>
 <message>
 <source>Click to place the {part}, on a pipe to cut it in.  R turns it, M mirrors it, Shift places one more, Escape puts it away.</source>
@@ -4175,6 +4190,11 @@
 <source>The drawing is being laid out…</source>
 <extracomment>window/sheet</extracomment>
 <translation>Die Zeichnung wird aufgebaut …</translation>
+</message>
+<message>
+<source>{verb} {what}</source>
+<extracomment>window/sheet</extracomment>
+<translation>{what} {verb}</translation>
 </message>
 <message>
 <source>pipe</source>
@@ -5070,6 +5090,11 @@
 <source>inlet</source>
 <extracomment>parts</extracomment>
 <translation>Eintritt</translation>
+</message>
+<message>
+<source>Place</source>
+<extracomment>parts</extracomment>
+<translation>Ort</translation>
 </message>
 <message>
 <source>Where the discharge ends. What is unknown is asked for, and never taken for safe.</source>
@@ -6447,6 +6472,46 @@
 <translation>Die Enden eines Rohrs sind 0 und 1.</translation>
 </message>
 <message>
+<source>Nothing found by 1 check.</source>
+<extracomment>folders</extracomment>
+<translation>Von 1 Prüfung nichts gefunden.</translation>
+</message>
+<message>
+<source>Nothing found by {count} checks.</source>
+<extracomment>folders</extracomment>
+<translation>Von {count} Prüfungen nichts gefunden.</translation>
+</message>
+<message>
+<source>{findings}; {silent}.</source>
+<extracomment>folders</extracomment>
+<translation>{findings}; {silent}.</translation>
+</message>
+<message>
+<source>1 finding</source>
+<extracomment>folders</extracomment>
+<translation>1 Befund</translation>
+</message>
+<message>
+<source>{count} findings</source>
+<extracomment>folders</extracomment>
+<translation>{count} Befunde</translation>
+</message>
+<message>
+<source>1 check found nothing</source>
+<extracomment>folders</extracomment>
+<translation>1 Prüfung hat nichts gefunden</translation>
+</message>
+<message>
+<source>{count} checks found nothing</source>
+<extracomment>folders</extracomment>
+<translation>{count} Prüfungen haben nichts gefunden</translation>
+</message>
+<message>
+<source>All drawings</source>
+<extracomment>folders</extracomment>
+<translation>Alle Zeichnungen</translation>
+</message>
+<message>
 <source>{time} after the start {part} lifts{where}; after the remedy it does not.</source>
 <extracomment>lessons</extracomment>
 <translation>{time} nach dem Start öffnet {part}{where}; nach der Abhilfe nicht mehr.</translation>
@@ -7039,7 +7104,7 @@
 <message>
 <source>Local codes and the makers’ instructions come first, before anything that stands in this document.</source>
 <extracomment>report</extracomment>
-<translation>Örtliche Vorschriften und die Anleitungen der Hersteller gehen vor, vor allem, was in diesem Dokument steht.</translation>
+<translation>Örtliche Vorschriften und die Anleitungen der Hersteller gehen allem vor, was in diesem Dokument steht.</translation>
 </message>
 <message>
 <source>Scalding, stored pressure and electricity can injure or kill. Isolate electricity, gas and water, and put up notices, before the circuit is opened.</source>
@@ -7060,6 +7125,1316 @@
 <source>This program helps competent people; it replaces none. Work on gas, on unvented hot water and on mains wiring is for people qualified and registered to do it where the law asks. Local codes and the makers’ instructions come first. Scalding, stored pressure and electricity can injure or kill. A drawing without findings is not a certificate.</source>
 <extracomment>report</extracomment>
 <translation>Dieses Programm hilft Fachkundigen; es ersetzt keinen. Arbeiten an Gas, an geschlossenen Warmwasserspeichern und an der Stromversorgung sind Sache von Leuten, die dafür befähigt und, wo das Gesetz es verlangt, eingetragen sind. Örtliche Vorschriften und die Anleitungen der Hersteller gehen vor. Verbrühung, gespeicherter Druck und Strom können verletzen oder töten. Eine Zeichnung ohne Befunde ist keine Bescheinigung.</translation>
+</message>
+<message>
+<source>Contents</source>
+<extracomment>report/document</extracomment>
+<translation>Inhalt</translation>
+</message>
+<message>
+<source>to tick</source>
+<extracomment>report/document</extracomment>
+<translation>zum Abhaken</translation>
+</message>
+<message>
+<source>The drawing, to be scrolled</source>
+<extracomment>report/document</extracomment>
+<translation>Die Zeichnung, zum Verschieben</translation>
+</message>
+<message>
+<source>Page {number} of {count}</source>
+<extracomment>report/document</extracomment>
+<translation>Seite {number} von {count}</translation>
+</message>
+<message>
+<source>Nothing of this drawing is on a sheet</source>
+<extracomment>report/document</extracomment>
+<translation>Von dieser Zeichnung steht nichts auf einem Blatt</translation>
+</message>
+<message>
+<source>{count} {grade}</source>
+<extracomment>report/document</extracomment>
+<translation>{count} {grade}</translation>
+</message>
+<message>
+<source>1 check could not judge; see the report.</source>
+<extracomment>report/document</extracomment>
+<translation>1 Prüfung konnte nicht urteilen; siehe den Bericht.</translation>
+</message>
+<message>
+<source>{count} checks could not judge; see the report.</source>
+<extracomment>report/document</extracomment>
+<translation>{count} Prüfungen konnten nicht urteilen; siehe den Bericht.</translation>
+</message>
+<message>
+<source>Not shown, since not placed on the sheet: {parts}.</source>
+<extracomment>report/document</extracomment>
+<translation>Nicht gezeigt, da nicht auf dem Blatt: {parts}.</translation>
+</message>
+<message>
+<source>{file} · {day} · {program} · rule book {rule_book}</source>
+<extracomment>report/document</extracomment>
+<translation>{file} · {day} · {program} · Regelwerk {rule_book}</translation>
+</message>
+<message>
+<source>Local codes and the makers’ instructions come first. A drawing without findings is not a certificate.</source>
+<extracomment>report/document</extracomment>
+<translation>Örtliche Vorschriften und die Anleitungen der Hersteller gehen vor. Eine Zeichnung ohne Befunde ist keine Bescheinigung.</translation>
+</message>
+<message>
+<source>not known: settle it before this is tested</source>
+<extracomment>report/document</extracomment>
+<translation>nicht bekannt: vor dieser Prüfung klären</translation>
+</message>
+<message>
+<source>common practice, no source</source>
+<extracomment>report/document</extracomment>
+<translation>übliche Praxis, ohne Quelle</translation>
+</message>
+<message>
+<source>{value} {unit}</source>
+<extracomment>report/document</extracomment>
+<translation>{value} {unit}</translation>
+</message>
+<message>
+<source>Before water is let in</source>
+<extracomment>report/document</extracomment>
+<translation>Bevor Wasser eingelassen wird</translation>
+</message>
+<message>
+<source>Filling</source>
+<extracomment>report/document</extracomment>
+<translation>Füllen</translation>
+</message>
+<message>
+<source>Safety devices and discharge</source>
+<extracomment>report/document</extracomment>
+<translation>Sicherheitseinrichtungen und Abblasen</translation>
+</message>
+<message>
+<source>Controls and interlock</source>
+<extracomment>report/document</extracomment>
+<translation>Regelung und Verriegelung</translation>
+</message>
+<message>
+<source>Balancing and bypass</source>
+<extracomment>report/document</extracomment>
+<translation>Abgleich und Überströmventil</translation>
+</message>
+<message>
+<source>At the taps</source>
+<extracomment>report/document</extracomment>
+<translation>An den Zapfstellen</translation>
+</message>
+<message>
+<source>Handing over</source>
+<extracomment>report/document</extracomment>
+<translation>Übergabe</translation>
+</message>
+<message>
+<source>Cold, dry, and with the electricity isolated.</source>
+<extracomment>report/document</extracomment>
+<translation>Kalt, trocken und bei abgeschaltetem Strom.</translation>
+</message>
+<message>
+<source>Readings cold and at rest, before the heat source is fired.</source>
+<extracomment>report/document</extracomment>
+<translation>Ablesungen kalt und in Ruhe, bevor der Wärmeerzeuger gezündet wird.</translation>
+</message>
+<message>
+<source>By a person qualified for unvented hot water where there is such a store. Keep clear of the ends.</source>
+<extracomment>report/document</extracomment>
+<translation>Bei einem geschlossenen Warmwasserspeicher durch jemanden, der dafür befähigt ist. Von den Enden der Leitungen fernbleiben.</translation>
+</message>
+<message>
+<source>One control at a time, each from calling to satisfied.</source>
+<extracomment>report/document</extracomment>
+<translation>Ein Regler nach dem anderen, jeder von der Anforderung bis zur Zufriedenheit.</translation>
+</message>
+<message>
+<source>Hot, with thermostatic heads open, after dirt has been filtered out.</source>
+<extracomment>report/document</extracomment>
+<translation>Warm, mit offenen Thermostatköpfen, nachdem der Schmutz herausgefiltert ist.</translation>
+</message>
+<message>
+<source>With the store at its temperature. Water above 60 °C scalds in seconds.</source>
+<extracomment>report/document</extracomment>
+<translation>Wenn der Speicher seine Temperatur hat. Wasser über 60 °C verbrüht in Sekunden.</translation>
+</message>
+<message>
+<source>With the user at the plant.</source>
+<extracomment>report/document</extracomment>
+<translation>Mit dem Betreiber an der Anlage.</translation>
+</message>
+<message>
+<source>An aid to competent people. A drawing without findings is not a certificate.</source>
+<extracomment>report/document</extracomment>
+<translation>Eine Hilfe für Fachkundige. Eine Zeichnung ohne Befunde ist keine Bescheinigung.</translation>
+</message>
+<message>
+<source>given</source>
+<extracomment>report/document</extracomment>
+<translation>angegeben</translation>
+</message>
+<message>
+<source>{how}: {field}</source>
+<extracomment>report/document</extracomment>
+<translation>{how}: {field}</translation>
+</message>
+<message>
+<source>from the figure {title}</source>
+<extracomment>report/document</extracomment>
+<translation>aus der Berechnung „{title}“</translation>
+</message>
+<message>
+<source>usual value, {source}</source>
+<extracomment>report/document</extracomment>
+<translation>üblicher Wert, {source}</translation>
+</message>
+<message>
+<source>rule book {book}: {source}</source>
+<extracomment>report/document</extracomment>
+<translation>Regelwerk {book}: {source}</translation>
+</message>
+<message>
+<source>Where it is: {names}</source>
+<extracomment>report/document</extracomment>
+<translation>Wo es ist: {names}</translation>
+</message>
+<message>
+<source>{valve}, {how}</source>
+<extracomment>report/document</extracomment>
+<translation>{valve}, {how}</translation>
+</message>
+<message>
+<source>{id} (no longer in the drawing)</source>
+<extracomment>report/document</extracomment>
+<translation>{id} (nicht mehr in der Zeichnung)</translation>
+</message>
+<message>
+<source>Accepted by {who}</source>
+<extracomment>report/document</extracomment>
+<translation>Hingenommen von {who}</translation>
+</message>
+<message>
+<source>somebody who gave no name</source>
+<extracomment>report/document</extracomment>
+<translation>jemandem ohne Namen</translation>
+</message>
+<message>
+<source>on {date}</source>
+<extracomment>report/document</extracomment>
+<translation>am {date}</translation>
+</message>
+<message>
+<source>, until {date}</source>
+<extracomment>report/document</extracomment>
+<translation>, bis {date}</translation>
+</message>
+<message>
+<source>: {reason}</source>
+<extracomment>report/document</extracomment>
+<translation>: {reason}</translation>
+</message>
+<message>
+<source>; no reason is given</source>
+<extracomment>report/document</extracomment>
+<translation>; ein Grund ist nicht angegeben</translation>
+</message>
+<message>
+<source>holds good</source>
+<extracomment>report/document</extracomment>
+<translation>gilt</translation>
+</message>
+<message>
+<source>has run out</source>
+<extracomment>report/document</extracomment>
+<translation>ist abgelaufen</translation>
+</message>
+<message>
+<source>matches no finding here</source>
+<extracomment>report/document</extracomment>
+<translation>passt hier zu keinem Befund</translation>
+</message>
+<message>
+<source>holds, and the danger counts all the same</source>
+<extracomment>report/document</extracomment>
+<translation>gilt, und die Gefahr zählt trotzdem</translation>
+</message>
+<message>
+<source>{value} (usual value, not given)</source>
+<extracomment>report/document</extracomment>
+<translation>{value} (üblicher Wert, nicht angegeben)</translation>
+</message>
+<message>
+<source>No document: see above.</source>
+<extracomment>report/document</extracomment>
+<translation>Kein Dokument: siehe oben.</translation>
+</message>
+<message>
+<source>File</source>
+<extracomment>report/document</extracomment>
+<translation>Datei</translation>
+</message>
+<message>
+<source>Why</source>
+<extracomment>report/document</extracomment>
+<translation>Warum</translation>
+</message>
+<message>
+<source>Without a document</source>
+<extracomment>report/document</extracomment>
+<translation>Ohne Dokument</translation>
+</message>
+<message>
+<source>Made on</source>
+<extracomment>report/document</extracomment>
+<translation>Erstellt am</translation>
+</message>
+<message>
+<source>Made with</source>
+<extracomment>report/document</extracomment>
+<translation>Erstellt mit</translation>
+</message>
+<message>
+<source>Rule books</source>
+<extracomment>report/document</extracomment>
+<translation>Regelwerke</translation>
+</message>
+<message>
+<source>Care</source>
+<extracomment>report/document</extracomment>
+<translation>Vorsicht</translation>
+</message>
+<message>
+<source>{drawings}, {documents}.</source>
+<extracomment>report/document</extracomment>
+<translation>{drawings}, {documents}.</translation>
+</message>
+<message>
+<source>1 document</source>
+<extracomment>report/document</extracomment>
+<translation>1 Dokument</translation>
+</message>
+<message>
+<source>{count:,} documents</source>
+<extracomment>report/document</extracomment>
+<translation>{count:,} Dokumente</translation>
+</message>
+<message>
+<source>1 drawing without a finding.</source>
+<extracomment>report/document</extracomment>
+<translation>1 Zeichnung ohne Befund.</translation>
+</message>
+<message>
+<source>{count:,} drawings without a finding.</source>
+<extracomment>report/document</extracomment>
+<translation>{count:,} Zeichnungen ohne Befund.</translation>
+</message>
+<message>
+<source>1 file of which no document could be made.</source>
+<extracomment>report/document</extracomment>
+<translation>1 Datei, zu der kein Dokument erstellt werden konnte.</translation>
+</message>
+<message>
+<source>{count:,} files of which no document could be made.</source>
+<extracomment>report/document</extracomment>
+<translation>{count:,} Dateien, zu denen kein Dokument erstellt werden konnte.</translation>
+</message>
+<message>
+<source>1 finding accepted by somebody.</source>
+<extracomment>report/document</extracomment>
+<translation>1 Befund hat jemand hingenommen.</translation>
+</message>
+<message>
+<source>{count:,} findings accepted by somebody.</source>
+<extracomment>report/document</extracomment>
+<translation>{count:,} Befunde hat jemand hingenommen.</translation>
+</message>
+<message>
+<source>1 check failed inside the program: treat it as not judged.</source>
+<extracomment>report/document</extracomment>
+<translation>1 Prüfung ist im Programm gescheitert: Sie gilt als nicht beurteilt.</translation>
+</message>
+<message>
+<source>{count:,} checks failed inside the program: treat them as not judged.</source>
+<extracomment>report/document</extracomment>
+<translation>{count:,} Prüfungen sind im Programm gescheitert: Sie gelten als nicht beurteilt.</translation>
+</message>
+<message>
+<source>This list tells of the documents; each document tells what it could not judge, and why.</source>
+<extracomment>report/document</extracomment>
+<translation>Diese Liste sagt, was in den Dokumenten steht; jedes Dokument sagt, was es nicht beurteilen konnte, und warum.</translation>
+</message>
+<message>
+<source>A drawing without findings is not a certificate. Local codes and makers’ instructions come first.</source>
+<extracomment>report/document</extracomment>
+<translation>Eine Zeichnung ohne Befunde ist keine Bescheinigung. Örtliche Vorschriften und die Anleitungen der Hersteller gehen vor.</translation>
+</message>
+<message>
+<source>{rule_book} ({drawings})</source>
+<extracomment>report/document</extracomment>
+<translation>{rule_book} ({drawings})</translation>
+</message>
+<message>
+<source>Findings by check</source>
+<extracomment>report/document</extracomment>
+<translation>Befunde nach Prüfungen</translation>
+</message>
+<message>
+<source>Nothing was found.</source>
+<extracomment>report/document</extracomment>
+<translation>Nichts wurde gefunden.</translation>
+</message>
+<message>
+<source>Check</source>
+<extracomment>report/document</extracomment>
+<translation>Prüfung</translation>
+</message>
+<message>
+<source>Drawings</source>
+<extracomment>report/document</extracomment>
+<translation>Zeichnungen</translation>
+</message>
+<message>
+<source>Every check that applies could judge.</source>
+<extracomment>report/document</extracomment>
+<translation>Jede Prüfung, die zutrifft, konnte urteilen.</translation>
+</message>
+<message>
+<source>Verdict</source>
+<extracomment>report/document</extracomment>
+<translation>Urteil</translation>
+</message>
+<message>
+<source>{count:,}</source>
+<extracomment>report/document</extracomment>
+<translation>{count:,}</translation>
+</message>
+<message>
+<source>1 drawing</source>
+<extracomment>report/document</extracomment>
+<translation>1 Zeichnung</translation>
+</message>
+<message>
+<source>{count:,} drawings</source>
+<extracomment>report/document</extracomment>
+<translation>{count:,} Zeichnungen</translation>
+</message>
+<message>
+<source>Summary</source>
+<extracomment>report/document</extracomment>
+<translation>Überblick</translation>
+</message>
+<message>
+<source>The lettering is small at this size: a larger paper, or the SVG, shows it larger.</source>
+<extracomment>report/document</extracomment>
+<translation>Die Schrift ist in dieser Größe klein: Auf größerem Papier oder im SVG ist sie größer.</translation>
+</message>
+<message>
+<source>no date</source>
+<extracomment>report/document</extracomment>
+<translation>ohne Datum</translation>
+</message>
+<message>
+<source>none</source>
+<extracomment>report/document</extracomment>
+<translation>keine</translation>
+</message>
+<message>
+<source>This drawing carries no review record.</source>
+<extracomment>report/document</extracomment>
+<translation>Diese Zeichnung trägt kein Prüfprotokoll.</translation>
+</message>
+<message>
+<source>Reviewed by</source>
+<extracomment>report/document</extracomment>
+<translation>Durchgesehen von</translation>
+</message>
+<message>
+<source>Reviewed on</source>
+<extracomment>report/document</extracomment>
+<translation>Durchgesehen am</translation>
+</message>
+<message>
+<source>no decision</source>
+<extracomment>report/document</extracomment>
+<translation>ohne Entscheidung</translation>
+</message>
+<message>
+<source>With</source>
+<extracomment>report/document</extracomment>
+<translation>Mit</translation>
+</message>
+<message>
+<source>{program}, rule book {rule_book}</source>
+<extracomment>report/document</extracomment>
+<translation>{program}, Regelwerk {rule_book}</translation>
+</message>
+<message>
+<source>a program not named</source>
+<extracomment>report/document</extracomment>
+<translation>einem nicht genannten Programm</translation>
+</message>
+<message>
+<source>not named</source>
+<extracomment>report/document</extracomment>
+<translation>nicht genannt</translation>
+</message>
+<message>
+<source>Digest of the circuit</source>
+<extracomment>report/document</extracomment>
+<translation>Prüfsumme des Kreises</translation>
+</message>
+<message>
+<source>Digest of the layout</source>
+<extracomment>report/document</extracomment>
+<translation>Prüfsumme der Anordnung</translation>
+</message>
+<message>
+<source>Digest of findings, notes and acceptances</source>
+<extracomment>report/document</extracomment>
+<translation>Prüfsumme der Befunde, Notizen und hingenommenen Befunde</translation>
+</message>
+<message>
+<source>Before it</source>
+<extracomment>report/document</extracomment>
+<translation>Davor</translation>
+</message>
+<message>
+<source>{record}. {state}</source>
+<extracomment>report/document</extracomment>
+<translation>{record}. {state}</translation>
+</message>
+<message>
+<source>This document made on</source>
+<extracomment>report/document</extracomment>
+<translation>Dieses Dokument erstellt am</translation>
+</message>
+<message>
+<source>Design</source>
+<extracomment>report/document</extracomment>
+<translation>Auslegung</translation>
+</message>
+<message>
+<source>1 check could not judge: see “What was judged”.</source>
+<extracomment>report/document</extracomment>
+<translation>1 Prüfung konnte nicht urteilen: siehe „Was beurteilt wurde“.</translation>
+</message>
+<message>
+<source>{count} checks could not judge: see “What was judged”.</source>
+<extracomment>report/document</extracomment>
+<translation>{count} Prüfungen konnten nicht urteilen: siehe „Was beurteilt wurde“.</translation>
+</message>
+<message>
+<source>{count} checks failed inside the program: treat them as not judged.</source>
+<extracomment>report/document</extracomment>
+<translation>{count} Prüfungen sind im Programm gescheitert: Sie gelten als nicht beurteilt.</translation>
+</message>
+<message>
+<source>1 finding is unanswered, since numbers are missing.</source>
+<extracomment>report/document</extracomment>
+<translation>1 Befund ist offen, weil Angaben fehlen.</translation>
+</message>
+<message>
+<source>{count} findings are unanswered, since numbers are missing.</source>
+<extracomment>report/document</extracomment>
+<translation>{count} Befunde sind offen, weil Angaben fehlen.</translation>
+</message>
+<message>
+<source>Nothing of this drawing is placed on a sheet.</source>
+<extracomment>report/document</extracomment>
+<translation>Von dieser Zeichnung steht nichts auf einem Blatt.</translation>
+</message>
+<message>
+<source>Not placed on the sheet, but judged</source>
+<extracomment>report/document</extracomment>
+<translation>Nicht auf dem Blatt, aber beurteilt</translation>
+</message>
+<message>
+<source>Where</source>
+<extracomment>report/document</extracomment>
+<translation>Wo</translation>
+</message>
+<message>
+<source>Tried in this drawing, and it removes the finding</source>
+<extracomment>report/document</extracomment>
+<translation>In dieser Zeichnung versucht, und es behebt den Befund</translation>
+</message>
+<message>
+<source>Source: {source}</source>
+<extracomment>report/document</extracomment>
+<translation>Quelle: {source}</translation>
+</message>
+<message>
+<source>These checks apply or may apply, and could not answer. Nothing is known of them.</source>
+<extracomment>report/document</extracomment>
+<translation>Diese Prüfungen treffen zu oder können zutreffen und konnten nicht antworten. Von ihnen ist nichts bekannt.</translation>
+</message>
+<message>
+<source>Why it did not judge</source>
+<extracomment>report/document</extracomment>
+<translation>Warum sie nicht geurteilt hat</translation>
+</message>
+<message>
+<source>Every check that applies has judged.</source>
+<extracomment>report/document</extracomment>
+<translation>Jede Prüfung, die zutrifft, hat geurteilt.</translation>
+</message>
+<message>
+<source>No drawing can show this, and nothing here judges it</source>
+<extracomment>report/document</extracomment>
+<translation>Das kann keine Zeichnung zeigen, und nichts hier beurteilt es</translation>
+</message>
+<message>
+<source>Usual values that verdicts rest on, since the drawing does not give them</source>
+<extracomment>report/document</extracomment>
+<translation>Übliche Werte, auf denen Urteile beruhen, weil die Zeichnung sie nicht angibt</translation>
+</message>
+<message>
+<source>Looked for and not found</source>
+<extracomment>report/document</extracomment>
+<translation>Gesucht und nicht gefunden</translation>
+</message>
+<message>
+<source>Does not apply to this drawing</source>
+<extracomment>report/document</extracomment>
+<translation>Trifft auf diese Zeichnung nicht zu</translation>
+</message>
+<message>
+<source>What was judged, and what was not</source>
+<extracomment>report/document</extracomment>
+<translation>Was beurteilt wurde und was nicht</translation>
+</message>
+<message>
+<source>Acceptances</source>
+<extracomment>report/document</extracomment>
+<translation>Hingenommene Befunde</translation>
+</message>
+<message>
+<source>Nobody has accepted a finding of this drawing.</source>
+<extracomment>report/document</extracomment>
+<translation>Niemand hat einen Befund dieser Zeichnung hingenommen.</translation>
+</message>
+<message>
+<source>none given</source>
+<extracomment>report/document</extracomment>
+<translation>keiner angegeben</translation>
+</message>
+<message>
+<source>no end</source>
+<extracomment>report/document</extracomment>
+<translation>ohne Ende</translation>
+</message>
+<message>
+<source>Finding</source>
+<extracomment>report/document</extracomment>
+<translation>Befund</translation>
+</message>
+<message>
+<source>On</source>
+<extracomment>report/document</extracomment>
+<translation>An</translation>
+</message>
+<message>
+<source>By</source>
+<extracomment>report/document</extracomment>
+<translation>Von</translation>
+</message>
+<message>
+<source>Until</source>
+<extracomment>report/document</extracomment>
+<translation>Bis</translation>
+</message>
+<message>
+<source>State today</source>
+<extracomment>report/document</extracomment>
+<translation>Stand heute</translation>
+</message>
+<message>
+<source>Parts list</source>
+<extracomment>report/document</extracomment>
+<translation>Stückliste</translation>
+</message>
+<message>
+<source>Metres</source>
+<extracomment>report/document</extracomment>
+<translation>Meter</translation>
+</message>
+<message>
+<source>Count</source>
+<extracomment>report/document</extracomment>
+<translation>Anzahl</translation>
+</message>
+<message>
+<source>Part</source>
+<extracomment>report/document</extracomment>
+<translation>Bauteil</translation>
+</message>
+<message>
+<source>not known: {lacking}</source>
+<extracomment>report/document</extracomment>
+<translation>nicht bekannt: {lacking}</translation>
+</message>
+<message>
+<source>Each with its formula, what went into it and from where, and its source.</source>
+<extracomment>report/document</extracomment>
+<translation>Jede mit ihrer Formel, dem, was woher eingeht, und ihrer Quelle.</translation>
+</message>
+<message>
+<source>Figures with their working</source>
+<extracomment>report/document</extracomment>
+<translation>Berechnungen mit ihrem Rechenweg</translation>
+</message>
+<message>
+<source>Not worked</source>
+<extracomment>report/document</extracomment>
+<translation>Nicht berechnet</translation>
+</message>
+<message>
+<source>Formula</source>
+<extracomment>report/document</extracomment>
+<translation>Formel</translation>
+</message>
+<message>
+<source>Symbol</source>
+<extracomment>report/document</extracomment>
+<translation>Zeichen</translation>
+</message>
+<message>
+<source>Rests on</source>
+<extracomment>report/document</extracomment>
+<translation>Beruht auf</translation>
+</message>
+<message>
+<source>Holds: {limits}</source>
+<extracomment>report/document</extracomment>
+<translation>Gilt: {limits}</translation>
+</message>
+<message>
+<source>What broke it</source>
+<extracomment>report/document</extracomment>
+<translation>Was es gebrochen hat</translation>
+</message>
+<message>
+<source>To be filled in by hand where no record is kept in the file:</source>
+<extracomment>report/document</extracomment>
+<translation>Von Hand auszufüllen, wo in der Datei kein Protokoll steht:</translation>
+</message>
+<message>
+<source>Made from the drawing. Local codes, licensed practice and the makers’ instructions come first; a step that they add is added, and one that they forbid is left out. Numbers are what to expect of the plant as drawn: a reading that differs has found a fault of the plant or of the drawing.</source>
+<extracomment>report/document</extracomment>
+<translation>Aus der Zeichnung erstellt. Örtliche Vorschriften, zugelassene Praxis und die Anleitungen der Hersteller gehen vor; ein Schritt, den sie verlangen, kommt hinzu, einer, den sie verbieten, entfällt. Die Zahlen sind das, was von der Anlage wie gezeichnet zu erwarten ist: Eine abweichende Ablesung hat einen Fehler der Anlage oder der Zeichnung gefunden.</translation>
+</message>
+<message>
+<source>no motor valve</source>
+<extracomment>report/document</extracomment>
+<translation>kein Motorventil</translation>
+</message>
+<message>
+<source>Commissioning sheet</source>
+<extracomment>report/document</extracomment>
+<translation>Inbetriebnahmeblatt</translation>
+</message>
+<message>
+<source>Nothing is drawn, so there is nothing to commission.</source>
+<extracomment>report/document</extracomment>
+<translation>Nichts ist gezeichnet, also ist nichts in Betrieb zu nehmen.</translation>
+</message>
+<message>
+<source>Not known from the drawing: settle these first</source>
+<extracomment>report/document</extracomment>
+<translation>Aus der Zeichnung nicht bekannt: zuerst klären</translation>
+</message>
+<message>
+<source>Signed</source>
+<extracomment>report/document</extracomment>
+<translation>Unterschrieben</translation>
+</message>
+<message>
+<source>Sources</source>
+<extracomment>report/document</extracomment>
+<translation>Quellen</translation>
+</message>
+<message>
+<source>Do</source>
+<extracomment>report/document</extracomment>
+<translation>Zu tun</translation>
+</message>
+<message>
+<source>Expect</source>
+<extracomment>report/document</extracomment>
+<translation>Zu erwarten</translation>
+</message>
+<message>
+<source>None can be told: no heat source drives heating water in this drawing, or its ways are too many.</source>
+<extracomment>report/document</extracomment>
+<translation>Keiner lässt sich nennen: In dieser Zeichnung treibt kein Wärmeerzeuger Heizwasser um, oder es sind zu viele Wege.</translation>
+</message>
+<message>
+<source>Bring each about by its controls, wait until it is steady, and feel or measure the pipes. Thermostatic heads stand open. Flows are in litres a minute.</source>
+<extracomment>report/document</extracomment>
+<translation>Jeden über seine Regelung herbeiführen, warten, bis er sich eingestellt hat, und die Rohre befühlen oder messen. Thermostatköpfe stehen offen. Volumenströme sind in Litern je Minute.</translation>
+</message>
+<message>
+<source>Shut</source>
+<extracomment>report/document</extracomment>
+<translation>Zu</translation>
+</message>
+<message>
+<source>Runs</source>
+<extracomment>report/document</extracomment>
+<translation>Läuft</translation>
+</message>
+<message>
+<source>nothing</source>
+<extracomment>report/document</extracomment>
+<translation>nichts</translation>
+</message>
+<message>
+<source>Gets warm</source>
+<extracomment>report/document</extracomment>
+<translation>Wird warm</translation>
+</message>
+<message>
+<source>Stays as it was</source>
+<extracomment>report/document</extracomment>
+<translation>Bleibt, wie es war</translation>
+</message>
+<message>
+<source>Gauge</source>
+<extracomment>report/document</extracomment>
+<translation>Manometer</translation>
+</message>
+<message>
+<source>Installed by</source>
+<extracomment>report/document</extracomment>
+<translation>Eingebaut von</translation>
+</message>
+<message>
+<source>Commissioned by</source>
+<extracomment>report/document</extracomment>
+<translation>In Betrieb genommen von</translation>
+</message>
+<message>
+<source>Checked by</source>
+<extracomment>report/document</extracomment>
+<translation>Geprüft von</translation>
+</message>
+<message>
+<source>User</source>
+<extracomment>report/document</extracomment>
+<translation>Betreiber</translation>
+</message>
+<message>
+<source>Registration</source>
+<extracomment>report/document</extracomment>
+<translation>Zulassung</translation>
+</message>
+<message>
+<source>Date</source>
+<extracomment>report/document</extracomment>
+<translation>Datum</translation>
+</message>
+<message>
+<source>Signature</source>
+<extracomment>report/document</extracomment>
+<translation>Unterschrift</translation>
+</message>
+<message>
+<source>no gauge is drawn</source>
+<extracomment>report/document</extracomment>
+<translation>kein Manometer gezeichnet</translation>
+</message>
+<message>
+<source>not told: see the figure for pressures</source>
+<extracomment>report/document</extracomment>
+<translation>nicht bekannt: siehe die Berechnung der Drücke</translation>
+</message>
+<message>
+<source>{situation}: {stands}</source>
+<extracomment>report/document</extracomment>
+<translation>{situation}: {stands}</translation>
+</message>
+<message>
+<source>Meant to: {parts}</source>
+<extracomment>report/document</extracomment>
+<translation>Soll: {parts}</translation>
+</message>
+<message>
+<source>Not told</source>
+<extracomment>report/document</extracomment>
+<translation>Nicht bekannt</translation>
+</message>
+<message>
+<source>Nothing: no water is driven</source>
+<extracomment>report/document</extracomment>
+<translation>Nichts: Es wird kein Wasser umgetrieben</translation>
+</message>
+<message>
+<source>{these} and {count} more</source>
+<extracomment>report/document</extracomment>
+<translation>{these} und {count} weitere</translation>
+</message>
+<message>
+<source>Only what is left in it: {parts}</source>
+<extracomment>report/document</extracomment>
+<translation>Nur, was noch darin ist: {parts}</translation>
+</message>
+<message>
+<source>Flows are not told, since numbers are missing: {named}.</source>
+<extracomment>report/document</extracomment>
+<translation>Volumenströme sind nicht bekannt, weil Angaben fehlen: {named}.</translation>
+</message>
+<message>
+<source>{value} {when}</source>
+<extracomment>report/document</extracomment>
+<translation>{value} {when}</translation>
+</message>
+<message>
+<source>{gauge}: {readings}</source>
+<extracomment>report/document</extracomment>
+<translation>{gauge}: {readings}</translation>
+</message>
+<message>
+<source>{situation}: where water moves, in litres a minute</source>
+<extracomment>report/document</extracomment>
+<translation>{situation}: wo Wasser fließt, in Litern je Minute</translation>
+</message>
+<message>
+<source>BS 7593:2019</source>
+<extracomment>report/document</extracomment>
+<translation>BS 7593:2019</translation>
+</message>
+<message>
+<source>taught in trade textbooks: the charge is measured with no water pressure on the vessel</source>
+<extracomment>report/document</extracomment>
+<translation>in Fachbüchern gelehrt: Der Vordruck wird ohne Wasserdruck auf dem Gefäß gemessen</translation>
+</message>
+<message>
+<source>Water Supply (Water Fittings) Regulations 1999, schedule 2, paragraph 24, with guidance G24.2</source>
+<extracomment>report/document</extracomment>
+<translation>Water Supply (Water Fittings) Regulations 1999, Schedule 2, Absatz 24, mit Richtlinie G24.2</translation>
+</message>
+<message>
+<source>Inhibitor put in, label left at the plant</source>
+<extracomment>report/document</extracomment>
+<translation>Korrosionsschutz zugegeben, Schild an der Anlage angebracht</translation>
+</message>
+<message>
+<source>Circuit cleaned and flushed, water run off to a foul drain</source>
+<extracomment>report/document</extracomment>
+<translation>Kreis gereinigt und gespült, Wasser ins Schmutzwasser abgelassen</translation>
+</message>
+<message>
+<source>runs clear</source>
+<extracomment>report/document</extracomment>
+<translation>läuft klar</translation>
+</message>
+<message>
+<source>{part}: gas charge, measured with the water side empty</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Vordruck, bei leerer Wasserseite gemessen</translation>
+</message>
+<message>
+<source>{first}; {second}: the sources disagree</source>
+<extracomment>report/document</extracomment>
+<translation>{first}; {second}: Die Quellen sind uneins</translation>
+</message>
+<message>
+<source>Pressure test of the heating pipework, cold and full of water, before it is hidden</source>
+<extracomment>report/document</extracomment>
+<translation>Druckprobe der Heizungsrohre, kalt und voll Wasser, bevor sie verdeckt werden</translation>
+</message>
+<message>
+<source>{pressure}, no loss after 30 minutes to settle</source>
+<extracomment>report/document</extracomment>
+<translation>{pressure}, kein Verlust nach 30 Minuten Beruhigung</translation>
+</message>
+<message>
+<source>By the other source {pressure}</source>
+<extracomment>report/document</extracomment>
+<translation>Nach der anderen Quelle {pressure}</translation>
+</message>
+<message>
+<source>Shut or left off: {parts}</source>
+<extracomment>report/document</extracomment>
+<translation>Abgesperrt oder weggelassen: {parts}</translation>
+</message>
+<message>
+<source>Heating circuit filled, cold fill pressure at the vessel</source>
+<extracomment>report/document</extracomment>
+<translation>Heizkreis gefüllt, Fülldruck kalt am Ausdehnungsgefäß</translation>
+</message>
+<message>
+<source>EN 12828, Annex D (from memory), with the figure for the vessel in this document</source>
+<extracomment>report/document</extracomment>
+<translation>EN 12828, Anhang D (aus dem Gedächtnis), mit der Berechnung des Gefäßes in diesem Dokument</translation>
+</message>
+<message>
+<source>{gauge}: reading cold and at rest</source>
+<extracomment>report/document</extracomment>
+<translation>{gauge}: Anzeige kalt und in Ruhe</translation>
+</message>
+<message>
+<source>hydrostatics, worked in this document</source>
+<extracomment>report/document</extracomment>
+<translation>Hydrostatik, in diesem Dokument berechnet</translation>
+</message>
+<message>
+<source>{part}: float valve set, water level above the datum</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Schwimmerventil eingestellt, Wasserspiegel über der Bezugshöhe</translation>
+</message>
+<message>
+<source>Air let out at every emitter, vent and high point, pressure made up</source>
+<extracomment>report/document</extracomment>
+<translation>An jeder Heizfläche, jedem Entlüfter und Hochpunkt entlüftet, Druck nachgefüllt</translation>
+</message>
+<message>
+<source>no air</source>
+<extracomment>report/document</extracomment>
+<translation>keine Luft</translation>
+</message>
+<message>
+<source>{part}: taken off after filling, both ends closed</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: nach dem Füllen abgenommen, beide Enden verschlossen</translation>
+</message>
+<message>
+<source>taken off</source>
+<extracomment>report/document</extracomment>
+<translation>abgenommen</translation>
+</message>
+<message>
+<source>Store filled with a hot tap open, then each tap run until clear</source>
+<extracomment>report/document</extracomment>
+<translation>Speicher bei offenem Warmwasserhahn gefüllt, dann jeden Hahn laufen lassen, bis es klar ist</translation>
+</message>
+<message>
+<source>no air, no dirt</source>
+<extracomment>report/document</extracomment>
+<translation>keine Luft, kein Schmutz</translation>
+</message>
+<message>
+<source>{vessel} may be filled from {least} to {most}</source>
+<extracomment>report/document</extracomment>
+<translation>{vessel} darf von {least} bis {most} gefüllt werden</translation>
+</message>
+<message>
+<source>about {dose} for {content} of water; the supplier’s dose comes first</source>
+<extracomment>report/document</extracomment>
+<translation>etwa {dose} auf {content} Wasser; die Dosis des Lieferanten geht vor</translation>
+</message>
+<message>
+<source>{part}: standing pressure</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Ruhedruck</translation>
+</message>
+<message>
+<source>{part}: running pressure</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Fließdruck</translation>
+</message>
+<message>
+<source>{part}: flow, running</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Volumenstrom beim Zapfen</translation>
+</message>
+<message>
+<source>{part}: pressure behind it, no tap open</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Druck dahinter, kein Hahn offen</translation>
+</message>
+<message>
+<source>taught in trade textbooks; for how long: common practice, no source</source>
+<extracomment>report/document</extracomment>
+<translation>in Fachbüchern gelehrt; wie lange: übliche Praxis, ohne Quelle</translation>
+</message>
+<message>
+<source>Approved Document G (England) 3.54 to 3.63; WFR guidance G19.3</source>
+<extracomment>report/document</extracomment>
+<translation>Approved Document G (England) 3.54 bis 3.63; WFR-Richtlinie G19.3</translation>
+</message>
+<message>
+<source>Approved Document G, guidance to G3 (paragraph from memory): the cut-out shuts off the heat to the store</source>
+<extracomment>report/document</extracomment>
+<translation>Approved Document G, Richtlinie zu G3 (Absatz aus dem Gedächtnis): Der Begrenzer sperrt die Wärme zum Speicher ab</translation>
+</message>
+<message>
+<source>Approved Document L: with no call the appliance and the pump are off; City &amp; Guilds Textbook: Plumbing, Book 1 (2019), interlock</source>
+<extracomment>report/document</extracomment>
+<translation>Approved Document L: Ohne Anforderung sind Gerät und Pumpe aus; City &amp; Guilds Textbook: Plumbing, Buch 1 (2019), Verriegelung</translation>
+</message>
+<message>
+<source>shuts</source>
+<extracomment>report/document</extracomment>
+<translation>schließt</translation>
+</message>
+<message>
+<source>opens</source>
+<extracomment>report/document</extracomment>
+<translation>öffnet</translation>
+</message>
+<message>
+<source>stays as it stands</source>
+<extracomment>report/document</extracomment>
+<translation>bleibt stehen, wie es steht</translation>
+</message>
+<message>
+<source>{part}: lifted by hand, closes again</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: von Hand gelüftet, schließt wieder</translation>
+</message>
+<message>
+<source>{part}: lifted by hand for 20 to 30 seconds, closes again</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: 20 bis 30 Sekunden von Hand gelüftet, schließt wieder</translation>
+</message>
+<message>
+<source>{part}: takes the whole discharge, nothing splashes over, in sight</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: nimmt alles Abgeblasene auf, nichts spritzt über, ist in Sicht</translation>
+</message>
+<message>
+<source>runs away freely to the end</source>
+<extracomment>report/document</extracomment>
+<translation>läuft frei bis zum Ende ab</translation>
+</message>
+<message>
+<source>{part}: end seen, no one can be scalded there</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Ende angesehen, niemand kann dort verbrüht werden</translation>
+</message>
+<message>
+<source>clear of people</source>
+<extracomment>report/document</extracomment>
+<translation>fern von Personen</translation>
+</message>
+<message>
+<source>set as the store’s maker states</source>
+<extracomment>report/document</extracomment>
+<translation>eingestellt, wie der Hersteller des Speichers angibt</translation>
+</message>
+<message>
+<source>set at {value}</source>
+<extracomment>report/document</extracomment>
+<translation>eingestellt auf {value}</translation>
+</message>
+<message>
+<source>its discharge reaches no end in this drawing</source>
+<extracomment>report/document</extracomment>
+<translation>seine Abblaseleitung erreicht in dieser Zeichnung kein Ende</translation>
+</message>
+<message>
+<source>water seen at {end}</source>
+<extracomment>report/document</extracomment>
+<translation>Wasser zu sehen an: {end}</translation>
+</message>
+<message>
+<source>water seen at {tundish} and at {end}</source>
+<extracomment>report/document</extracomment>
+<translation>Wasser zu sehen an: {tundish} und {end}</translation>
+</message>
+<message>
+<source>{valve} shuts and stays shut until the cut-out is reset by hand</source>
+<extracomment>report/document</extracomment>
+<translation>{valve} schließt und bleibt zu, bis der Begrenzer von Hand entriegelt wird</translation>
+</message>
+<message>
+<source>the drawing names no valve that it shuts</source>
+<extracomment>report/document</extracomment>
+<translation>die Zeichnung nennt kein Ventil, das er schließt</translation>
+</message>
+<message>
+<source>{part}: energy cut-out operated while the coil is called</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Sicherheitstemperaturbegrenzer ausgelöst, während die Heizschlange Wärme anfordert</translation>
+</message>
+<message>
+<source>{part}: immersion heater’s own cut-out operated</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Begrenzer des Elektro-Heizstabs ausgelöst</translation>
+</message>
+<message>
+<source>no current until it is reset by hand; by a qualified electrician</source>
+<extracomment>report/document</extracomment>
+<translation>kein Strom, bis er von Hand entriegelt wird; durch eine Elektrofachkraft</translation>
+</message>
+<message>
+<source>{control}: calls, then is satisfied</source>
+<extracomment>report/document</extracomment>
+<translation>{control}: fordert an und ist dann zufrieden</translation>
+</message>
+<message>
+<source>{control}: calls, then is satisfied at {value}</source>
+<extracomment>report/document</extracomment>
+<translation>{control}: fordert an und ist dann bei {value} zufrieden</translation>
+</message>
+<message>
+<source>{parts} open and close with it</source>
+<extracomment>report/document</extracomment>
+<translation>{parts}: öffnet und schließt damit</translation>
+</message>
+<message>
+<source>after at most {minutes} minutes the pump stops as well</source>
+<extracomment>report/document</extracomment>
+<translation>nach höchstens {minutes} Minuten bleibt auch die Pumpe stehen</translation>
+</message>
+<message>
+<source>{part}: every thermostat satisfied, heads on radiators left open</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: alle Thermostate zufrieden, Köpfe an den Heizkörpern offen gelassen</translation>
+</message>
+<message>
+<source>the heat source goes off</source>
+<extracomment>report/document</extracomment>
+<translation>der Wärmeerzeuger geht aus</translation>
+</message>
+<message>
+<source>stands open to {leg}</source>
+<extracomment>report/document</extracomment>
+<translation>steht offen nach {leg}</translation>
+</message>
+<message>
+<source>{valve}: supply taken away</source>
+<extracomment>report/document</extracomment>
+<translation>{valve}: Strom weggenommen</translation>
+</message>
+<message>
+<source>as drawn; the maker’s data come first</source>
+<extracomment>report/document</extracomment>
+<translation>wie gezeichnet; die Angaben des Herstellers gehen vor</translation>
+</message>
+<message>
+<source>WFR guidance G18.4: 50 °C within 30 seconds; HSG274 part 2 and BS 8558 allow a minute: sources disagree</source>
+<extracomment>report/document</extracomment>
+<translation>WFR-Richtlinie G18.4: 50 °C binnen 30 Sekunden; HSG274 Teil 2 und BS 8558 erlauben eine Minute: Die Quellen sind uneins</translation>
+</message>
+<message>
+<source>BS 7593:2019: the water tested every year; safety and relief valves lifted yearly: common practice, no source</source>
+<extracomment>report/document</extracomment>
+<translation>BS 7593:2019: jedes Jahr eine Wasserprobe; Sicherheitsventile jährlich gelüftet: übliche Praxis, ohne Quelle</translation>
+</message>
+<message>
+<source>kv of its balancing valve about {value}</source>
+<extracomment>report/document</extracomment>
+<translation>kv des Abgleichventils etwa {value}</translation>
+</message>
+<message>
+<source>{part}: flow set</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Volumenstrom eingestellt</translation>
+</message>
+<message>
+<source>{part}: flow set, return not warmer than designed</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Volumenstrom eingestellt, Rücklauf nicht wärmer als ausgelegt</translation>
+</message>
+<message>
+<source>not told: numbers are missing, see the figure for balancing</source>
+<extracomment>report/document</extracomment>
+<translation>nicht bekannt: Angaben fehlen, siehe die Berechnung zum Abgleich</translation>
+</message>
+<message>
+<source>{part}: set; stays cool while a zone is open, opens when all are shut</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: eingestellt; bleibt kühl, solange ein Heizkreis offen ist, öffnet, wenn alle zu sind</translation>
+</message>
+<message>
+<source>{range} serves both</source>
+<extracomment>report/document</extracomment>
+<translation>{range} passt für beides</translation>
+</message>
+<message>
+<source>worked in this document</source>
+<extracomment>report/document</extracomment>
+<translation>in diesem Dokument berechnet</translation>
+</message>
+<message>
+<source>Flow temperature, all heating called, settled</source>
+<extracomment>report/document</extracomment>
+<translation>Vorlauftemperatur, alle Heizung angefordert, eingeschwungen</translation>
+</message>
+<message>
+<source>Return temperature, all heating called, settled</source>
+<extracomment>report/document</extracomment>
+<translation>Rücklauftemperatur, alle Heizung angefordert, eingeschwungen</translation>
+</message>
+<message>
+<source>as designed</source>
+<extracomment>report/document</extracomment>
+<translation>wie ausgelegt</translation>
+</message>
+<message>
+<source>at least {value}</source>
+<extracomment>report/document</extracomment>
+<translation>mindestens {value}</translation>
+</message>
+<message>
+<source>{part}: temperature of the store</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Temperatur des Speichers</translation>
+</message>
+<message>
+<source>{part}: temperature of the mixed water</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Temperatur des Mischwassers</translation>
+</message>
+<message>
+<source>{part}: hottest water at the bath</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: heißestes Wasser an der Badewanne</translation>
+</message>
+<message>
+<source>at most {value}</source>
+<extracomment>report/document</extracomment>
+<translation>höchstens {value}</translation>
+</message>
+<message>
+<source>{value} within 30 seconds; less where it is blended on purpose</source>
+<extracomment>report/document</extracomment>
+<translation>{value} binnen 30 Sekunden; weniger, wo absichtlich gemischt wird</translation>
+</message>
+<message>
+<source>{part}: hot water after 30 seconds</source>
+<extracomment>report/document</extracomment>
+<translation>{part}: Warmwasser nach 30 Sekunden</translation>
+</message>
+<message>
+<source>User shown the controls, the gauge, filling, and how to shut off water, gas and electricity</source>
+<extracomment>report/document</extracomment>
+<translation>Dem Betreiber Regelung, Manometer, Füllen und das Absperren von Wasser, Gas und Strom gezeigt</translation>
+</message>
+<message>
+<source>User told that relief pipes may run at any time, near boiling, and whom to call then</source>
+<extracomment>report/document</extracomment>
+<translation>Dem Betreiber gesagt, dass Abblaseleitungen jederzeit laufen können, fast siedend, und wen er dann ruft</translation>
+</message>
+<message>
+<source>Makers’ instructions, this document and notices to the authority left with the user</source>
+<extracomment>report/document</extracomment>
+<translation>Anleitungen der Hersteller, dieses Dokument und Meldungen an die Behörde beim Betreiber gelassen</translation>
+</message>
+<message>
+<source>Next service agreed</source>
+<extracomment>report/document</extracomment>
+<translation>Nächste Wartung vereinbart</translation>
+</message>
+<message>
+<source>within a year</source>
+<extracomment>report/document</extracomment>
+<translation>binnen eines Jahres</translation>
+</message>
+<message>
+<source>date</source>
+<extracomment>report/document</extracomment>
+<translation>Datum</translation>
+</message>
+<message>
+<source>en-GB</source>
+<extracomment>report/document</extracomment>
+<translation>de</translation>
 </message>
 <message>
 <source>A drawing is not a certificate.</source>
@@ -7192,16 +8567,6 @@
 <translation>Von {count} Prüfungen nichts gefunden</translation>
 </message>
 <message>
-<source>1 check found nothing</source>
-<extracomment>report</extracomment>
-<translation>1 Prüfung hat nichts gefunden</translation>
-</message>
-<message>
-<source>{count} checks found nothing</source>
-<extracomment>report</extracomment>
-<translation>{count} Prüfungen haben nichts gefunden</translation>
-</message>
-<message>
 <source>{check}: {why}</source>
 <extracomment>report</extracomment>
 <translation>{check}: {why}</translation>
@@ -7217,14 +8582,14 @@
 <translation>es ist nicht genug bekannt</translation>
 </message>
 <message>
-<source>{value} {unit}</source>
-<extracomment>report</extracomment>
-<translation>{value} {unit}</translation>
-</message>
-<message>
 <source>{field} {value}</source>
 <extracomment>report</extracomment>
 <translation>{field} {value}</translation>
+</message>
+<message>
+<source>{leg} shut</source>
+<extracomment>report</extracomment>
+<translation>{leg} zu</translation>
 </message>
 <message>
 <source>No pump drives heating water in this drawing.</source>
@@ -7245,11 +8610,6 @@
 <source>Not solved{at}: {why}.</source>
 <extracomment>report</extracomment>
 <translation>Nicht gelöst{at}: {why}.</translation>
-</message>
-<message>
-<source>{situation}: {stands}</source>
-<extracomment>report</extracomment>
-<translation>{situation}: {stands}</translation>
 </message>
 <message>
 <source>{valve} {state}</source>
@@ -7427,14 +8787,19 @@
 <translation>ohne {thing}</translation>
 </message>
 <message>
-<source>not known: {lacking}</source>
+<source>{named} and {ids} more</source>
 <extracomment>report</extracomment>
-<translation>nicht bekannt: {lacking}</translation>
+<translation>{named} und {ids} weitere</translation>
 </message>
 <message>
-<source>and {ids} more</source>
+<source>{fields}: {by} {moved}</source>
 <extracomment>report</extracomment>
-<translation>und {ids} weitere</translation>
+<translation>{fields}: {by} {moved}</translation>
+</message>
+<message>
+<source>{fields}: {by} {moved} each</source>
+<extracomment>report</extracomment>
+<translation>{fields}: {by} je {moved}</translation>
 </message>
 <message>
 <source>would leave no figure: what it is worked by does not hold then</source>
@@ -7465,11 +8830,6 @@
 <source>Set {field} of {count}</source>
 <extracomment>report</extracomment>
 <translation>{field} von {count} setzen</translation>
-</message>
-<message>
-<source>none</source>
-<extracomment>report</extracomment>
-<translation>keine</translation>
 </message>
 <message>
 <source>The drawing’s {field}</source>
@@ -7550,6 +8910,11 @@
 <source>A review record says what was decided.</source>
 <extracomment>review</extracomment>
 <translation>Ein Prüfprotokoll nennt, was entschieden wurde.</translation>
+</message>
+<message>
+<source>not given</source>
+<extracomment>review</extracomment>
+<translation>nicht angegeben</translation>
 </message>
 <message>
 <source>name</source>
@@ -7687,16 +9052,6 @@
 <translation>{who}, {date}: {decision}</translation>
 </message>
 <message>
-<source>no date</source>
-<extracomment>review</extracomment>
-<translation>ohne Datum</translation>
-</message>
-<message>
-<source>no decision</source>
-<extracomment>review</extracomment>
-<translation>ohne Entscheidung</translation>
-</message>
-<message>
 <source>the circuit or its data have changed</source>
 <extracomment>review</extracomment>
 <translation>der Kreis oder seine Angaben haben sich geändert</translation>
@@ -7732,14 +9087,14 @@
 <translation>{verb}: {what}: {name}.</translation>
 </message>
 <message>
-<source>nothing</source>
-<extracomment>review</extracomment>
-<translation>nichts</translation>
-</message>
-<message>
 <source>{part} at {port}</source>
 <extracomment>review</extracomment>
 <translation>{part} am Anschluss {port}</translation>
+</message>
+<message>
+<source>“{text}”</source>
+<extracomment>review</extracomment>
+<translation>„{text}“</translation>
 </message>
 <message>
 <source>low level</source>
@@ -7755,11 +9110,6 @@
 <source>left connected</source>
 <extracomment>sheet</extracomment>
 <translation>bleibt verbunden</translation>
-</message>
-<message>
-<source>taken off</source>
-<extracomment>sheet</extracomment>
-<translation>abgenommen</translation>
 </message>
 <message>
 <source>open-vented heating</source>
@@ -7785,6 +9135,31 @@
 <source>cut off from the</source>
 <extracomment>sheet</extracomment>
 <translation>abgesperrt:</translation>
+</message>
+<message>
+<source>The drawing: {title}, 1 part</source>
+<extracomment>sheet</extracomment>
+<translation>Die Zeichnung: {title}, 1 Bauteil</translation>
+</message>
+<message>
+<source>The drawing: {title}, {count} parts</source>
+<extracomment>sheet</extracomment>
+<translation>Die Zeichnung: {title}, {count} Bauteile</translation>
+</message>
+<message>
+<source>BS 5449 as taught in trade textbooks: 1.5 times the normal working pressure, after 30 minutes to settle</source>
+<extracomment>sizing</extracomment>
+<translation>BS 5449 wie in Fachbüchern gelehrt: das 1,5-Fache des üblichen Betriebsdrucks, nach 30 Minuten Beruhigung</translation>
+</message>
+<message>
+<source>BS EN 14336 (from memory): at least 1.3 times</source>
+<extracomment>sizing</extracomment>
+<translation>BS EN 14336 (aus dem Gedächtnis): mindestens das 1,3-Fache</translation>
+</message>
+<message>
+<source>common practice, no source: a litre for each 100 litres; the supplier's dose comes first</source>
+<extracomment>sizing</extracomment>
+<translation>übliche Praxis, ohne Quelle: ein Liter je 100 Liter; die Dosis des Lieferanten geht vor</translation>
 </message>
 <message>
 <source>given to {where}</source>
@@ -8087,14 +9462,124 @@
 <translation>höchstens {most_depth} tief verschachtelt</translation>
 </message>
 <message>
+<source>Expecting value</source>
+<extracomment>storage</extracomment>
+<translation>Erwartet ist ein Wert</translation>
+</message>
+<message>
+<source>Expecting ',' delimiter</source>
+<extracomment>storage</extracomment>
+<translation>Erwartet ist ein „,“</translation>
+</message>
+<message>
+<source>Expecting ':' delimiter</source>
+<extracomment>storage</extracomment>
+<translation>Erwartet ist ein „:“</translation>
+</message>
+<message>
+<source>Expecting property name enclosed in double quotes</source>
+<extracomment>storage</extracomment>
+<translation>Erwartet ist ein Name in doppelten Anführungszeichen</translation>
+</message>
+<message>
+<source>Unterminated string starting at</source>
+<extracomment>storage</extracomment>
+<translation>Hier beginnt ein Text, der kein Ende hat</translation>
+</message>
+<message>
+<source>Invalid \escape</source>
+<extracomment>storage</extracomment>
+<translation>Nach einem \ steht Ungültiges</translation>
+</message>
+<message>
+<source>Invalid \uXXXX escape</source>
+<extracomment>storage</extracomment>
+<translation>Nach \u stehen keine vier Ziffern</translation>
+</message>
+<message>
+<source>Invalid control character at</source>
+<extracomment>storage</extracomment>
+<translation>Ein Steuerzeichen steht, wo keines stehen darf</translation>
+</message>
+<message>
+<source>Illegal trailing comma before end of object</source>
+<extracomment>storage</extracomment>
+<translation>Vor der schließenden Klammer steht ein Komma zu viel</translation>
+</message>
+<message>
+<source>Illegal trailing comma before end of array</source>
+<extracomment>storage</extracomment>
+<translation>Vor der schließenden eckigen Klammer steht ein Komma zu viel</translation>
+</message>
+<message>
+<source>Extra data</source>
+<extracomment>storage</extracomment>
+<translation>Nach dem Ende steht noch etwas</translation>
+</message>
+<message>
 <source>line {lineno}, column {colno}</source>
 <extracomment>storage</extracomment>
 <translation>Zeile {lineno}, Spalte {colno}</translation>
 </message>
 <message>
+<source>The file is not JSON: {where}: {why}.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei ist kein JSON: {where}: {why}.</translation>
+</message>
+<message>
+<source>The file must be {nested}.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei muss {nested} sein.</translation>
+</message>
+<message>
 <source>a finite number of at most {most_digits:,} digits</source>
 <extracomment>storage</extracomment>
 <translation>eine endliche Zahl mit höchstens {most_digits:,} Stellen</translation>
+</message>
+<message>
+<source>The file is larger than {size} MiB.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei ist größer als {size} MiB.</translation>
+</message>
+<message>
+<source>The file is coded as UTF-16 or UTF-32; a drawing is coded as UTF-8.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei ist als UTF-16 oder UTF-32 kodiert; eine Zeichnung ist als UTF-8 kodiert.</translation>
+</message>
+<message>
+<source>The file is empty.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei ist leer.</translation>
+</message>
+<message>
+<source>The file is not coded as UTF-8: line {line} holds other bytes.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei ist nicht als UTF-8 kodiert: Zeile {line} enthält andere Bytes.</translation>
+</message>
+<message>
+<source>The file is of format version {version}, written by a later version of this program; this one reads versions up to {newest}.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei hat die Formatversion {version} und stammt von einer späteren Version dieses Programms; diese liest Versionen bis {newest}.</translation>
+</message>
+<message>
+<source>The file is of format version {version}, which this program does not know.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei hat die Formatversion {version}, die dieses Programm nicht kennt.</translation>
+</message>
+<message>
+<source>The file is no drawing: it has no "wetcircuit", the version of its format.</source>
+<extracomment>storage</extracomment>
+<translation>Die Datei ist keine Zeichnung: Ihr fehlt "wetcircuit", die Version ihres Formats.</translation>
+</message>
+<message>
+<source>"wetcircuit", the version of the file's format, must be a whole number.</source>
+<extracomment>storage</extracomment>
+<translation>"wetcircuit", die Version des Dateiformats, muss eine ganze Zahl sein.</translation>
+</message>
+<message>
+<source>{year}-{month}-{day}</source>
+<extracomment>told</extracomment>
+<translation>{day}.{month}.{year}</translation>
 </message>
 <message>
 <source>{these} and {last}</source>
@@ -8255,6 +9740,11 @@
 <source>{thing} stays cold: its water would have to go through {valve} from leg to leg, and a diverting valve opens one leg at a time.</source>
 <extracomment>checks/circulation</extracomment>
 <translation>{thing} bleibt kalt: Sein Wasser müsste durch {valve} von Weg zu Weg, und ein Umschaltventil öffnet immer nur einen Weg.</translation>
+</message>
+<message>
+<source>{thing} gets water only through {bypass}: every loop there is passes it, and it stays shut until other ways are.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>{thing} bekommt nur durch {bypass} Wasser: jeder Umlauf, den es gibt, führt dort hindurch, und es bleibt zu, bis andere Wege zu sind.</translation>
 </message>
 <message>
 <source>{thing}'s water has to go through {valve} from leg to leg. Whether both ever stand open rests on what is not known: {missing}.</source>
@@ -8540,11 +10030,6 @@
 <source>inside the building</source>
 <extracomment>checks/discharge</extracomment>
 <translation>im Gebäude</translation>
-</message>
-<message>
-<source>clear of people</source>
-<extracomment>checks/discharge</extracomment>
-<translation>fern von Personen</translation>
 </message>
 <message>
 <source>as the rules ask of such an end</source>
@@ -9759,7 +11244,7 @@
 <message>
 <source>Fit {vessel} on a tee right at the {port} of {thing}.</source>
 <extracomment>checks</extracomment>
-<translation>{vessel} mit T-Stück unmittelbar am Anschluss {port} von {thing} einbauen.</translation>
+<translation>Unmittelbar am Anschluss {port} von {thing} {vessel} mit T-Stück einbauen.</translation>
 </message>
 <message>
 <source>Fit a safety valve on the flow, right at {thing}, and lead its outlet to a safe place.</source>
@@ -10492,6 +11977,11 @@
 <translation>% seiner Länge</translation>
 </message>
 <message>
+<source>usual {owner}</source>
+<extracomment>figures</extracomment>
+<translation>üblich {owner}</translation>
+</message>
+<message>
 <source>half as much</source>
 <extracomment>figures</extracomment>
 <translation>halb so viel</translation>
@@ -10572,6 +12062,11 @@
 <translation>EN 806-3:2006, Tabelle 2 (Entnahmearmaturendurchflüsse)</translation>
 </message>
 <message>
+<source>{name}, a {fitting}</source>
+<extracomment>figures</extracomment>
+<translation>{name} ({fitting})</translation>
+</message>
+<message>
 <source>Loading units of {name}</source>
 <extracomment>figures</extracomment>
 <translation>Belastungswerte von {name}</translation>
@@ -10585,11 +12080,6 @@
 <source>design flow (</source>
 <extracomment>figures</extracomment>
 <translation>Auslegungsvolumenstrom (</translation>
-</message>
-<message>
-<source>common practice, no source</source>
-<extracomment>figures</extracomment>
-<translation>übliche Praxis, ohne Quelle</translation>
 </message>
 <message>
 <source>pressure across it at its output's flow</source>
@@ -10759,6 +12249,11 @@ Kv = Q [m³/h] / √(Δp [bar])</translation>
 <translation>was die Pumpen übrig lassen, lässt sich für keinen davon angeben</translation>
 </message>
 <message>
+<source>limit</source>
+<extracomment>figures/worked</extracomment>
+<translation>Grenzwert</translation>
+</message>
+<message>
 <source>Quiet across a thermostatic head up to</source>
 <extracomment>figures/worked</extracomment>
 <translation>An einem Thermostatkopf leise bis</translation>
@@ -10824,6 +12319,11 @@ nicht höher als Δp am Ventil beim Nachlauf mit Qmin durch den Wärmeerzeuger, 
 <source>Least flow of {part}</source>
 <extracomment>figures/worked</extracomment>
 <translation>Mindestvolumenstrom von {part}</translation>
+</message>
+<message>
+<source>set {part}</source>
+<extracomment>figures/worked</extracomment>
+<translation>eingestellt {part}</translation>
 </message>
 <message>
 <source>Set difference as drawn</source>
@@ -10997,6 +12497,11 @@ Gefälle = 1 zu 200 der Länge nach dem geraden Fallstück</translation>
 <translation>Austritt des Ventils, nach dem passenden Rohr</translation>
 </message>
 <message>
+<source>material {pipe}</source>
+<extracomment>figures/worked</extracomment>
+<translation>Werkstoff {pipe}</translation>
+</message>
+<message>
 <source>Material after the tundish</source>
 <extracomment>figures/worked</extracomment>
 <translation>Werkstoff nach dem Ablauftrichter</translation>
@@ -11162,9 +12667,19 @@ Gefälle = 1 zu 200 der Länge nach dem geraden Fallstück</translation>
 <translation>Länge vor dem Ablauftrichter, höchstens {most:g} m</translation>
 </message>
 <message>
+<source>fall</source>
+<extracomment>figures/worked</extracomment>
+<translation>Gefälle</translation>
+</message>
+<message>
 <source>Least fall</source>
 <extracomment>figures/worked</extracomment>
 <translation>Mindestgefälle</translation>
+</message>
+<message>
+<source>drop</source>
+<extracomment>figures/worked</extracomment>
+<translation>Fallstück</translation>
 </message>
 <message>
 <source>Straight down below the tundish</source>
@@ -11405,14 +12920,14 @@ pump: Δp = ρ g H0 (1 − (Q/Q0)²)</source>
 <extracomment>figures/worked</extracomment>
 <translation>Σ Q = 0 an jedem Knoten, Σ Δp = 0 in jedem Umlauf
 Rohr: Δp = (f L/d + Σ ζ) ρ v²/2
-f: 64/Re bis 2.000; 1/√f = −2 log10(k/(3,7 d) + 2,51/(Re √f)) ab 4.000; dazwischen eine Gerade
+f: 64/Re bis 2000; 1/√f = −2 log10(k/(3,7 d) + 2,51/(Re √f)) ab 4000; dazwischen eine Gerade
 Ventil: Δp = 1 bar × (Q/Kv)²
 Pumpe: Δp = ρ g H0 (1 − (Q/Q0)²)</translation>
 </message>
 <message>
 <source>Between Re 2,000 and 4,000 no law of friction holds. A pump's curve is taken for the parabola through its shut-off head and its most flow; one that regulates itself runs lower.</source>
 <extracomment>figures/worked</extracomment>
-<translation>Zwischen Re 2.000 und 4.000 gilt kein Reibungsgesetz. Die Pumpenkennlinie wird als Parabel durch Nullförderhöhe und größten Volumenstrom genommen; eine selbst regelnde läuft darunter.</translation>
+<translation>Zwischen Re 2000 und 4000 gilt kein Reibungsgesetz. Die Pumpenkennlinie wird als Parabel durch Nullförderhöhe und größten Volumenstrom genommen; eine selbst regelnde läuft darunter.</translation>
 </message>
 <message>
 <source>in no situation does a pump run</source>
@@ -11549,6 +13064,11 @@ Gegenprobe: 0,0491 × V / (1 − (p0 + 1) / (psv − 0,35 + 1)), × 0,8 unter 88
 <source>Share by which the water swells</source>
 <extracomment>figures/worked</extracomment>
 <translation>Anteil, um den sich das Wasser ausdehnt</translation>
+</message>
+<message>
+<source>margin</source>
+<extracomment>figures/worked</extracomment>
+<translation>Zuschlag</translation>
 </message>
 <message>
 <source>Margin over the static height</source>
@@ -12979,9 +14499,19 @@ Enddruck = Anteil × prv</translation>
 <translation>Überdrücke in bar, Luftdruck 1 bar; 0 bis 110 °C; die Dehnung des Speichers selbst ist weggelassen.</translation>
 </message>
 <message>
+<source>share of prv</source>
+<extracomment>figures/worked</extracomment>
+<translation>Anteil an prv</translation>
+</message>
+<message>
 <source>Of the relief valve's setting</source>
 <extracomment>figures/worked</extracomment>
 <translation>Vom Ansprechdruck des Sicherheitsventils</translation>
+</message>
+<message>
+<source>final</source>
+<extracomment>figures/worked</extracomment>
+<translation>Enddruck</translation>
 </message>
 <message>
 <source>Highest pressure in service</source>
@@ -13037,6 +14567,11 @@ Enddruck = Anteil × prv</translation>
 <source>Next size made</source>
 <extracomment>figures/worked</extracomment>
 <translation>Nächste hergestellte Größe</translation>
+</message>
+<message>
+<source>charge {vessel}</source>
+<extracomment>figures/worked</extracomment>
+<translation>Vordruck {vessel}</translation>
 </message>
 <message>
 <source>volume or charge not known</source>
@@ -13339,6 +14874,11 @@ e = ρ(Füllung) / ρ(t) − 1</translation>
 <source>Flow temperature</source>
 <extracomment>figures/worked</extracomment>
 <translation>Vorlauftemperatur</translation>
+</message>
+<message>
+<source>glycol</source>
+<extracomment>figures/worked</extracomment>
+<translation>Glykol</translation>
 </message>
 <message>
 <source>Glycol by volume</source>
@@ -14677,9 +16217,9 @@ ein Gefäß wie gezeichnet nimmt auf: V × ((Vordruck + 1) / (Fülldruck + 1) �
 <translation>Bauen Sie am Tiefpunkt jedes Stücks, das Ventile absperren können, eine Entleerung ein, und an jeder Fallleitung zu Heizkörpern, die von oben versorgt werden.</translation>
 </message>
 <message>
-<source>An emitter, a store's coil or an exchanger with no loop from a pump through a heat source (or the exchanger that heats its water), through it and back, that passes nothing twice; all valves open. Gravity does for a pump where the heat is uncontrolled, and for a store's coil on open-vented water. A loop from leg to leg of a diverting three-port valve is none: it opens one leg at a time.</source>
+<source>An emitter, a store's coil or an exchanger with no loop from a pump through a heat source (or the exchanger that heats its water), through it and back, that passes nothing twice; all valves open. Gravity does for a pump where the heat is uncontrolled, and for a store's coil on open-vented water. A loop from leg to leg of a diverting three-port valve is none: it opens one leg at a time. Nor is one that passes a bypass valve: it stands shut until other ways are.</source>
 <extracomment>checks/lessons/circulation</extracomment>
-<translation>Eine Heizfläche, die Heizschlange eines Speichers oder ein Wärmeübertrager ohne Umlauf von einer Pumpe durch einen Wärmeerzeuger (oder den Wärmeübertrager, der ihr Wasser erwärmt), hindurch und zurück, der nichts zweimal durchläuft; alle Ventile offen. Statt einer Pumpe genügt die Schwerkraft, wo die Wärme nicht regelbar ist, und für die Heizschlange eines Speichers an offenem Wasser. Ein Umlauf von Weg zu Weg eines umschaltenden Dreiwegeventils ist keiner: Es öffnet immer nur einen Weg.</translation>
+<translation>Eine Heizfläche, die Heizschlange eines Speichers oder ein Wärmeübertrager ohne Umlauf von einer Pumpe durch einen Wärmeerzeuger (oder den Wärmeübertrager, der ihr Wasser erwärmt), hindurch und zurück, der nichts zweimal durchläuft; alle Ventile offen. Statt einer Pumpe genügt die Schwerkraft, wo die Wärme nicht regelbar ist, und für die Heizschlange eines Speichers an offenem Wasser. Ein Umlauf von Weg zu Weg eines umschaltenden Dreiwegeventils ist keiner: Es öffnet immer nur einen Weg. Ebenso wenig einer durch ein Überströmventil: es bleibt zu, bis andere Wege zu sind.</translation>
 </message>
 <message>
 <source>Water goes round or it does not go at all. A radiator that hangs on a branch by both its pipes, or behind a check valve that faces the wrong way, fills with water and stays cold.</source>
@@ -16300,6 +17840,226 @@ ein Gefäß wie gezeichnet nimmt auf: V × ((Vordruck + 1) / (Fülldruck + 1) �
 <source>City &amp; Guilds Textbook: Plumbing, Book 1 (2019), controls for heating: each circuit is controlled by itself.</source>
 <extracomment>checks/sources</extracomment>
 <translation>City &amp; Guilds Textbook: Plumbing, Buch 1 (2019), Heizungsregelung: Jeder Kreis wird für sich geregelt.</translation>
+</message>
+<message>
+<source>England: approved documents, the guidance to the water regulations, British and European standards</source>
+<extracomment>rules</extracomment>
+<translation>England: Approved Documents, Richtlinien zu den Water Regulations, britische und europäische Normen</translation>
+</message>
+<message>
+<source>BS 5449, carried on by BS EN 12828 national annex (bore from memory)</source>
+<extracomment>rules</extracomment>
+<translation>BS 5449, fortgeführt vom nationalen Anhang zu BS EN 12828 (Innendurchmesser aus dem Gedächtnis)</translation>
+</message>
+<message>
+<source>BS 5449 (as taught in trade textbooks)</source>
+<extracomment>rules</extracomment>
+<translation>BS 5449 (wie in Fachbüchern gelehrt)</translation>
+</message>
+<message>
+<source>BS 5449 and WFR guidance to Schedule 2 (as taught in trade textbooks); others take 5 % (from memory): sources disagree</source>
+<extracomment>rules</extracomment>
+<translation>BS 5449 und WFR-Richtlinie zu Schedule 2 (wie in Fachbüchern gelehrt); andere setzen 5 % an (aus dem Gedächtnis): Die Quellen sind uneins</translation>
+</message>
+<message>
+<source>BS 5449 (as taught in the trade)</source>
+<extracomment>rules</extracomment>
+<translation>BS 5449 (wie im Handwerk gelehrt)</translation>
+</message>
+<message>
+<source>common practice, no source: what a bath takes</source>
+<extracomment>rules</extracomment>
+<translation>übliche Praxis, ohne Quelle: was eine Badewanne braucht</translation>
+</message>
+<message>
+<source>Approved Document G (England) 3.58: each further size of D2 carries a further 9 m</source>
+<extracomment>rules</extracomment>
+<translation>Approved Document G (England) 3.58: Jede weitere Größe von D2 trägt weitere 9 m</translation>
+</message>
+<message>
+<source>Approved Document G (England) 3.54, from the 2010 edition; WFR guidance G19.3a</source>
+<extracomment>rules</extracomment>
+<translation>Approved Document G (England) 3.54, aus der Ausgabe 2010; WFR-Richtlinie G19.3a</translation>
+</message>
+<message>
+<source>Approved Document G (England) 3.56a; WFR guidance G19.3c</source>
+<extracomment>rules</extracomment>
+<translation>Approved Document G (England) 3.56a; WFR-Richtlinie G19.3c</translation>
+</message>
+<message>
+<source>Approved Document G (England) 3.56b: 1 in 200. For the heating's safety valve: common practice, no source</source>
+<extracomment>rules</extracomment>
+<translation>Approved Document G (England) 3.56b: 1 zu 200. Für das Sicherheitsventil der Heizung: übliche Praxis, ohne Quelle</translation>
+</message>
+<message>
+<source>Approved Document G (England), requirement G3(3): stores of 15 litres or less (number of the requirement from memory)</source>
+<extracomment>rules</extracomment>
+<translation>Approved Document G (England), Anforderung G3(3): Speicher bis 15 Liter (Nummer der Anforderung aus dem Gedächtnis)</translation>
+</message>
+<message>
+<source>sizes</source>
+<extracomment>rules</extracomment>
+<translation>Größen</translation>
+</message>
+<message>
+<source>Approved Document G (England) 3.59: one pipe for several stores is at least one size larger than the largest of theirs</source>
+<extracomment>rules</extracomment>
+<translation>Approved Document G (England) 3.59: Eine Leitung für mehrere Speicher ist mindestens eine Größe größer als die größte von ihnen</translation>
+</message>
+<message>
+<source>mm, mm, mm, m, m</source>
+<extracomment>rules</extracomment>
+<translation>mm, mm, mm, m, m</translation>
+</message>
+<message>
+<source>Approved Document G (England), Table 3.1, 2010 edition and the 2015 edition with 2016 amendments; outlets G 1/2, G 3/4 and G 1 by the tube that fits them</source>
+<extracomment>rules</extracomment>
+<translation>Approved Document G (England), Tabelle 3.1, Ausgabe 2010 und Ausgabe 2015 mit Änderungen 2016; Auslässe G 1/2, G 3/4 und G 1 nach dem passenden Rohr</translation>
+</message>
+<message>
+<source>Approved Document G (England) 3.60 to 3.63; WFR guidance G19.3e; NHBC Standards 8.1.9</source>
+<extracomment>rules</extracomment>
+<translation>Approved Document G (England) 3.60 bis 3.63; WFR-Richtlinie G19.3e; NHBC Standards 8.1.9</translation>
+</message>
+<message>
+<source>Approved Document G, guidance to G3: stores of 15 litres or less are outside the rules for unvented stores</source>
+<extracomment>rules</extracomment>
+<translation>Approved Document G, Richtlinie zu G3: Speicher bis 15 Liter fallen nicht unter die Regeln für geschlossene Speicher</translation>
+</message>
+<message>
+<source>BS EN 1490 (from memory): temperature relief valves open from 90 to 95 °C; Approved Document G: stored water never above 100 °C</source>
+<extracomment>rules</extracomment>
+<translation>BS EN 1490 (aus dem Gedächtnis): Temperatur-Sicherheitsventile öffnen bei 90 bis 95 °C; Approved Document G: gespeichertes Wasser nie über 100 °C</translation>
+</message>
+<message>
+<source>BS EN 806-2 (from memory): the pressure before a safety valve stays within 80 % of its setting</source>
+<extracomment>rules</extracomment>
+<translation>BS EN 806-2 (aus dem Gedächtnis): Der Druck vor einem Sicherheitsventil bleibt innerhalb von 80 % seines Ansprechdrucks</translation>
+</message>
+<message>
+<source>BS EN 806-2 (from memory), carried over: the expansion relief valve must not weep</source>
+<extracomment>rules</extracomment>
+<translation>BS EN 806-2 (aus dem Gedächtnis), übertragen: Das Ausdehnungs-Sicherheitsventil darf nicht tropfen</translation>
+</message>
+<message>
+<source>common practice, no source: a secondary circuit of more than 10 litres needs a larger vessel</source>
+<extracomment>rules</extracomment>
+<translation>übliche Praxis, ohne Quelle: Ein Zirkulationskreis von mehr als 10 Litern braucht ein größeres Gefäß</translation>
+</message>
+<message>
+<source>BS 5449: a coil in a sealed circuit is fit for the safety valve's setting plus 0.35 bar</source>
+<extracomment>rules</extracomment>
+<translation>BS 5449: Eine Heizschlange im geschlossenen Kreis hält den Ansprechdruck des Sicherheitsventils und 0,35 bar mehr aus</translation>
+</message>
+<message>
+<source>Approved Document G (England), 2015 edition with 2016 amendments, requirement G3(4) and 3.65</source>
+<extracomment>rules</extracomment>
+<translation>Approved Document G (England), Ausgabe 2015 mit Änderungen 2016, Anforderung G3(4) und 3.65</translation>
+</message>
+<message>
+<source>WFR guidance G18.2; HSG274 part 2; ACOP L8</source>
+<extracomment>rules</extracomment>
+<translation>WFR-Richtlinie G18.2; HSG274 Teil 2; ACOP L8</translation>
+</message>
+<message>
+<source>Approved Document G (England), 3.64 (from memory)</source>
+<extracomment>rules</extracomment>
+<translation>Approved Document G (England), 3.64 (aus dem Gedächtnis)</translation>
+</message>
+<message>
+<source>EN 806-3:2006, simplified method (from memory)</source>
+<extracomment>rules</extracomment>
+<translation>EN 806-3:2006, vereinfachtes Verfahren (aus dem Gedächtnis)</translation>
+</message>
+<message>
+<source>NHBC Standards 8.1.5; common practice for a mains-fed store</source>
+<extracomment>rules</extracomment>
+<translation>NHBC Standards 8.1.5; übliche Praxis bei einem geschlossenen Speicher</translation>
+</message>
+<message>
+<source>common practice for a mains-fed store, no source</source>
+<extracomment>rules</extracomment>
+<translation>übliche Praxis bei einem geschlossenen Speicher, ohne Quelle</translation>
+</message>
+<message>
+<source>s</source>
+<extracomment>rules</extracomment>
+<translation>s</translation>
+</message>
+<message>
+<source>WFR guidance G18.4; HSG274 part 2 and BS 8558 allow a minute: sources disagree</source>
+<extracomment>rules</extracomment>
+<translation>WFR-Richtlinie G18.4; HSG274 Teil 2 und BS 8558 erlauben eine Minute: Die Quellen sind uneins</translation>
+</message>
+<message>
+<source>loading units of 0.1 l/s</source>
+<extracomment>rules</extracomment>
+<translation>Belastungswerte zu 0,1 l/s</translation>
+</message>
+<message>
+<source>EN 806-3:2006, Table 2</source>
+<extracomment>rules</extracomment>
+<translation>EN 806-3:2006, Tabelle 2</translation>
+</message>
+<message>
+<source>WFR guidance, Table 8.1</source>
+<extracomment>rules</extracomment>
+<translation>WFR-Richtlinie, Tabelle 8.1</translation>
+</message>
+<message>
+<source>BS EN 12828, 4.6, and BS 5449: close to the heat source; the metre: common practice, no source</source>
+<extracomment>rules</extracomment>
+<translation>BS EN 12828, 4.6, und BS 5449: nahe am Wärmeerzeuger; der Meter: übliche Praxis, ohne Quelle</translation>
+</message>
+<message>
+<source>BS 5955-8, plastic pipework for hot water and heating (from memory)</source>
+<extracomment>rules</extracomment>
+<translation>BS 5955-8, Kunststoffrohr für Warmwasser und Heizung (aus dem Gedächtnis)</translation>
+</message>
+<message>
+<source>Copper Development Association publication 150: noise above 1.5 m/s (1.0 m/s up to 50 mm: CIBSE Guide B, 1986)</source>
+<extracomment>rules</extracomment>
+<translation>Copper Development Association, Veröffentlichung 150: Geräusche über 1,5 m/s (1,0 m/s bis 50 mm: CIBSE Guide B, 1986)</translation>
+</message>
+<message>
+<source>European standards only</source>
+<extracomment>rules</extracomment>
+<translation>Nur europäische Normen</translation>
+</message>
+<message>
+<source>EN 12897 and EN 806-2 (from memory): no store is left out for its size</source>
+<extracomment>rules</extracomment>
+<translation>EN 12897 und EN 806-2 (aus dem Gedächtnis): Kein Speicher ist seiner Größe wegen ausgenommen</translation>
+</message>
+<message>
+<source>EN 1490 (from memory): temperature relief valves open from 90 to 95 °C</source>
+<extracomment>rules</extracomment>
+<translation>EN 1490 (aus dem Gedächtnis): Temperatur-Sicherheitsventile öffnen bei 90 bis 95 °C</translation>
+</message>
+<message>
+<source>EN 806-2 (from memory): the pressure before a safety valve stays within 80 % of its setting</source>
+<extracomment>rules</extracomment>
+<translation>EN 806-2 (aus dem Gedächtnis): Der Druck vor einem Sicherheitsventil bleibt innerhalb von 80 % seines Ansprechdrucks</translation>
+</message>
+<message>
+<source>EN 806-2 (from memory), carried over: the expansion relief valve must not weep</source>
+<extracomment>rules</extracomment>
+<translation>EN 806-2 (aus dem Gedächtnis), übertragen: Das Ausdehnungs-Sicherheitsventil darf nicht tropfen</translation>
+</message>
+<message>
+<source>EN 806-2:2005, hot water temperatures (from memory)</source>
+<extracomment>rules</extracomment>
+<translation>EN 806-2:2005, Warmwassertemperaturen (aus dem Gedächtnis)</translation>
+</message>
+<message>
+<source>EN 806-2 (from memory)</source>
+<extracomment>rules</extracomment>
+<translation>EN 806-2 (aus dem Gedächtnis)</translation>
+</message>
+<message>
+<source>EN 12828, 4.6: close to the heat source; the metre: common practice, no source</source>
+<extracomment>rules</extracomment>
+<translation>EN 12828, 4.6: nahe am Wärmeerzeuger; der Meter: übliche Praxis, ohne Quelle</translation>
 </message>
 <message>
 <source>The kitchen mixer gets its cold straight from the main, for drinking, and its hot from the store.</source>

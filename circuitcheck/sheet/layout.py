@@ -22,6 +22,9 @@ from circuitcheck.told import tell
 
 PIPE_HALF_PX = 3.0
 LINE_HALF_PX = 2.0
+
+NOWHERE = routes(Drawing())
+"""The lines of an empty sheet."""
 PARTS_OWN, PIPES_OWN = frozenset({"part", "label", "stub"}), frozenset({"pipe", "gap"})
 """The sorts of obstacles of a part and of a pipe."""
 
@@ -121,9 +124,9 @@ class Layout:
         self._letter(frozenset(), passing=False)
 
     @property
-    def routes(self) -> Mapping[str, tuple[Point, ...]]:
-        """Each pipe's line in squares; the mapping stays as it is when the layout goes on."""
-        return {} if self._routes is None else self._routes
+    def routes(self) -> Routes:
+        """Each pipe's line in squares; they stay as they are when the layout goes on."""
+        return NOWHERE if self._routes is None else self._routes
 
     def routed(self, pipe: str) -> tuple[Point, ...]:
         """A pipe's line in squares; empty where it is not placed."""

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF
 
+from circuitcheck.drawing.routing import Routes
 from circuitcheck.drawing.value import Component, Drawing, Joint
 from circuitcheck.editor.sheet.content import Content
 from circuitcheck.geometry import Point, distance, nearest_on_segment
@@ -99,19 +100,14 @@ def part_at(content: Content, place: QPointF) -> OnPart | None:
     return None
 
 
-def pipe_at(
-    content: Content,
-    lines: Mapping[str, Sequence[Point]],
-    place: QPointF,
-    zoom: float,
-    also: Iterable[str] = (),
-) -> OnPipe | None:
-    """The nearest pipe within reach by these lines; `also` are looked at wherever they are shown by now."""
+def pipe_at(content: Content, lines: Routes, place: QPointF, zoom: float) -> OnPipe | None:
+    """The nearest pipe within reach by these lines: those on the sheet, or those before a preview moved some."""
     reach = PIPE_PX / zoom
     at = Point(place.x() / SQUARE_PX, place.y() / SQUARE_PX)
     best: tuple[float, OnPipe] | None = None
     _, pipes = content.near(_around(place, reach))
-    for id in {item.id for item in pipes} | set(also):
+    moved = lines.others_than(content.layout.routes) if lines is not content.layout.routes else set[str]()
+    for id in sorted({item.id for item in pipes} | moved):
         for run, (a, b) in enumerate(pairwise(lines.get(id, ()))):
             foot, off = nearest_on_segment(at, a, b)
             if off * SQUARE_PX <= reach and (best is None or off < best[0]):

@@ -144,8 +144,7 @@ class DrawPipe(Drag):
         own = self._start.pipe if isinstance(self._start, OnEnd) else None
         if port is not None and port != self._start and not (isinstance(port, OnEnd) and port.pipe == own):
             return port
-        also = (self._target.id,) if isinstance(self._target, OnPipe) else ()
-        pipe = pipe_at(content, self._lines, place, zoom, also)
+        pipe = pipe_at(content, self._lines, place, zoom)
         return snapped(place) if pipe is None or pipe.id == own else pipe
 
     def _drawn(self, target: Target) -> Drawing:

@@ -90,5 +90,4 @@ class Move(Drag):
         if part is None or part.at is None or not self._may_join or inline_ports(part.kind) is None:
             return None
         at = QPointF((part.at.x + by[0]) * SQUARE_PX, (part.at.y + by[1]) * SQUARE_PX)
-        also = (self._pipe.id,) if self._pipe is not None else ()
-        return pipe_at(self.stage.content, self._lines, at, self.stage.zoom, also)
+        return pipe_at(self.stage.content, self._lines, at, self.stage.zoom)

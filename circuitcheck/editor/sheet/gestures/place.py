@@ -132,9 +132,7 @@ class Place(Gesture):
     def _target(self, place: QPointF) -> Point | OnPipe:
         """The pipe to cut into, else the square's corner to stand on."""
         if inline_ports(self.kind) is not None:
-            shown = None if self._shown is None else self._shown[0]
-            also = (shown.id,) if isinstance(shown, OnPipe) else ()
-            pipe = pipe_at(self.stage.content, self._lines, place, self.stage.zoom, also)
+            pipe = pipe_at(self.stage.content, self._lines, place, self.stage.zoom)
             if pipe is not None:
                 return pipe
         return snapped(place)

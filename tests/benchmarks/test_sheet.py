@@ -62,13 +62,14 @@ def view(qapp: QApplication, size: int) -> Iterator[SheetView]:
     spin(0.5)
     gc.collect()
     yield made
+    made.stop()
     made.close()
     made._content.close()
 
 
 def wait_for_lines(view: SheetView) -> None:
     end = time.perf_counter() + 60
-    while getattr(view, "is_routing", False) and time.perf_counter() < end:
+    while view.is_laying_out and time.perf_counter() < end:
         spin(0.02)
 
 
@@ -181,5 +182,6 @@ def test_memory(qapp: QApplication, size: int) -> None:
     print(
         f"\n{size:>6} parts  memory of the sheet, Python's: {held / len(drawing.components) / 1024:8.2f} KiB a part"
     )
+    view.stop()
     view.close()
     view._content.close()

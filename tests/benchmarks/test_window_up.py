@@ -65,8 +65,11 @@ run([sys.argv[1]])
 
 def up_s(script: str, home: Path, *arguments: str) -> float:
     """What the window's thread of one process needs, in seconds."""
+    # What is installed has been compiled, whatever is set where this runs.
+    kept = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
     surroundings = {
-        **os.environ,
+        **kept,
+        "PYTHONPYCACHEPREFIX": str(home / "compiled"),
         "QT_QPA_PLATFORM": "offscreen",
         "HOME": str(home),
         "XDG_CONFIG_HOME": str(home),

@@ -49,6 +49,9 @@ class Content:
         # A handful of items, most of them as large as the sheet: an index would have nothing to tell apart.
         self.scene.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.NoIndex)
         self.far_scene = QGraphicsScene()
+        for scene in (self.scene, self.far_scene):
+            # Until a view says what it scrolls over: not over all that a layer could paint on.
+            scene.setSceneRect(QRectF(-1, -1, 2, 2))
         self._services = services
         self.layout = self.new_layout()
         self.lens = Lens(Pixmaps())

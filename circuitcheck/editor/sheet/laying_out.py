@@ -29,6 +29,7 @@ class LayingOut(QObject):
         self._laid_out = laid_out
         self._out = WorkingOut(self._lay_out, "layout", 0, self)
         self._out.found.connect(self._found)
+        self._on = on
         self._words = plain.label(tr("The drawing is being laid out…"), "name")
         self._words.setParent(on)
         self._words.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
@@ -55,9 +56,8 @@ class LayingOut(QObject):
 
     def centre(self) -> None:
         """Let the words stand in the middle of what they lie on."""
-        on = self._words.parentWidget()
         self._words.adjustSize()
-        self._words.move(on.rect().center() - self._words.rect().center())
+        self._words.move(self._on.rect().center() - self._words.rect().center())
 
     def close(self) -> None:
         """Stop: nothing is laid out any more, and the thread has ended when this returns."""

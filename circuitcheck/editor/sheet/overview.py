@@ -152,10 +152,10 @@ class OverviewItem(QGraphicsItem):
         boxes: dict[int, tuple[Palette, QPainterPath]] = {}
         for part in self._parts:
             left, top, right, low = part.box
-            key = id(part.palette)
-            if key not in boxes:
-                boxes[key] = (part.palette, QPainterPath())
-            boxes[key][1].addRect(left, top, right - left, low - top)
+            tone = id(part.palette)
+            if tone not in boxes:
+                boxes[tone] = (part.palette, QPainterPath())
+            boxes[tone][1].addRect(left, top, right - left, low - top)
         self._boxes = list(boxes.values())
         whole = self._seen.box_of_all()
         self._bounds = QRectF() if whole is None else rect_of(whole).adjusted(-64, -64, 64, 64)

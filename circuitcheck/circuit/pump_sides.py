@@ -39,7 +39,7 @@ class PumpSides:
 
 def pump_sides(circuit: Circuit, pump: Placed) -> PumpSides:
     """The two sides of a pump, walked from its outlet with the water and from its inlet against it."""
-    reaches = circuit.keep(__name__, lambda: Reaches(circuit, controls=True))
+    reaches = reaches_of(circuit)
     delivery, suction = reaches.ahead(pump), reaches.behind(pump)
     separators = {
         circuit.node(part, port.name)
@@ -52,6 +52,11 @@ def pump_sides(circuit: Circuit, pump: Placed) -> PumpSides:
         never_shut = uncontrolled.ahead(pump)
         eased = any(uncontrolled.of(node) in never_shut for node in separators)
     return PumpSides(pump, reaches, delivery, suction, eased)
+
+
+def reaches_of(circuit: Circuit) -> Reaches:
+    """The reaches of a circuit whatever its controls shut, worked out once."""
+    return circuit.keep(__name__, lambda: Reaches(circuit, controls=True))
 
 
 class _Arrow(NamedTuple):

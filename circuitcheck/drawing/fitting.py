@@ -18,7 +18,7 @@ from circuitcheck.drawing.pipes import cut_pipe, draw_pipe, inline_ports, join, 
 from circuitcheck.drawing.removing import remove
 from circuitcheck.drawing.room import along, free_place
 from circuitcheck.drawing.routing import Routes, routes
-from circuitcheck.drawing.value import EMPTY, Component, Drawing, Joint
+from circuitcheck.drawing.value import EMPTY, Component, Drawing, Joint, Pipe
 from circuitcheck.geometry import Point, turned
 from circuitcheck.parts.catalogue import component_kinds
 from circuitcheck.parts.kind import Kind
@@ -181,7 +181,16 @@ class Fitting:
         ports = inline_ports(known.kind)
         if ports is None:
             raise EditError(worded("{name} has no two ports in one line.", name=known.name))
-        self.drawing = _swapped(self.drawing, known, ports)
+        turned_part = replace(known, turn=(known.turn + 180) % 360)
+        pipes = with_items(self.drawing.pipes, _swapped(self.drawing, part, ports))
+        parts = with_items(self.drawing.components, {part: turned_part})
+        self.drawing = changed(self.drawing, pipes=pipes, components=parts)
+
+    def change_over(self, part: str, one: str, other: str) -> None:
+        """Swap the pipes on two ports of a part, which stays as it stands: they are laid anew."""
+        pipes = _swapped(self.drawing, part_named(self.drawing, part).id, (one, other))
+        laid = {id: replace(pipe, via=None) for id, pipe in pipes.items()}
+        self.drawing = changed(self.drawing, pipes=with_items(self.drawing.pipes, laid))
 
     def _cut(
         self,
@@ -243,19 +252,13 @@ def _placed_in(
     return at, turn
 
 
-def _swapped(drawing: Drawing, part: Component, ports: tuple[str, str]) -> Drawing:
-    swap = {
-        Joint(part.id, ports[0]): Joint(part.id, ports[1]),
-        Joint(part.id, ports[1]): Joint(part.id, ports[0]),
-    }
+def _swapped(drawing: Drawing, part: str, ports: tuple[str, str]) -> dict[str, Pipe]:
+    """The pipes on two ports of a part, each on the other one."""
+    one, other = (Joint(part, port) for port in ports)
+    swap = {one: other, other: one}
     pipes = {}
     for id in dict.fromkeys(drawing.joined[joint] for joint in swap if joint in drawing.joined):
         pipe = drawing.pipes[id]
         first, second = (swap.get(end, end) if isinstance(end, Joint) else end for end in pipe.ends)
         pipes[id] = replace(pipe, ends=(first, second))
-    turned_part = replace(part, turn=(part.turn + 180) % 360)
-    return changed(
-        drawing,
-        pipes=with_items(drawing.pipes, pipes),
-        components=with_items(drawing.components, {part.id: turned_part}),
-    )
+    return pipes

@@ -1,0 +1,195 @@
+"""Which flow and return of heating water are changed over: of a heat source, or of what takes its heat.
+
+Looked at is what lies ahead of a heat source's flow and what before its return, as far as the first that
+takes heat, a separator or a bypass valve. What has its flow side ahead of the flow is joined the right
+way; what has its return side there, and its flow side before the return, is not. Where both lie on either
+side water can go either way, and nothing is told. The walk goes over reaches of water, so that what takes
+heat costs a look-up each.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from enum import Enum, auto
+from typing import NamedTuple
+
+from circuitcheck.circuit.bodies import Bodies
+from circuitcheck.circuit.joining import Circuit
+from circuitcheck.circuit.pump_sides import Reaches, reaches_of
+from circuitcheck.drawing.value import Joint
+from circuitcheck.parts.kind import Role
+
+
+class Side(NamedTuple):
+    """The flow and the return of something, by its role: what gives heat, or what takes it."""
+
+    role: Role
+    flow: Joint
+    back: Joint
+
+
+class Whose(Enum):
+    """Whose flow and return are changed over."""
+
+    SURELY = auto()
+    """That of what is named first: everything else on that water agrees without it."""
+    EITHER = auto()
+    """Of what is named first, or of all that it feeds: these two contradict one another."""
+
+
+@dataclass(frozen=True, slots=True)
+class Turned:
+    """A flow and a return that are changed over: `sides` are those, several only where heat sources stand
+    side by side. `against` is what contradicts them."""
+
+    sides: tuple[Side, ...]
+    against: tuple[Side, ...]
+    whose: Whose
+
+
+Pair = tuple[int, int]
+"""The reaches that the flow and the return of something are in."""
+
+
+class _Judged(NamedTuple):
+    """What one giver of heat says of the pairs that it feeds: which are right and which are not."""
+
+    giver: Side
+    facing: Pair
+    right: frozenset[Pair]
+    wrong: frozenset[Pair]
+
+    @property
+    def is_sound(self) -> bool:
+        """Whether something it feeds is joined the right way, or an arrow on the way, as of a pump, says that
+        the water does go as this giver has it."""
+        return bool(self.right or self.wrong - {self.facing})
+
+
+def turned(circuit: Circuit, bodies: Bodies) -> tuple[Turned, ...]:
+    """Every flow and return changed over, what gives heat first, in the order of the drawing."""
+    heats = [
+        Side(Role.HEATS, Joint(place.part, place.device.other), Joint(place.part, "return"))
+        for place in circuit.devices(Role.HEATS)
+    ]
+    behind = list(_givers_behind(circuit, bodies))
+    if not heats:
+        return ()
+    reaches = reaches_of(circuit)
+    takers = _takers(circuit, reaches, behind)
+    walk = _Walk(circuit, reaches, takers)
+    of_heats, of_others = [walk.judged(each) for each in heats], [walk.judged(each) for each in behind]
+    right = frozenset[Pair]().union(*(each.right for each in (*of_heats, *of_others)))
+    found = [*_of_givers(of_heats, takers, right)]
+    wrong = dict.fromkeys(
+        pair
+        for each in (*of_heats, *of_others)
+        for pair in sorted(each.wrong - right)
+        if each.is_sound and (each.giver.role is Role.HEATS or pair != each.facing)
+    )
+    found += (
+        Turned((side,), (), Whose.SURELY) for pair in wrong for side in takers[pair] if side.role is not Role.EMITS
+    )
+    return tuple(dict.fromkeys(found))
+
+
+def _of_givers(
+    judged: Iterable[_Judged], takers: Mapping[Pair, list[Side]], right: frozenset[Pair]
+) -> Iterator[Turned]:
+    """What is said of the heat sources that face the wrong way, those side by side together."""
+    unsound: dict[Pair, list[Side]] = {}
+    for each in judged:
+        if each.wrong and not each.is_sound:
+            unsound.setdefault(each.facing, []).append(each.giver)
+    for facing, givers in unsound.items():
+        against = tuple(takers[facing])
+        if facing in right:
+            yield from (Turned((giver,), against, Whose.SURELY) for giver in givers)
+        elif len(givers) > 1 and len(against) == 1 and against[0].role is not Role.EMITS:
+            # That two slips of the same sort were made is less likely than one.
+            yield Turned(against, (), Whose.SURELY)
+        else:
+            yield Turned(tuple(givers), against, Whose.EITHER)
+
+
+def _givers_behind(circuit: Circuit, bodies: Bodies) -> Iterator[Side]:
+    """What hands heat on to further heating water: separators, and exchangers by the side they heat."""
+    for place in circuit.devices(Role.SEPARATES):
+        yield Side(Role.SEPARATES, Joint(place.part, "load_flow"), Joint(place.part, "load_return"))
+    if circuit.devices(Role.EXCHANGES):
+        heated = {(each.part, each.body) for each in bodies.heated if each.by_exchanger}
+        for place in circuit.devices(Role.EXCHANGES):
+            for side in _sides_of_exchanger(circuit, place.part):
+                if (place.part, bodies.of(circuit.node(*side.flow))) in heated:
+                    yield Side(Role.EXCHANGES, side.back, side.flow)
+
+
+def _sides_of_exchanger(circuit: Circuit, part: str) -> Iterator[Side]:
+    for passage in circuit.plans[part].passages:
+        if passage.gives_heat:
+            yield Side(Role.EXCHANGES, Joint(part, passage.a), Joint(part, passage.b))
+
+
+def _takers(circuit: Circuit, reaches: Reaches, behind: Iterable[Side]) -> dict[Pair, list[Side]]:
+    """Everything that takes heat by the reaches that its flow and its return are in."""
+    heated = {(each.back, each.flow) for each in behind}
+    found: defaultdict[Pair, list[Side]] = defaultdict(list)
+    of = reaches.of
+    for role in (Role.EMITS, Role.HEATED_BY_COIL):
+        for part, device, node, other in circuit.devices(role):
+            found[of(node), of(other)].append(Side(role, Joint(part, device.port), Joint(part, device.other)))
+    others = [
+        Side(Role.SEPARATES, Joint(place.part, "source_flow"), Joint(place.part, "source_return"))
+        for place in circuit.devices(Role.SEPARATES)
+    ]
+    for place in circuit.devices(Role.EXCHANGES):
+        sides = _sides_of_exchanger(circuit, place.part)
+        others += [side for side in sides if (side.flow, side.back) not in heated]
+    for side in others:
+        found[of(circuit.node(*side.flow)), of(circuit.node(*side.back))].append(side)
+    return dict(found)
+
+
+class _Walk:
+    """Walks over the reaches of a circuit, through no heat source."""
+
+    def __init__(self, circuit: Circuit, reaches: Reaches, takers: Mapping[Pair, list[Side]]) -> None:
+        self.circuit = circuit
+        self.reaches = reaches
+        self.heats = circuit.parts_with(Role.HEATS)
+        self.at: defaultdict[int, list[Pair]] = defaultdict(list)
+        for pair in takers:
+            if pair[0] != pair[1]:
+                for reach in pair:
+                    self.at[reach].append(pair)
+
+    def judged(self, giver: Side) -> _Judged:
+        """What a giver of heat says of all that it feeds."""
+        flow, back = (self.reaches.of(self.circuit.node(*port)) for port in (giver.flow, giver.back))
+        ahead, before = self._ahead(flow), self._before(back)
+        near = {pair for reach in ahead | before for pair in self.at.get(reach, ())}
+        right = frozenset(pair for pair in near if pair[0] in ahead or pair[1] in before)
+        wrong = frozenset(pair for pair in near - right if pair[1] in ahead and pair[0] in before)
+        return _Judged(giver, (back, flow), right, wrong)
+
+    def _ahead(self, start: int) -> set[int]:
+        """The reaches that water comes to from one."""
+        seen, todo = {start}, [start]
+        while todo:
+            for arrow in self.reaches.leaving.get(todo.pop(), ()):
+                if arrow.b not in seen and arrow.part not in self.heats:
+                    seen.add(arrow.b)
+                    todo.append(arrow.b)
+        return seen
+
+    def _before(self, start: int) -> set[int]:
+        """The reaches that water comes from to one."""
+        seen, todo = {start}, [start]
+        while todo:
+            for arrow in self.reaches.coming.get(todo.pop(), ()):
+                if arrow.a not in seen and arrow.part not in self.heats:
+                    seen.add(arrow.a)
+                    todo.append(arrow.a)
+        return seen

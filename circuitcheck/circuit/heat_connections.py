@@ -49,15 +49,21 @@ class Turned:
     whose: Whose
 
 
+SEPARATOR = (("source_flow", "source_return"), ("load_flow", "load_return"))
+"""The flow, above, and the return, below, on either side of a separator."""
+
 Pair = tuple[int, int]
 """The reaches that the flow and the return of something are in."""
 
 
 class _Judged(NamedTuple):
-    """What one giver of heat says of the pairs that it feeds: which are right and which are not."""
+    """What one giver of heat says of the pairs that it feeds: which are right and which are not. `ahead` and
+    `before` are the reaches that lie ahead of its flow alone, and before its return alone."""
 
     giver: Side
     facing: Pair
+    ahead: frozenset[int]
+    before: frozenset[int]
     right: frozenset[Pair]
     wrong: frozenset[Pair]
 
@@ -90,9 +96,33 @@ def turned(circuit: Circuit, bodies: Bodies) -> tuple[Turned, ...]:
         if each.is_sound and (each.giver.role is Role.HEATS or pair != each.facing)
     )
     found += (
-        Turned((side,), (), Whose.SURELY) for pair in wrong for side in takers[pair] if side.role is not Role.EMITS
+        Turned((side,), (), Whose.SURELY)
+        for pair in wrong
+        for side in takers[pair]
+        if side.role is not Role.EMITS
     )
+    found += _across(circuit, reaches, of_heats)
     return tuple(dict.fromkeys(found))
+
+
+def _across(circuit: Circuit, reaches: Reaches, judged: Iterable[_Judged]) -> Iterator[Turned]:
+    """The separators that a heat source's water enters and leaves at the same height: the flow of one side
+    and the return of the other are changed over, and the hot water goes straight back."""
+    for place in circuit.devices(Role.SEPARATES):
+        sides = [tuple(Joint(place.part, port) for port in ports) for ports in SEPARATOR]
+        at = {port: reaches.of(circuit.node(*port)) for side in sides for port in side}
+        for each in judged:
+            enters = [port for port, reach in at.items() if reach in each.ahead]
+            leaves = [port for port, reach in at.items() if reach in each.before]
+            if len(enters) != 1 or len(leaves) != 1:
+                continue
+            one, other = (next(side for side in sides if port in side) for port in (enters[0], leaves[0]))
+            if one is other or one.index(enters[0]) != other.index(leaves[0]):
+                continue
+            above = enters[0] == one[0]
+            flow, back = (leaves[0], one[1]) if above else (other[0], enters[0])
+            yield Turned((Side(Role.SEPARATES, flow, back),), (), Whose.SURELY)
+            break
 
 
 def _of_givers(
@@ -141,8 +171,9 @@ def _takers(circuit: Circuit, reaches: Reaches, behind: Iterable[Side]) -> dict[
         for part, device, node, other in circuit.devices(role):
             found[of(node), of(other)].append(Side(role, Joint(part, device.port), Joint(part, device.other)))
     others = [
-        Side(Role.SEPARATES, Joint(place.part, "source_flow"), Joint(place.part, "source_return"))
+        Side(Role.SEPARATES, Joint(place.part, flow), Joint(place.part, back))
         for place in circuit.devices(Role.SEPARATES)
+        for flow, back in SEPARATOR
     ]
     for place in circuit.devices(Role.EXCHANGES):
         sides = _sides_of_exchanger(circuit, place.part)
@@ -172,7 +203,9 @@ class _Walk:
         near = {pair for reach in ahead | before for pair in self.at.get(reach, ())}
         right = frozenset(pair for pair in near if pair[0] in ahead or pair[1] in before)
         wrong = frozenset(pair for pair in near - right if pair[1] in ahead and pair[0] in before)
-        return _Judged(giver, (back, flow), right, wrong)
+        return _Judged(
+            giver, (back, flow), frozenset(ahead - before), frozenset(before - ahead), right, wrong
+        )
 
     def _ahead(self, start: int) -> set[int]:
         """The reaches that water comes to from one."""

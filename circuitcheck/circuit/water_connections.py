@@ -1,4 +1,4 @@
-"""Which two connections of a store, or of what heats drinking water on its way, are changed over.
+"""Which two connections are changed over of a store, of what heats drinking water on its way, of a tap.
 
 What tells it is where water comes from and where it goes: cold water from a main or a cistern, hot water
 to a tap. Walked are all of these ways once, for every store at once, and through no store and no heat
@@ -28,6 +28,8 @@ class Tells(Enum):
     """Hot water is drawn from the other one, and from the right one it cannot be."""
     COMES_BACK = auto()
     """A secondary circuit comes back by the other one, and not by the secondary return."""
+    HOT_ON_COLD = auto()
+    """Hot water comes to the cold of a tap or of a blending valve, and none to its hot."""
 
 
 class Changed(NamedTuple):
@@ -70,7 +72,9 @@ class WaterConnections:
         others = [port for port in giver.ports if port in joined and port != hot]
         if cold in joined and cold not in self._fed:
             for port in (hot, *others):
-                if port in self._fed and not (port == hot and self._is_drawn(hot) and not self._is_drawn(cold)):
+                if port in self._fed and not (
+                    port == hot and self._is_drawn(hot) and not self._is_drawn(cold)
+                ):
                     yield Changed(cold, port, Tells.FED)
         if hot not in joined or hot in self._fed:
             return
@@ -79,16 +83,55 @@ class WaterConnections:
         for port in others:
             if self._is_drawn(port) and hot not in self._leads_on:
                 yield Changed(hot, port, Tells.DRAWN)
-        for port in others:
-            back = Joint(giver.part, SECONDARY)
-            if port in (cold, back) or back not in giver.ports:
-                continue
-            if port in self._hot and port not in self._leads_on and back not in self._hot:
+        back = Joint(giver.part, SECONDARY)
+        if back not in giver.ports:
+            return
+        for port in (*others, *self._of_no_use(giver)):
+            if (
+                port not in (cold, back)
+                and port in self._hot
+                and port not in self._leads_on
+                and back not in self._hot
+            ):
                 yield Changed(back, port, Tells.COMES_BACK)
+
+    def _of_no_use(self, giver: Giver) -> Iterator[Joint]:
+        """The ports of a giver that have a pipe, though nothing inside is joined to them as it is fitted."""
+        circuit = self.ways.circuit
+        plan, drawing = circuit.plans[giver.part], circuit.drawing
+        used = {port for passage in plan.passages for port in (passage.a, passage.b)}
+        used |= {port for device in plan.devices for port in (device.port, device.other)}
+        for port in drawing.components[giver.part].kind.ports:
+            if port.name not in used and Joint(giver.part, port.name) in drawing.joined:
+                yield Joint(giver.part, port.name)
+
+    def changed_at_taps(self) -> Iterator[Changed]:
+        """The hot and the cold of taps that are changed over, and the connections of blending valves."""
+        joined = self.ways.circuit.drawing.joined
+        for place in self.ways.outlets:
+            hot, cold = Joint(place.part, place.device.port), Joint(place.part, place.device.other)
+            # A tap may have but one pipe, and on its cold no check of hot water looks for it.
+            if cold in joined and self._is_hot_on_cold(hot, cold):
+                yield Changed(hot, cold, Tells.HOT_ON_COLD)
+        hots = {(part, mixed): hot for part, hot, mixed in self.ways.blends}
+        for part, cold_port, mixed_port in sorted(self._into_blended):
+            hot = Joint(part, hots[part, mixed_port])
+            cold, mixed = Joint(part, cold_port), Joint(part, mixed_port)
+            if hot not in joined or cold not in joined or mixed not in joined:
+                continue
+            if self._is_hot_on_cold(hot, cold):
+                yield Changed(hot, cold, Tells.HOT_ON_COLD)
+            elif self._is_drawn(cold) and not self._is_drawn(mixed):
+                yield Changed(mixed, cold, Tells.DRAWN)
+
+    def _is_hot_on_cold(self, hot: Joint, cold: Joint) -> bool:
+        return cold in self._heated and hot not in self._heated
 
     def hot_of(self, giver: Giver) -> Joint:
         """The connection that hot water is drawn from."""
-        return Joint(giver.part, self.ways.stores[giver.part].device.other) if giver.stores else giver.ports[0]
+        return (
+            Joint(giver.part, self.ways.stores[giver.part].device.other) if giver.stores else giver.ports[0]
+        )
 
     def _is_drawn(self, port: Joint) -> bool:
         return port in self._leads_to_taps
@@ -103,6 +146,20 @@ class WaterConnections:
     def _hot(self) -> Collection[Joint]:
         """Every port that water comes to from a giver's hot connection."""
         return self.ways.walk(map(self.hot_of, self.givers), self._goes)
+
+    @cached_property
+    def _heated(self) -> Collection[Joint]:
+        """Every port that hot water comes to from where each giver is drawn from as it is joined."""
+        changed = {giver: self.changed(giver) for giver in self.givers}
+        if not any(changed.values()):
+            return self._hot
+        return self.ways.walk((self._drawn_from(giver, each) for giver, each in changed.items()), self._goes)
+
+    def _drawn_from(self, giver: Giver, changed: Changed | None) -> Joint:
+        hot = self.hot_of(giver)
+        if changed is None or hot not in changed:
+            return hot
+        return changed.right if changed.other == hot else changed.other
 
     @cached_property
     def _leads_to_taps(self) -> Collection[Joint]:

@@ -16,7 +16,7 @@ from tests.made import made
 ASKED_FOR = {
     "air-vent-absent", "balanced-cold-unreduced", "bath-not-blended", "bypass-set-wrong",
     "cistern-runs-dry", "cistern-too-low", "cistern-too-small", "cisterns-mixed", "coil-not-fit-for-sealed", "cold-check-absent",
-    "cold-drawn-after-check", "cold-feed-absent", "cold-feed-can-be-cut-off", "content-below-minimum", "cross-connection",
+    "cold-drawn-after-check", "cold-feed-absent", "cold-feed-can-be-cut-off", "connections-changed-over", "content-below-minimum", "cross-connection",
     "cut-out-drives-no-valve", "discharge-absent", "discharge-bore-too-small", "discharge-can-be-shut",
     "discharge-ends-unsafely", "discharge-not-heatproof", "discharge-rises", "discharge-too-long",
     "drain-absent", "emitter-not-in-a-loop", "emitter-starved", "expansion-relief-absent",

@@ -83,6 +83,7 @@ def without_control(*ids: str) -> Break:
 
 VALVE, CHECK = "isolating_valve", "check_valve"
 BACKWARDS = "fault fitted-backwards"
+CHANGED = "fault connections-changed-over"
 COLD = "fault emitter-not-in-a-loop"
 # House, change, and all that must be said, as grade, check and the thing judged.
 BROKEN: dict[str, tuple[str, Break, set[str]]] = {
@@ -100,7 +101,8 @@ BROKEN: dict[str, tuple[str, Break, set[str]]] = {
     "valve at the temperature relief": ("floor_heating", before("tr.inlet", VALVE), {"danger relief-can-be-cut-off store"}),
     "no check valve before the store": ("two_zone_valves", instead("check", "strainer"), {"danger cold-check-absent store"}),
     "it turned round": ("two_zone_valves", turned("check"), {"danger cold-check-absent store", f"{BACKWARDS} check"}),
-    "mixer's cold and mixed changed over": ("two_zone_valves", turned("blend", "cold", "mixed"), {"danger cold-check-absent store"}),
+    "mixer's cold and mixed changed over": ("two_zone_valves", turned("blend", "cold", "mixed"),
+                                        {"danger cold-check-absent store", f"{CHANGED} blend"}),
     "no tundish": ("inlet_group", instead("tundish", "strainer"), {"danger tundish-absent ig", "danger tundish-absent tr"}),
     "cut-out on the wrong valve": ("two_zone_valves", told(store__energy_cut_out="zv_rooms"), {"danger cut-out-drives-no-valve store"}),
     "its valve rests open": ("two_zone_valves", told(zv_store__rest="open"), {"danger cut-out-drives-no-valve store"}),
@@ -127,7 +129,12 @@ BROKEN: dict[str, tuple[str, Break, set[str]]] = {
          "advice zone-without-control towel", "advice drain-absent"},
     ),
     "zone piped the other way round": ("two_zone_valves", turned("rooms", "flow", "return"), set()),
-    "coil piped the other way round": ("two_zone_valves", turned("store", "coil_flow", "coil_return"), set()),
+    "coil piped the other way round": ("two_zone_valves", turned("store", "coil_flow", "coil_return"), {"advice connections-changed-over store"}),
+    "store's cold and hot changed over": ("two_zone_valves", turned("store", "cold", "hot"), {f"{CHANGED} store"}),
+    "its cold and secondary return": ("secondary_return", turned("store", "cold", "secondary_return"), {f"{CHANGED} store"}),
+    "its hot and secondary return": ("secondary_return", turned("store", "hot", "secondary_return"), {f"{CHANGED} store"}),
+    "heat source's flow and return": ("built_in", turned("hs", "flow", "return"), {f"{CHANGED} hs"}),
+    "separator's": ("separator", turned("sep", "source_flow", "source_return"), {f"{CHANGED} sep"}),
     "radiator piped the other way round": ("radiators", turned("rad1", "flow", "return"), set()),
     "zone valve turned round": ("two_zone_valves", turned("zv_rooms"), set()),
     "three-port valve's legs changed over": ("three_port", turned("tp", "a", "b"), set()),

@@ -1,14 +1,16 @@
 """Two connections of a part are changed over.
 
 Flags: A store, or a heat source that heats drinking water on its way, whose cold feed comes to another
-    connection than its cold; whose hot water is drawn from another than its hot; whose secondary circuit
-    comes back by another than its secondary return. A heat source whose flow leads to the return of all that
-    it feeds: then its flow and return are changed over, or theirs; where it feeds but one emitter, that is
-    advice. A separator that the heat source's flow enters by the source's return. As advice, a coil or an
-    exchanger whose return the flow pipe comes to. A single emitter among others is left alone, and so are
-    all emitters where a pump says which way water goes: they heat by either end. Nothing is said where
-    water can go either way, of a connection that nothing is on, or where a temperature relief valve hangs
-    on the other pipe: that is found as open, or as misplaced.
+    connection than its cold, whose hot water is drawn from another than its hot, or whose secondary circuit
+    comes back by another than its secondary return. A tap or a blending valve whose cold gets the hot water;
+    a blending valve that water is drawn from by its cold. A heat source whose flow leads to the return of all
+    that it feeds: its own flow and return are changed over, or theirs. A separator that the heat source's
+    water does not enter above and leave below. As advice, a coil or an exchanger whose return the flow pipe
+    comes to, and a heat source that feeds but one emitter, by its return: which of the two it is cannot be
+    told, and an emitter heats by either end. For that reason an emitter is left alone where others, or the
+    arrow of a pump, show that the heat source is joined the right way. Nothing is said where water can go
+    either way; nor of a connection that nothing is on, and of a relief valve on the wrong one: these are
+    found as what they are.
 Why: The connections are not alike. A store's cold comes in low, so that it pushes the hot up and out at the
     top: changed over, the cold falls through the hot and stirs it, taps run lukewarm, and relief valve and
     thermostat feel other water than they are made to feel. Heating water the other way round passes filter,
@@ -39,14 +41,20 @@ from circuitcheck.told import spoken
 NAME = "connections-changed-over"
 
 WATER = {
-    Tells.FED: "The {right} and the {other} of {thing} are changed over: cold water comes to its {other}.",
+    Tells.FED: (
+        "The connections {right} and {other} of {thing} are changed over: cold water comes to the {other}."
+    ),
     Tells.DRAWN: (
-        "The {right} and the {other} of {thing} are changed over: hot water is drawn from its {other}, and its "
+        "The connections {right} and {other} of {thing} are changed over: water is drawn from the {other}, and the "
         "{right} leads to no tap."
     ),
     Tells.COMES_BACK: (
-        "The {right} and the {other} of {thing} are changed over: the water of its secondary circuit comes "
-        "back by its {other}."
+        "The connections {right} and {other} of {thing} are changed over: the water of the secondary circuit comes "
+        "back by the {other}."
+    ),
+    Tells.HOT_ON_COLD: (
+        "The connections {right} and {other} of {thing} are changed over: hot water comes to the {other}, and none "
+        "to the {right}."
     ),
 }
 SOURCE = (
@@ -62,8 +70,8 @@ EITHER_ALL = (
     "leads to the return of {taker}."
 )
 SEPARATOR = (
-    "The source's flow and return are changed over at {thing}: the heat source's hot water comes in by the "
-    "source's return, and goes straight back."
+    "The connections {flow} and {return} of {thing} are changed over: the heat source's water has to come in above "
+    "and to leave below."
 )
 TAKER = {
     Role.HEATED_BY_COIL: (
@@ -90,6 +98,8 @@ def judge(case: Case) -> Verdict:
             sound += 1
         else:
             findings.append(_of_water(case, changed))
+    for changed in drinking.changed_at_taps():
+        findings.append(_of_water(case, changed))
     for place in case.circuit.devices(Role.HEATS):
         case.rests_on_water_ways(case.bodies.of(place.other))
         sound += 1
@@ -124,9 +134,7 @@ def _of_water(case: Case, changed: Changed) -> Finding:
         "other": spoken(changed.other.port),
     }
     pipes = _pipes(case, changed.right, changed.other)
-    return Finding(
-        NAME, Grade.FAULT, Says(WATER[changed.tells], values), (changed.right.part,), pipes=pipes
-    )
+    return Finding(NAME, Grade.FAULT, Says(WATER[changed.tells], values), (changed.right.part,), pipes=pipes)
 
 
 def _of_heat(case: Case, each: Turned) -> Finding:
@@ -142,7 +150,13 @@ def _of_heat(case: Case, each: Turned) -> Finding:
         template = SEPARATOR
     else:
         template, grade = TAKER[first.role], Grade.ADVICE
-    says = Says(template, {"thing": named(case.drawing, parts), "taker": named(case.drawing, takers[:1])})
+    values = {
+        "thing": named(case.drawing, parts),
+        "taker": named(case.drawing, takers[:1]),
+        "flow": spoken(first.flow.port),
+        "return": spoken(first.back.port),
+    }
+    says = Says(template, values)
     pipes = _pipes(case, *(port for side in each.sides for port in (side.flow, side.back)))
     return Finding(NAME, grade, says, (*parts, *takers[:1]), pipes=pipes)
 
@@ -156,8 +170,7 @@ def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """The two pipes changed over at the part; where it may be either, at all that the heat source feeds too."""
     part = finding.components[0]
     drinking = _drinking(case)
-    for giver in drinking.givers:
-        changed = drinking.changed(giver)
+    for changed in (*map(drinking.changed, drinking.givers), *drinking.changed_at_taps()):
         if changed is not None and _of_water(case, changed) == finding:
             yield from _changed_over(case, (changed.right, changed.other))
     for each in _turned(case):
@@ -184,7 +197,7 @@ def _changed_over(case: Case, *pairs: tuple[Joint, Joint]) -> Iterator[Proposal]
         "other": spoken(other.port),
         "thing": named(case.drawing, [pair[0].part for pair in pairs]),
     }
-    template = "Change over the pipes on the {one} and the {other} of {thing}."
+    template = "Change over the pipes on {one} and {other} of {thing}."
     if len({(a.port, b.port) for a, b in pairs}) > 1:
-        template = "Change over the flow and the return of {thing}."
+        template = "Change over the pipes on the flow and the return of each of {thing}."
     yield Proposal(Says(template, values), work.drawing)

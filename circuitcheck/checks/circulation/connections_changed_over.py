@@ -144,7 +144,7 @@ def _of_heat(case: Case, each: Turned) -> Finding:
     grade = Grade.FAULT
     if first.role is Role.HEATS:
         template = SOURCE if each.whose is Whose.SURELY else EITHER if len(takers) == 1 else EITHER_ALL
-        if [side.role for side in each.against] == [Role.EMITS]:
+        if each.whose is Whose.EITHER and [side.role for side in each.against] == [Role.EMITS]:
             grade = Grade.ADVICE
     elif first.role is Role.SEPARATES:
         template = SEPARATOR

@@ -10,13 +10,13 @@ heat costs a look-up each.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 from typing import NamedTuple
 
 from circuitcheck.circuit.bodies import Bodies
-from circuitcheck.circuit.joining import Circuit
+from circuitcheck.circuit.joining import Circuit, Placed
 from circuitcheck.circuit.pump_sides import Reaches, reaches_of
 from circuitcheck.drawing.value import Joint
 from circuitcheck.parts.kind import Role
@@ -84,7 +84,7 @@ def turned(circuit: Circuit, bodies: Bodies) -> tuple[Turned, ...]:
     if not heats:
         return ()
     reaches = reaches_of(circuit)
-    takers = _takers(circuit, reaches, behind)
+    takers = _Takers(circuit, reaches, behind)
     walk = _Walk(circuit, reaches, takers)
     of_heats, of_others = [walk.judged(each) for each in heats], [walk.judged(each) for each in behind]
     right = frozenset[Pair]().union(*(each.right for each in (*of_heats, *of_others)))
@@ -98,7 +98,7 @@ def turned(circuit: Circuit, bodies: Bodies) -> tuple[Turned, ...]:
     found += (
         Turned((side,), (), Whose.SURELY)
         for pair in wrong
-        for side in takers[pair]
+        for side in takers.at(pair)
         if side.role is not Role.EMITS
     )
     found += _across(circuit, reaches, of_heats)
@@ -125,16 +125,14 @@ def _across(circuit: Circuit, reaches: Reaches, judged: Iterable[_Judged]) -> It
             break
 
 
-def _of_givers(
-    judged: Iterable[_Judged], takers: Mapping[Pair, list[Side]], right: frozenset[Pair]
-) -> Iterator[Turned]:
+def _of_givers(judged: Iterable[_Judged], takers: _Takers, right: frozenset[Pair]) -> Iterator[Turned]:
     """What is said of the heat sources that face the wrong way, those side by side together."""
     unsound: dict[Pair, list[Side]] = {}
     for each in judged:
         if each.wrong and not each.is_sound:
             unsound.setdefault(each.facing, []).append(each.giver)
     for facing, givers in unsound.items():
-        against = tuple(takers[facing])
+        against = takers.at(facing)
         if facing in right:
             yield from (Turned((giver,), against, Whose.SURELY) for giver in givers)
         elif len(givers) > 1 and len(against) == 1 and against[0].role is not Role.EMITS:
@@ -162,36 +160,54 @@ def _sides_of_exchanger(circuit: Circuit, part: str) -> Iterator[Side]:
             yield Side(Role.EXCHANGES, Joint(part, passage.a), Joint(part, passage.b))
 
 
-def _takers(circuit: Circuit, reaches: Reaches, behind: Iterable[Side]) -> dict[Pair, list[Side]]:
+class _Takers:
     """Everything that takes heat by the reaches that its flow and its return are in."""
-    heated = {(each.back, each.flow) for each in behind}
-    found: defaultdict[Pair, list[Side]] = defaultdict(list)
-    of = reaches.of
-    for role in (Role.EMITS, Role.HEATED_BY_COIL):
-        for part, device, node, other in circuit.devices(role):
-            found[of(node), of(other)].append(Side(role, Joint(part, device.port), Joint(part, device.other)))
-    others = [
-        Side(Role.SEPARATES, Joint(place.part, flow), Joint(place.part, back))
-        for place in circuit.devices(Role.SEPARATES)
-        for flow, back in SEPARATOR
-    ]
+
+    def __init__(self, circuit: Circuit, reaches: Reaches, behind: Iterable[Side]) -> None:
+        of = reaches.of
+        # There are thousands of emitters, and mostly none is ever named: they stay as they are placed.
+        self._placed: defaultdict[Pair, list[Placed]] = defaultdict(list)
+        for role in (Role.EMITS, Role.HEATED_BY_COIL):
+            for place in circuit.devices(role):
+                self._placed[of(place.node), of(place.other)].append(place)
+        self._others: defaultdict[Pair, list[Side]] = defaultdict(list)
+        heated = {(each.back, each.flow) for each in behind}
+        for side in _separators_and_exchangers(circuit):
+            if (side.flow, side.back) not in heated:
+                self._others[of(circuit.node(*side.flow)), of(circuit.node(*side.back))].append(side)
+
+    @property
+    def pairs(self) -> Iterable[Pair]:
+        """The reaches of all, each pair once."""
+        return dict.fromkeys((*self._placed, *self._others))
+
+    def at(self, pair: Pair) -> tuple[Side, ...]:
+        """What takes heat between two reaches."""
+        placed = (
+            Side(device.role, Joint(part, device.port), Joint(part, device.other))
+            for part, device, _, _ in self._placed.get(pair, ())
+        )
+        return (*placed, *self._others.get(pair, ()))
+
+
+def _separators_and_exchangers(circuit: Circuit) -> Iterator[Side]:
+    """Either side of each: which of them takes the heat, the walk finds."""
+    for place in circuit.devices(Role.SEPARATES):
+        for flow, back in SEPARATOR:
+            yield Side(Role.SEPARATES, Joint(place.part, flow), Joint(place.part, back))
     for place in circuit.devices(Role.EXCHANGES):
-        sides = _sides_of_exchanger(circuit, place.part)
-        others += [side for side in sides if (side.flow, side.back) not in heated]
-    for side in others:
-        found[of(circuit.node(*side.flow)), of(circuit.node(*side.back))].append(side)
-    return dict(found)
+        yield from _sides_of_exchanger(circuit, place.part)
 
 
 class _Walk:
     """Walks over the reaches of a circuit, through no heat source."""
 
-    def __init__(self, circuit: Circuit, reaches: Reaches, takers: Mapping[Pair, list[Side]]) -> None:
+    def __init__(self, circuit: Circuit, reaches: Reaches, takers: _Takers) -> None:
         self.circuit = circuit
         self.reaches = reaches
         self.heats = circuit.parts_with(Role.HEATS)
         self.at: defaultdict[int, list[Pair]] = defaultdict(list)
-        for pair in takers:
+        for pair in takers.pairs:
             if pair[0] != pair[1]:
                 for reach in pair:
                     self.at[reach].append(pair)

@@ -6642,6 +6642,11 @@
 <translation>{valve} kann die Speiseleitung von {cistern} schließen.</translation>
 </message>
 <message>
+<source>Two connections of {thing} are changed over.</source>
+<extracomment>lessons/faults</extracomment>
+<translation>Zwei Anschlüsse von {thing} sind vertauscht.</translation>
+</message>
+<message>
 <source>{source} needs {least} l always going round.</source>
 <extracomment>lessons/faults</extracomment>
 <translation>Durch {source} müssen immer {least} l umlaufen.</translation>
@@ -9695,6 +9700,66 @@
 <source>water quality and treatment</source>
 <extracomment>checks</extracomment>
 <translation>Wasserbeschaffenheit und Wasseraufbereitung</translation>
+</message>
+<message>
+<source>The connections {right} and {other} of {thing} are changed over: cold water comes to the {other}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>Die Anschlüsse „{right}“ und „{other}“ von {thing} sind vertauscht: Kaltwasser kommt bei „{other}“ an.</translation>
+</message>
+<message>
+<source>The connections {right} and {other} of {thing} are changed over: water is drawn from the {other}, and the {right} leads to no tap.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>Die Anschlüsse „{right}“ und „{other}“ von {thing} sind vertauscht: Wasser wird bei „{other}“ entnommen, und „{right}“ führt zu keinem Hahn.</translation>
+</message>
+<message>
+<source>The connections {right} and {other} of {thing} are changed over: the water of the secondary circuit comes back by the {other}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>Die Anschlüsse „{right}“ und „{other}“ von {thing} sind vertauscht: Das Wasser der Zirkulation kommt bei „{other}“ zurück.</translation>
+</message>
+<message>
+<source>The connections {right} and {other} of {thing} are changed over: hot water comes to the {other}, and none to the {right}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>Die Anschlüsse „{right}“ und „{other}“ von {thing} sind vertauscht: Warmwasser kommt bei „{other}“ an, und keines bei „{right}“.</translation>
+</message>
+<message>
+<source>The flow and the return of {thing} are changed over: its flow leads to the return of {taker}, which is right for the other heat source.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>Vorlauf und Rücklauf von {thing} sind vertauscht: Der Vorlauf führt zum Rücklauf von {taker}, der für den anderen Wärmeerzeuger richtig liegt.</translation>
+</message>
+<message>
+<source>Either the flow and the return of {thing} are changed over, or those of {taker}: the flow of the one leads to the return of the other.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>Entweder sind Vorlauf und Rücklauf von {thing} vertauscht oder die von {taker}: Der Vorlauf des einen führt zum Rücklauf des anderen.</translation>
+</message>
+<message>
+<source>Either the flow and the return of {thing} are changed over, or those of all that is fed from there: the flow leads to the return of {taker}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>Entweder sind Vorlauf und Rücklauf von {thing} vertauscht oder die von allem, was von dort versorgt wird: Der Vorlauf führt zum Rücklauf von {taker}.</translation>
+</message>
+<message>
+<source>The connections {flow} and {return} of {thing} are changed over: the heat source's water has to come in above and to leave below.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>Die Anschlüsse „{flow}“ und „{return}“ von {thing} sind vertauscht: Das Wasser des Wärmeerzeugers muss oben eintreten und unten austreten.</translation>
+</message>
+<message>
+<source>The flow and the return of the coil in {thing} are changed over: it heats slower and less evenly.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>Vorlauf und Rücklauf der Heizschlange in {thing} sind vertauscht: Sie heizt langsamer und weniger gleichmäßig.</translation>
+</message>
+<message>
+<source>The flow and the return of one side of {thing} are changed over: hot water enters it where it should leave, and less heat goes over.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>Vorlauf und Rücklauf einer Seite von {thing} sind vertauscht: Heißes Wasser tritt dort ein, wo es austreten soll, und es geht weniger Wärme über.</translation>
+</message>
+<message>
+<source>Change over the pipes on {one} and {other} of {thing}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>Die Rohre an „{one}“ und „{other}“ von {thing} tauschen.</translation>
+</message>
+<message>
+<source>Change over the pipes on the flow and the return of each of {thing}.</source>
+<extracomment>checks/circulation</extracomment>
+<translation>Die Rohre an Vorlauf und Rücklauf jeweils tauschen, bei {thing}.</translation>
 </message>
 <message>
 <source>heating alone</source>
@@ -15412,6 +15477,11 @@ ein Gefäß wie gezeichnet nimmt auf: V × ((Vordruck + 1) / (Fülldruck + 1) �
 <translation>Wärmeerzeuger kann von seiner Speiseleitung abgesperrt werden</translation>
 </message>
 <message>
+<source>Two connections of a part are changed over</source>
+<extracomment>checks/titles</extracomment>
+<translation>Zwei Anschlüsse eines Bauteils sind vertauscht</translation>
+</message>
+<message>
 <source>Too little water always circulates for the heat source</source>
 <extracomment>checks/titles</extracomment>
 <translation>Für den Wärmeerzeuger läuft immer zu wenig Wasser um</translation>
@@ -16050,6 +16120,21 @@ ein Gefäß wie gezeichnet nimmt auf: V × ((Vordruck + 1) / (Fülldruck + 1) �
 <source>Run the cold feed from the cistern to the return without any valve in it, joined where nothing can shut between it and the heat source.</source>
 <extracomment>checks/lessons/open_vented</extracomment>
 <translation>Führen Sie die Speiseleitung ohne jedes Ventil vom Behälter zum Rücklauf, angeschlossen, wo zwischen ihr und dem Wärmeerzeuger nichts schließen kann.</translation>
+</message>
+<message>
+<source>A store, or a heat source that heats drinking water on its way, whose cold feed comes to another connection than its cold, whose hot water is drawn from another than its hot, or whose secondary circuit comes back by another than its secondary return. A tap or a blending valve whose cold gets the hot water; a blending valve that water is drawn from by its cold. A heat source whose flow leads to the return of all that it feeds: its own flow and return are changed over, or theirs. A separator that the heat source's water does not enter above and leave below. As advice, a coil or an exchanger whose return the flow pipe comes to, and a heat source that feeds but one emitter, by its return: which of the two it is cannot be told, and an emitter heats by either end. For that reason an emitter is left alone where others, or the arrow of a pump, show that the heat source is joined the right way. Nothing is said where water can go either way; nor of a connection that nothing is on, and of a relief valve on the wrong one: these are found as what they are.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation>Ein Speicher, oder ein Wärmeerzeuger, der Trinkwasser im Durchlauf erwärmt, dessen Kaltwasser an einem anderen Anschluss als dem kalten ankommt, dessen Warmwasser an einem anderen als dem warmen entnommen wird, oder dessen Zirkulation an einem anderen als ihrem Anschluss zurückkommt. Ein Hahn oder ein Mischventil, an dessen kaltem Anschluss das Warmwasser ankommt; ein Mischventil, an dessen kaltem Anschluss entnommen wird. Ein Wärmeerzeuger, dessen Vorlauf zum Rücklauf von allem führt, was er versorgt: Vorlauf und Rücklauf sind bei ihm vertauscht oder bei dem, was er versorgt. Eine hydraulische Weiche, in die das Wasser des Wärmeerzeugers nicht oben eintritt, um sie unten zu verlassen. Als Hinweis eine Heizschlange oder ein Wärmeübertrager, an deren Rücklauf das Vorlaufrohr ankommt, und ein Wärmeerzeuger, der nur einen einzigen Heizkörper oder Heizkreis versorgt, und zwar von dessen Rücklauf her: Welches von beiden es ist, lässt sich nicht sagen, und geheizt wird von jedem Ende her. Deshalb bleibt ein Heizkörper unbeanstandet, wo andere, oder der Pfeil einer Pumpe, zeigen, dass der Wärmeerzeuger richtig angeschlossen ist. Nichts gesagt wird, wo das Wasser in beide Richtungen gehen kann; auch nicht von einem Anschluss, an dem nichts ist, oder von einem Sicherheitsventil am falschen: Das wird als das gefunden, was es ist.</translation>
+</message>
+<message>
+<source>The connections are not alike. A store's cold comes in low, so that it pushes the hot up and out at the top: changed over, the cold falls through the hot and stirs it, taps run lukewarm, and relief valve and thermostat feel other water than they are made to feel. Heating water the other way round passes filter, vessel and safety valve in the wrong order, and a separator sends its hot water straight back to the heat source. A coil with its flow below heats the store slower and less evenly.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation>Die Anschlüsse sind nicht gleich. Das Kaltwasser eines Speichers tritt unten ein, damit es das Warmwasser nach oben hinausschiebt: Vertauscht fällt das Kalte durch das Warme und wirbelt es auf, aus den Hähnen kommt es lau, und Sicherheitsventil und Thermostat spüren anderes Wasser, als sie spüren sollen. Heizwasser, das andersherum läuft, kommt in falscher Reihenfolge an Filter, Ausdehnungsgefäß und Sicherheitsventil vorbei, und eine hydraulische Weiche schickt ihr heißes Wasser geradewegs zum Wärmeerzeuger zurück. Eine Heizschlange mit dem Vorlauf unten heizt den Speicher langsamer und weniger gleichmäßig.</translation>
+</message>
+<message>
+<source>Change the two pipes over, at the part itself.</source>
+<extracomment>checks/lessons/circulation</extracomment>
+<translation>Die beiden Rohre tauschen, am Bauteil selbst.</translation>
 </message>
 <message>
 <source>A heat source that states how much water must go round through it, and a situation in which heating is called and less does: the motor valves stand as their controls put them, and thermostatic heads and what has a hand wheel are shut. Hot water by a coil or an exchanger is passed: what is behind it takes up the heat. So is a heat source that states it needs none, or that no pump serves.</source>
@@ -17452,6 +17537,11 @@ ein Gefäß wie gezeichnet nimmt auf: V × ((Vordruck + 1) / (Fülldruck + 1) �
 <translation>BS 5449 und BS EN 12828 mit nationalem Anhang (wie in Fachbüchern gelehrt): kein Ventil in der Speiseleitung.</translation>
 </message>
 <message>
+<source>Common practice, no source: the maker's marks on the connections.</source>
+<extracomment>checks/sources</extracomment>
+<translation>Übliche Praxis, ohne Quelle: die Zeichen des Herstellers an den Anschlüssen.</translation>
+</message>
+<message>
 <source>The least content is what the maker of the heat source states. That thermostatic heads count as shut: common practice, no source.</source>
 <extracomment>checks/sources</extracomment>
 <translation>Der Mindestinhalt ist, was der Hersteller des Wärmeerzeugers angibt. Dass Thermostatköpfe als geschlossen gelten: übliche Praxis, ohne Quelle.</translation>
@@ -18115,6 +18205,11 @@ ein Gefäß wie gezeichnet nimmt auf: V × ((Vordruck + 1) / (Fülldruck + 1) �
 <source>A service valve is put into the cold feed, so that the cistern can be changed without draining down.</source>
 <extracomment>lessons/slips</extracomment>
 <translation>In die Speiseleitung wird ein Wartungsventil gesetzt, damit der Behälter ohne Entleeren getauscht werden kann.</translation>
+</message>
+<message>
+<source>Two pipes come down side by side, and nobody reads the marks on the connections.</source>
+<extracomment>lessons/slips</extracomment>
+<translation>Zwei Rohre kommen nebeneinander herunter, und niemand liest die Zeichen an den Anschlüssen.</translation>
 </message>
 <message>
 <source>A heat pump takes the place of a heat source that could do with a few litres, and no buffer is fitted.</source>

@@ -72,9 +72,7 @@ class WaterConnections:
         others = [port for port in giver.ports if port in joined and port != hot]
         if cold in joined and cold not in self._fed:
             for port in (hot, *others):
-                if port in self._fed and not (
-                    port == hot and self._is_drawn(hot) and not self._is_drawn(cold)
-                ):
+                if port in self._fed and not (port == hot and self._may_be_right(cold, hot)):
                     yield Changed(cold, port, Tells.FED)
         if hot not in joined or hot in self._fed:
             return
@@ -94,6 +92,11 @@ class WaterConnections:
                 and back not in self._hot
             ):
                 yield Changed(back, port, Tells.COMES_BACK)
+
+    def _may_be_right(self, cold: Joint, hot: Joint) -> bool:
+        """Whether a giver may be right though cold water comes to its hot: a way past it leads there, its hot
+        goes on to taps, and what comes to its cold another one has heated before."""
+        return self._is_drawn(hot) and (cold in self._hot or not self._is_drawn(cold))
 
     def _of_no_use(self, giver: Giver) -> Iterator[Joint]:
         """The ports of a giver that have a pipe, though nothing inside is joined to them as it is fitted."""
@@ -125,7 +128,10 @@ class WaterConnections:
                 yield Changed(mixed, cold, Tells.DRAWN)
 
     def _is_hot_on_cold(self, hot: Joint, cold: Joint) -> bool:
-        return cold in self._heated and hot not in self._heated
+        """Whether hot water comes to the cold and not to the hot, and it is not that some of it strays: then cold
+        comes to the cold too, and none to the hot."""
+        strays = cold in self._cold and hot not in self._cold
+        return cold in self._heated and hot not in self._heated and not strays
 
     def hot_of(self, giver: Giver) -> Joint:
         """The connection that hot water is drawn from."""
@@ -137,10 +143,20 @@ class WaterConnections:
         return port in self._leads_to_taps
 
     @cached_property
+    def _feeds(self) -> tuple[Joint, ...]:
+        """Where cold water comes from: mains and cisterns."""
+        cisterns = self.ways.circuit.devices(Role.FEEDS)
+        return (*self.ways.mains, *(Joint(place.part, place.device.port) for place in cisterns))
+
+    @cached_property
     def _fed(self) -> Collection[Joint]:
         """Every port that cold water comes to from a main or a cistern."""
-        feeds = [Joint(place.part, place.device.port) for place in self.ways.circuit.devices(Role.FEEDS)]
-        return self.ways.walk([*self.ways.mains, *feeds], self._goes)
+        return self.ways.walk(self._feeds, self._goes)
+
+    @cached_property
+    def _cold(self) -> Collection[Joint]:
+        """Those of them that it comes to otherwise than as the cold that is blended in."""
+        return self.ways.walk(self._feeds, self._goes_unblended)
 
     @cached_property
     def _hot(self) -> Collection[Joint]:

@@ -197,7 +197,9 @@ class Drinking:
         self.givers = [*self.stores, *(id for id, kind in kinds.items() if kind == "combination_heat_source")]
         self.taps = [(id, "hot") for id, kind in kinds.items() if kind == "outlet"]
         self.blends = [id for id, kind in kinds.items() if kind == "blending_valve"]
-        self.fed = self._from((id, "outlet") for id, kind in kinds.items() if kind == "cold_main")
+        mains = [(id, "outlet") for id, kind in kinds.items() if kind == "cold_main"]
+        self.fed = self._from(iter(mains))
+        self.cold = {port for main in mains for port in (main, *nx.descendants(self.unblended, main))}
         self.unvented = {id for id, kind in kinds.items() if kind == "unvented_store"}
 
     def _from(self, starts: Iterator[Port]) -> set[Port]:
@@ -217,7 +219,9 @@ class Drinking:
             port for port in ("relief", "secondary_return") if id in self.unvented and self.joined(id, port)
         ]
         lacks = self.joined(id, "cold") and cold not in self.fed
-        if lacks and self.joined(id, "hot") and hot in self.fed and (self.leads(cold) or not self.leads(hot)):
+        hot_water = self._from((giver, "hot") for giver in self.givers)
+        past = self.leads(hot) and (cold in hot_water or not self.leads(cold))
+        if lacks and self.joined(id, "hot") and hot in self.fed and not past:
             return frozenset({"cold", "hot"})
         for port in others:
             if lacks and (id, port) in self.fed:
@@ -228,13 +232,16 @@ class Drinking:
             for port in (*others, *(("cold",) if lacks else ())):
                 if self.leads((id, port)):
                     return frozenset({"hot", port})
-        hot_water = self._from((giver, "hot") for giver in self.givers)
         back = (id, "secondary_return")
         if id in self.unvented and back not in hot_water:
             for port in ("relief", "relief_outlet"):
                 if self.joined(id, port) and (id, port) in hot_water and not self.leads((id, port), on=True):
                     return frozenset({"secondary_return", port})
         return None
+
+    def _is_hot_on_cold(self, id: str, hot_water: set[Port]) -> bool:
+        hot, cold = (id, "hot"), (id, "cold")
+        return cold in hot_water and hot not in hot_water and (cold not in self.cold or hot in self.cold)
 
     def expected(self) -> set[tuple[str, frozenset[str]]]:
         """Each part with the two connections that are changed over."""
@@ -248,12 +255,12 @@ class Drinking:
         ]
         hot_water = self._from(iter(drawn))
         for id, _ in self.taps:
-            if self.joined(id, "cold") and (id, "cold") in hot_water and (id, "hot") not in hot_water:
+            if self.joined(id, "cold") and self._is_hot_on_cold(id, hot_water):
                 found.add((id, frozenset({"hot", "cold"})))
         for id in self.blends:
             if not self.joined(id, "hot", "cold", "mixed"):
                 continue
-            if (id, "cold") in hot_water and (id, "hot") not in hot_water:
+            if self._is_hot_on_cold(id, hot_water):
                 found.add((id, frozenset({"hot", "cold"})))
             elif self.leads((id, "cold")) and not self.leads((id, "mixed")):
                 found.add((id, frozenset({"mixed", "cold"})))

@@ -65,6 +65,13 @@ SOUND: dict[str, Drawing] = {
     ),
     "a relief valve misplaced, which is told": water("cm.outlet us.relief", TAP, "us.cold tr.inlet"),
     "the other one": water(FEED, "us.relief ou.hot", "us.hot tr.inlet"),
+    "a combination after a store, with valves past each": water(
+        "cm.outlet t1.a:b us.cold", "us.hot t2.a:b cb.cold", "cb.hot t3.a:b t4.a:b ou.hot",
+        "t1.branch iv.a:b t3.branch", "t2.branch i2.a:b t4.branch", i2="isolating_valve",
+    ),
+    "a cold tap that hot water strays to": water(
+        "cm.outlet t2.a:b t3.a:b us.cold", ROUND, f"{BACK} t3.branch", "t2.branch o2.cold"
+    ),
     "a vented store": water("fc.feed vs.cold", "vs.hot ou.hot"),
     "heated directly": water("cm.outlet t1.a:b us.cold", "us.hot t2.a:b ou.hot", "t1.branch hs.return", "hs.flow pu.in:out t2.branch"),
     "a combination": water("cm.outlet cb.cold", "cb.hot ou.hot"),
@@ -123,6 +130,9 @@ FIRES: dict[str, tuple[Drawing, list[Told]]] = {
     ),
     "a mixer's hot and cold": (water("cm.outlet t1.a:b us.cold", "us.hot ou.cold", "t1.branch ou.hot"), [fault("ou")]),
     "a tap's only pipe": (water(FEED, "us.hot ou.cold"), [fault("ou")]),
+    "a bath's only pipe, blended": (
+        water("cm.outlet t1.a:b us.cold", "us.hot bl.hot:mixed ou.cold", "t1.branch bl.cold"), [fault("ou")],
+    ),
     "a blending valve's hot and cold": (
         water("cm.outlet t1.a:b us.cold", "us.hot bl.cold", "bl.mixed ou.hot", "t1.branch bl.hot"), [fault("bl")],
     ),

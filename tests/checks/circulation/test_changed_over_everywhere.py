@@ -9,8 +9,10 @@ import pytest
 
 from circuitcheck.analysis import analyse
 from circuitcheck.arrangements.catalogue import arrangements
+from circuitcheck.drawing.edits import relabel
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.finding import Finding
+from circuitcheck.rechecking import Rechecker
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
 from tests.checks.circulation.brute_connections import all_pairs
@@ -130,3 +132,17 @@ def test_of_what_is_alike_it_says_nothing(name: str) -> None:
             assert CHANGED not in {
                 each.check for each in analyse(changed_over(drawing, part, one, other)).findings
             }
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("name", each_fifth(NAMES))
+def test_judged_again_after_the_edit_it_says_the_same(name: str) -> None:
+    drawing, again = drawn(name), Rechecker()
+    for part, one, other in all_pairs(drawing):
+        if (drawing.components[part].kind.name, one, other) not in MUST:
+            continue
+        wrong = changed_over(drawing, part, one, other)
+        for step in (drawing, wrong, relabel(wrong, part, "Another name"), wrong):
+            told, fresh = again.analyse(step).findings, analyse(step).findings
+            assert [each.message for each in told] == [each.message for each in fresh]
+            assert told == fresh

@@ -9,13 +9,14 @@ Flags: A store, or a heat source that heats drinking water on its way, whose col
     comes to, and a heat source that feeds but one emitter, by its return: which of the two it is cannot be
     told, and an emitter heats by either end. For that reason an emitter is left alone where others, or the
     arrow of a pump, show that the heat source is joined the right way. Nothing is said where water can go
-    either way; nor of a connection that nothing is on, and of a relief valve on the wrong one: these are
-    found as what they are.
+    either way; nor of a store's connection that nothing is on, or that its relief valve should be on: these
+    are found as what they are.
 Why: The connections are not alike. A store's cold comes in low, so that it pushes the hot up and out at the
     top: changed over, the cold falls through the hot and stirs it, taps run lukewarm, and relief valve and
     thermostat feel other water than they are made to feel. Heating water the other way round passes filter,
     vessel and safety valve in the wrong order, and a separator sends its hot water straight back to the
-    heat source. A coil with its flow below heats the store slower and less evenly.
+    heat source. A coil with its flow below heats the store slower and less evenly. And whoever opens a cold
+    tap does not reckon with hot water.
 Remedy: Change the two pipes over, at the part itself.
 Source: Common practice, no source: the maker's marks on the connections.
 """

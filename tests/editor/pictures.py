@@ -64,5 +64,6 @@ def test_pictures_of_every_screen(
         screens.appearances.choose(wanted_appearance(request.config))
         size = NARROW if scale >= LARGE else USUAL
         screens.main(size)
+        screens.reviewed(size)
         screens.learning(size)
     assert all(each.stat().st_size for each in taken)

@@ -7,28 +7,29 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QSettings
-from PySide6.QtWidgets import QApplication, QDialog, QToolButton, QWidget
+from PySide6.QtCore import QPoint, QSettings
+from PySide6.QtWidgets import QApplication, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
-from circuitcheck.editor.about import about_box
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
-from circuitcheck.editor.failing.dialog import noted_dialog
 from circuitcheck.editor.files import Answer
-from circuitcheck.editor.hand_over_dialog import HandOverDialog
 from circuitcheck.editor.learning.lessons_window import LessonsWindow
 from circuitcheck.editor.learning.practice_window import PracticeWindow
-from circuitcheck.editor.review.accepting import AcceptDialog
 from circuitcheck.editor.translating import tr
 from circuitcheck.editor.window import MainWindow
+from circuitcheck.review.acceptances import accept
+from circuitcheck.review.notes import add_note, answer_note
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
+from tests.editor import boxes
 
 Seen = Callable[[str, QWidget], None]
 NARROW, USUAL = (1024, 640), (1280, 800)
 """Sizes in px of a screen at 250 % and at 100 %."""
-SAMPLE = "terrace-valve-before-vessel"
+SAMPLE, EARLIER = "terrace-valve-before-vessel", "terrace-as-proposed"
+CURE_STEP = 3
+"""The step of the tour that waits for a cure."""
 LONG_MS = 60_000
 
 
@@ -43,7 +44,8 @@ class Screens:
     def window(self, size: tuple[int, int]) -> MainWindow:
         """A main window that lets go of what is not saved."""
         made = MainWindow(Document(), self.settings, self.appearances)
-        self.monkeypatch.setattr(made.files, "ask_unsaved", lambda: Answer.DISCARD)
+        # For good: a window left open by a test that fails is closed after everything patched is put back.
+        vars(made.files)["ask_unsaved"] = lambda: Answer.DISCARD
         made.resize(*size)
         made.show()
         self.qtbot.waitExposed(made)
@@ -100,6 +102,17 @@ class Screens:
         window.actions_.search.trigger()
         self._look("search", window)
         window.sheet.setFocus()
+        window.editing.finding.begin()
+        window.editing.finding.box.edit.setText("valve")
+        self._look("search the drawing", window)
+        window.sheet.setFocus()
+        window.sheet.finder.begin("va", window.sheet.mapToScene(200, 200), QPoint(200, 200))
+        self._look("search a part", window)
+        window.sheet.setFocus()
+        window.live.flows_action.trigger()
+        self.qtbot.waitUntil(lambda: not window.live.is_busy, timeout=LONG_MS)
+        self._look("flows", window)
+        window.live.flows_action.trigger()
         window.operate.action.trigger()
         view = window.operate.view
         self.qtbot.waitUntil(lambda: view.standing is not None and not view.is_busy, timeout=LONG_MS)
@@ -108,21 +121,43 @@ class Screens:
         window.tables.counted_action.trigger()
         self._look("counted", window.tables.counted)
         window.tables.counted.hide()
-        self._dialogs(window)
+        boxes.dialogs(window, self._look)
+        boxes.messages(window, self.folder, self.monkeypatch, self._look)
         window.close()
 
-    def _dialogs(self, window: MainWindow) -> None:
-        drawing, finding = window.document.drawing, window.findings.findings[0]
-        dialogs: tuple[tuple[str, QDialog], ...] = (
-            ("hand over", HandOverDialog(window)),
-            ("about", about_box(window)),
-            ("report", noted_dialog(window, "What was noted", is_anything=True)),
-            ("accept", AcceptDialog(window, drawing, finding, "", date.today())),
+    def reviewed(self, size: tuple[int, int]) -> None:
+        """The pages of a review with something on each, and the steps of the tour."""
+        window = self.window(size)
+        self.draw(window)
+        drawing, finding, day = window.document.drawing, window.findings.findings[0], date(2026, 11, 25)
+        pipe = next(iter(drawing.pipes))
+        noted, id = add_note(
+            drawing, (pipe,), "J. Learner", day, "Is this as it stands on site? I found 15 mm."
         )
-        for name, dialog in dialogs:
-            dialog.show()
-            self._look(name, dialog)
-            dialog.close()
+        noted = answer_note(noted, id, "R. Overseer", day, "As it stands.")
+        window.document.do("Note", accept(noted, finding, "For the pressure test only.", "R. Overseer", day))
+        self.qtbot.waitUntil(lambda: window.document.analysis is not None, timeout=LONG_MS)
+        window.reviewing.dock.toggleViewAction().trigger()
+        panel = window.reviewing.panel
+        panel.author.setText("R. Overseer")
+        window.reviewing._sign("supervisor", "accepted", "")
+        window.reviewing.comparing.compare_with(data_path("samples") / f"{EARLIER}.wetcircuit")
+        self.qtbot.waitUntil(lambda: not window.reviewing.is_busy, timeout=LONG_MS)
+        for page in range(panel.tabs.count()):
+            panel.tabs.setCurrentIndex(page)
+            self._look(f"reviewed, {panel.tabs.tabText(page)}", window)
+        window.close()
+        window = self.window(size)
+        window.starting.begin_tour()
+        tour = window.starting.tour
+        assert tour is not None
+        while tour.step >= 0:
+            self.qtbot.waitUntil(lambda: window.document.analysis is not None, timeout=LONG_MS)
+            if tour.step == CURE_STEP:
+                self.qtbot.waitUntil(lambda: bool(tour._cures), timeout=LONG_MS)
+            self._look(f"tour {tour.step + 1}", window)
+            tour.card.next_button.click()
+        window.close()
 
     def learning(self, size: tuple[int, int]) -> None:
         """Lessons and practice."""
@@ -143,6 +178,10 @@ class Screens:
         practice.setup.begin.click()
         self.qtbot.waitUntil(lambda: practice.exercise is not None, timeout=LONG_MS)
         self._look("exercise", practice)
+        practice.show_answer()
+        self._look("result", practice)
+        practice.show_progress()
+        self._look("progress", practice)
         practice.close_down()
 
     def _look(self, name: str, window: QWidget) -> None:

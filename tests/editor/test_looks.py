@@ -64,6 +64,7 @@ def test_no_text_is_cut_and_everything_has_a_name(
         screens = Screens(qtbot, tmp_path, monkeypatch, see)
         screens.appearances.choose(appearance)
         screens.main(size)
+        screens.reviewed(size)
         screens.learning(size)
     assert wrong == {}
     assert len(seen) >= 22

@@ -35,7 +35,7 @@ THEMES = [each for each in Appearance if each is not Appearance.SYSTEM]
 MOST_STOPS = 400
 LEAST_CONTRAST, LEAST_PX = 3.0, 24
 """WCAG 2.2, 1.4.11: what tells the focus stands out at 3 to 1; and of so many px that it is seen."""
-PANELS = {"panel", "bar"}
+PANELS = {"panel", "bar", "find"}
 
 
 @pytest.fixture
@@ -130,6 +130,8 @@ def test_tab_reaches_everything_once_and_in_the_order_one_reads(
         wanted = stops(window)
         if not wanted or name.startswith("search"):
             return  # the box of a search keeps Tab to itself: it takes what was found
+        if len(wanted) == 1:
+            return  # a message with one button keeps the keyboard there
         start = next((each for each in wanted if not isinstance(each, SheetView)), wanted[0])
         order = walk(start)
         missed = set(wanted) - set(order)

@@ -18,7 +18,8 @@ from PySide6.QtWidgets import (
 
 from circuitcheck.editor import plain, translating
 from circuitcheck.editor.fonts import scaled
-from circuitcheck.editor.review.page import button, side_by_side
+from circuitcheck.editor.review.page import button
+from circuitcheck.editor.said_line import SaidLine
 from circuitcheck.editor.sheet.review_marks import SIGNS
 from circuitcheck.editor.translating import decimal_sign, later, shown_told, tr
 from circuitcheck.figures.parts_list import PartsList
@@ -36,7 +37,7 @@ NOT_COMPARED = later(
 )
 SAME = later("The two drawings hold the same.")
 IDS = Qt.ItemDataRole.UserRole
-PAD_PX = 3
+PAD_PX, EDGE_PX, BUTTONS_PX = 3, 16, 40
 Index = QModelIndex | QPersistentModelIndex
 Entry = tuple[str, tuple[str, ...]]
 """A line of the list, and what it is about on the sheet."""
@@ -91,8 +92,8 @@ class ComparePage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 12, 0, 0)
         column.setSpacing(8)
-        column.addLayout(side_by_side(self.choose, self.stop))
-        self._said.setContentsMargins(0, 0, 16, 0)
+        column.addWidget(SaidLine((self.choose, self.stop), margins=(0, EDGE_PX), high=BUTTONS_PX))
+        self._said.setContentsMargins(0, 0, EDGE_PX, 0)
         column.addWidget(self._said)
         column.addWidget(self.tree, 1)
         column.addStretch(0)

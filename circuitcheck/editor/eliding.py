@@ -35,6 +35,10 @@ class ElidedButton(QToolButton):
         super().__init__()
         self.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
 
+    def sizeHint(self) -> QSize:
+        """As wide as its words: without the spaces beside them that Qt adds, it stands in line with what is above."""
+        return super().sizeHint() - QSize(2 * self.fontMetrics().horizontalAdvance(" "), 0)
+
     def minimumSizeHint(self) -> QSize:
         """As wide as a few letters."""
         whole = self.sizeHint()

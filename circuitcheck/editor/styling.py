@@ -118,7 +118,7 @@ QDateEdit:disabled { color: %(quiet)s; border-color: %(hairline)s; }
 QToolButton { border: 2px solid transparent; border-radius: 6px; padding: 2px; color: %(ink)s; }
 QToolButton:hover { background: %(hover)s; }
 QToolButton:focus { border-color: %(select)s; }
-QToolButton[link="true"] { color: %(select)s; padding: 1px 2px; text-align: left; }
+QToolButton[link="true"] { color: %(select)s; padding: 1px; text-align: left; }
 QTabWidget::pane { border: none; border-top: %(line)s solid %(hairline)s; }
 QTabBar::tab {
     background: transparent; color: %(ink_2)s; padding: 6px 9px;

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from itertools import pairwise
 from pathlib import Path
 
@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 from pytestqt.qtbot import QtBot
 
 from circuitcheck.editor.appearance import Appearance
+from circuitcheck.editor.find_box import FindBox
 from circuitcheck.editor.learning.practice_sheet import PracticeSheet
 from circuitcheck.editor.operating.sheet import OperatedSheet
 from circuitcheck.editor.sheet import SheetView
@@ -215,3 +216,50 @@ def _shown_by(widget: QWidget) -> int:
     widget.clearFocus()
     QApplication.processEvents()
     return max(changed(before, after), changed(after, widget.grab().toImage()))
+
+
+@pytest.mark.usefixtures("dressed")
+@pytest.mark.parametrize("appearance", THEMES)
+def test_a_search_keeps_the_keyboard_and_shows_it_until_it_is_left(
+    qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, appearance: Appearance
+) -> None:
+    """Its field takes Tab, which takes what was found, and arrows; Escape gives the keyboard back."""
+    wrong: dict[str, list[str]] = {}
+    screens = Screens(qtbot, tmp_path, monkeypatch, lambda name, window: None)
+
+    def search(name: str, box: FindBox, begin: Callable[[], object], type_into: str) -> None:
+        window.sheet.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        begin()
+        found = wrong.setdefault(name, [])
+        if not box.edit.hasFocus() or not name_of(box.edit):
+            found.append("the field has no focus or no name")
+        QTest.keyClicks(box.edit, type_into)
+        ring = box.edit.grab().toImage().pixelColor(1, box.edit.height() // 2)
+        if contrast(ring, screens.appearances.theme["body"]) < LEAST_CONTRAST:
+            found.append(f"ring {ring.name()}")
+        first = box.list.currentItem()
+        QTest.keyClick(box.edit, Qt.Key.Key_Down)
+        if box.list.currentItem() is first or not box.edit.hasFocus():
+            found.append("the arrow does not go on in the list")
+        if any(by_tab(each) for each in shown(box) if each is not box.edit):
+            found.append("Tab would stop inside")
+        QTest.keyClick(box.edit, Qt.Key.Key_Escape)
+        if box.isVisible() or QApplication.focusWidget() is not window.sheet:
+            found.append("Escape does not give the keyboard back to the sheet")
+
+    screens.appearances.choose(appearance)
+    window = screens.window(USUAL)
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow)
+    screens.draw(window)
+    commands, parts, finder = window.editing.search, window.editing.finding, window.sheet.finder
+    search("commands", commands.box, commands.begin, "s")
+    search("parts of the drawing", parts.box, parts.begin, "valve")
+    search(
+        "parts to place",
+        finder.box,
+        lambda: finder.begin("v", window.sheet.mapToScene(200, 200), QPoint(200, 200)),
+        "a",
+    )
+    assert {name: found for name, found in wrong.items() if found} == {}
+    assert len(wrong) == 3

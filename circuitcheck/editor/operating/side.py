@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
+from PySide6.QtCore import QRect, QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QIcon, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -31,7 +31,7 @@ from circuitcheck.figures.plant import Plant
 from circuitcheck.operating.positions import Positions
 
 PLACE = Qt.ItemDataRole.UserRole
-ICON_PX = 24
+ICON_PX, LEAST_NAME_PX, BESIDE_NAME_PX = 24, 60, 14
 WIDE_PX, EDGE_PX, SECOND_PX = 248, 12, 20
 MOST_SHARE = 0.58
 """The most of the height that situations take; the rest is for valves and drives."""
@@ -167,6 +167,7 @@ class OperatingSide(QWidget):
                 font = tree.font()
                 font.setBold(row.is_set)
                 item.setFont(1, font)
+        tree.measure()
 
     def _icon(self, kind: str) -> QIcon:
         """The symbol of a kind, painted once for a theme."""
@@ -190,7 +191,8 @@ class _Valves(QTreeWidget):
         self.setColumnCount(2)
         self.setHeaderHidden(True)
         self.setRootIsDecorated(False)
-        self.setUniformRowHeights(True)
+        self.setUniformRowHeights(False)
+        self.setWordWrap(True)
         self.setIndentation(0)
         self.setIconSize(QSize(ICON_PX, ICON_PX))
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -201,6 +203,21 @@ class _Valves(QTreeWidget):
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         header.setSectionResizeMode(1, QHeaderView.ResizeMode.ResizeToContents)
         self.itemClicked.connect(lambda item, column: self.turned.emit(item.data(0, PLACE)))
+
+    def measure(self) -> None:
+        """Make every row as high as its name needs beside the state."""
+        letters = self.fontMetrics()
+        room = QRect(0, 0, max(LEAST_NAME_PX, self.columnWidth(0) - ICON_PX - BESIDE_NAME_PX), 4000)
+        for place in range(self.topLevelItemCount()):
+            item = self.topLevelItem(place)
+            if item is not None:
+                need = letters.boundingRect(room, int(Qt.TextFlag.TextWordWrap), item.text(0)).height()
+                item.setSizeHint(0, QSize(0, max(ICON_PX + 2, need + 4)))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Another width is another height of the rows."""
+        super().resizeEvent(event)
+        self.measure()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Space and Enter turn the row at hand."""

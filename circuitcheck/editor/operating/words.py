@@ -11,6 +11,7 @@ from circuitcheck.figures.plant import Plant
 from circuitcheck.operating.positions import Positions, turnables, vessels
 from circuitcheck.operating.standing import Standing
 from circuitcheck.parts.kind import Role, Way
+from circuitcheck.told import upper
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +52,7 @@ def rows(plant: Plant, positions: Positions) -> tuple[Row, ...]:
         for each in ways:
             if (each.way is Way.MOTOR) is not by_motor:
                 continue
-            name = shown_told(circuit.drawing.name(each.part))
+            name = shown_told(upper(circuit.drawing.name(each.part)))
             if each.leg:
                 name = tr("{valve} to {leg}", valve=name, leg=each.leg)
             elif _drives_water(circuit, each.part) or _gives_heat(circuit, each.part):
@@ -61,7 +62,7 @@ def rows(plant: Plant, positions: Positions) -> tuple[Row, ...]:
     for part in vessels(plant):
         flooded = part in positions.flooded
         state = tr("no gas") if flooded else tr("with gas")
-        found.append(Row(part, "", shown_told(circuit.drawing.name(part)), state, flooded))
+        found.append(Row(part, "", shown_told(upper(circuit.drawing.name(part))), state, flooded))
     return tuple(found)
 
 
@@ -69,10 +70,10 @@ def _drives(circuit: Circuit, positions: Positions) -> Iterator[Row]:
     for place in circuit.devices(Role.HEATS):
         heats = place.part in positions.firing
         state = tr("heats") if heats else tr("off")
-        yield Row(place.part, "", shown_told(circuit.drawing.name(place.part)), state, heats)
+        yield Row(place.part, "", shown_told(upper(circuit.drawing.name(place.part))), state, heats)
     for place in circuit.devices(Role.PUMPS):
         runs = place.part in positions.running
-        name = shown_told(circuit.drawing.name(place.part))
+        name = shown_told(upper(circuit.drawing.name(place.part)))
         if place.device.built_in:
             name = tr("{part}: its pump", part=name)
         yield Row(place.part, f"pump {place.part}", name, tr("runs") if runs else tr("stands"), runs)

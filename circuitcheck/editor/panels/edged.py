@@ -17,6 +17,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+BY_CONTENTS = (
+    QComboBox.SizeAdjustPolicy.AdjustToContents,
+    QComboBox.SizeAdjustPolicy.AdjustToContentsOnFirstShow,
+)
 ARROW_RIGHT_PX, TEXT_INSET_PX = 15.0, 2
 
 
@@ -68,7 +72,7 @@ class ArrowedComboBox(QComboBox):
     def sizeHint(self) -> QSize:
         """As wide as the longest choice, with what the style sheet puts beside it, which the style forgets."""
         hint = super().sizeHint()
-        if self.sizeAdjustPolicy() is not QComboBox.SizeAdjustPolicy.AdjustToContents:
+        if self.sizeAdjustPolicy() not in BY_CONTENTS:
             return hint
         texts = (self.itemText(place) for place in range(self.count()))
         return hint + QSize(max((self.wanting_px(text, hint) for text in texts), default=0), 0)

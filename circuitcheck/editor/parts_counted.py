@@ -6,11 +6,14 @@ from collections.abc import Callable
 from itertools import groupby
 from pathlib import Path
 
-from PySide6.QtCore import QModelIndex, QSignalBlocker, QSize, Qt, Signal
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import (
     QGuiApplication,
     QKeyEvent,
     QKeySequence,
+    QPainter,
+    QPalette,
+    QPen,
     QResizeEvent,
     QShowEvent,
     QStandardItem,
@@ -23,6 +26,7 @@ from PySide6.QtWidgets import (
     QFileDialog,
     QFrame,
     QPushButton,
+    QStyleOptionViewItem,
     QTreeView,
     QVBoxLayout,
     QWidget,
@@ -214,7 +218,7 @@ class _Tree(QTreeView):
         self.setRootIsDecorated(False)
         self.setItemsExpandable(False)
         self.setIndentation(0)
-        self.setAllColumnsShowFocus(True)
+        self.setObjectName("counted")
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.header().setStretchLastSection(False)
@@ -232,6 +236,19 @@ class _Tree(QTreeView):
                 taken += width
         # On a small screen with large letters one scrolls sideways rather than reads three dots.
         self.setColumnWidth(DETAILS, max(room - taken, LEAST_DETAILS * letter))
+
+    def drawRow(
+        self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> None:
+        """The row at hand has one ring round all of it."""
+        super().drawRow(painter, option, index)
+        if not self.hasFocus() or index.siblingAtColumn(0) != self.currentIndex().siblingAtColumn(0):
+            return
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QPen(self.palette().color(QPalette.ColorRole.Highlight), 2))
+        painter.drawRoundedRect(option.rect.toRectF().adjusted(1, 1, -1, -1), 5, 5)
+        painter.restore()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Columns keep their share."""

@@ -137,6 +137,7 @@ QTreeView::item { border-radius: 5px; }
 QTreeView::item:hover { background: %(hover)s; }
 QTreeView::item:selected { background: %(hover)s; color: %(ink)s; }
 QTreeView::item:focus { border: 2px solid %(select)s; }
+#counted::item, #counted::item:focus { border: none; border-radius: 0; }
 #find { background: %(body)s; border: %(line)s solid %(edge)s; border-radius: 8px; }
 #find QTreeView { background: %(body)s; border: none; }
 #find QTreeView::item { border-radius: 0; }

@@ -7,7 +7,8 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint, QSettings
+from PySide6.QtCore import QPoint, QSettings, Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -108,7 +109,8 @@ class Screens:
         window.sheet.setFocus()
         window.sheet.finder.begin("va", window.sheet.mapToScene(200, 200), QPoint(200, 200))
         self._look("search a part", window)
-        window.sheet.setFocus()
+        QTest.keyClick(window.sheet.finder.box.edit, Qt.Key.Key_Escape)
+        window.sheet.select(())
         window.live.flows_action.trigger()
         self.qtbot.waitUntil(lambda: not window.live.is_busy, timeout=LONG_MS)
         self._look("flows", window)
@@ -185,5 +187,7 @@ class Screens:
         practice.close_down()
 
     def _look(self, name: str, window: QWidget) -> None:
-        QApplication.processEvents()
+        # Once more for what is put off until a window is shown.
+        for _ in range(2):
+            QApplication.processEvents()
         self._see(name, window)

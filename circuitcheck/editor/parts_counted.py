@@ -242,7 +242,8 @@ class _Tree(QTreeView):
     ) -> None:
         """The row at hand has one ring round all of it."""
         super().drawRow(painter, option, index)
-        if not self.hasFocus() or index.siblingAtColumn(0) != self.currentIndex().siblingAtColumn(0):
+        here = self.currentIndex()
+        if not self.hasFocus() or index.row() != here.row() or index.parent() != here.parent():
             return
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)

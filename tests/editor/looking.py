@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from PySide6.QtCore import QPoint, QRect, Qt
-from PySide6.QtGui import QAccessible
+from PySide6.QtGui import QAccessible, QFontMetrics
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractScrollArea,
@@ -14,12 +14,15 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QPushButton,
     QToolButton,
+    QTreeWidget,
+    QTreeWidgetItemIterator,
     QWidget,
 )
 
 from circuitcheck.editor.eliding import ElidedButton, ElidedLabel
+from circuitcheck.editor.panels.edged import ArrowedComboBox
 
-SLACK_PX = 1
+SLACK_PX, ROW_ICON_GAP_PX = 1, 4
 """What rounding at a fractional scale may take off."""
 
 
@@ -38,7 +41,24 @@ def cut(root: QWidget) -> list[str]:
         why = _why_cut(widget) or _why_out_of_view(widget, root)
         if why:
             found.append(f"{type(widget).__name__}: {_text(widget)[:60]!r} ({why})")
+        if isinstance(widget, QTreeWidget):
+            found += _rows_cut(widget)
     return found
+
+
+def _rows_cut(tree: QTreeWidget) -> Iterator[str]:
+    """Rows in view that are not read in full; where texts wrap, their heights are for other tests."""
+    items = QTreeWidgetItemIterator(tree)
+    while (item := items.value()) is not None:
+        for column in range(tree.columnCount()):
+            box = tree.visualRect(tree.indexFromItem(item, column))
+            if tree.wordWrap() or tree.isColumnHidden(column) or not tree.viewport().rect().intersects(box):
+                continue
+            icon = 0 if item.icon(column).isNull() else tree.iconSize().width() + ROW_ICON_GAP_PX
+            needs = QFontMetrics(item.font(column).resolve(tree.font())).horizontalAdvance(item.text(column))
+            if needs + icon > box.width() + SLACK_PX:
+                yield f"{tree.accessibleName()}: {item.text(column)!r} ({box.width() - icon} px, needs {needs})"
+        items += 1
 
 
 def nameless(root: QWidget) -> list[str]:
@@ -81,6 +101,9 @@ def _why_cut(widget: QWidget) -> str:
             return f"{widget.width()} px wide, needs {needs}"
         high = widget.heightForWidth(widget.width()) if widget.wordWrap() else widget.sizeHint().height()
         return "" if widget.height() >= high - SLACK_PX else f"{widget.height()} px high, needs {high}"
+    if isinstance(widget, ArrowedComboBox) and widget.width() < widget.maximumWidth():
+        lacks = widget.wanting_px(widget.currentText(), widget.size())
+        return f"{lacks} px too narrow" if lacks > SLACK_PX else ""
     if isinstance(widget, QPushButton | QToolButton) and widget.text() and _shows_text(widget):
         needs = widget.fontMetrics().horizontalAdvance(widget.text().replace("&", ""))
         return "" if widget.width() >= needs else f"{widget.width()} px wide, its words {needs}"

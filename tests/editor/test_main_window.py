@@ -221,6 +221,15 @@ def test_a_narrow_window_folds_the_parts(window: MainWindow) -> None:
     assert not window.shelf.is_strip and window.shelf.width() >= 200
 
 
+def test_parts_fold_where_a_dock_leaves_the_sheet_little_room(window: MainWindow, qtbot: QtBot) -> None:
+    shown = window.reviewing.dock.toggleViewAction()
+    shown.trigger()
+    qtbot.waitUntil(lambda: window.shelf.is_strip)
+    qtbot.waitUntil(lambda: window.sheet.width() > 600)
+    shown.trigger()
+    qtbot.waitUntil(lambda: not window.shelf.is_strip)
+
+
 def test_enter_on_the_empty_sheet_places_the_heat_source(window: MainWindow) -> None:
     window.sheet.setFocus()
     QTest.keyClick(window.sheet, Qt.Key.Key_Return)

@@ -79,6 +79,13 @@ def outcomes(practice: PracticeWindow) -> dict[str, Outcome]:
     return {told.planted.check: told.outcome for told in practice.result.told}
 
 
+def test_where_the_keys_go_is_seen_from_the_first(practice: PracticeWindow, qtbot: QtBot) -> None:
+    qtbot.waitUntil(practice.setup.begin.hasFocus)
+    QTest.keyClick(practice.setup.begin, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: practice.exercise is not None, timeout=20_000)
+    assert practice.sheet.hasFocus() and practice.sheet.property("keys")
+
+
 def test_before_an_exercise_the_sound_drawing_is_shown(practice: PracticeWindow) -> None:
     first = next(iter(arrangements().values()))
     assert practice.sheet.content.drawing is first.drawing

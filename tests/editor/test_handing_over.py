@@ -83,7 +83,7 @@ def test_a_document_in_another_language_than_the_windows(
 def test_a_drawing_not_saved_yet_is_told_so_in_the_documents_language(
     window: MainWindow, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
-    monkeypatch.setattr(window.document, "path", None)
+    monkeypatch.setattr(type(window.document), "path", None)
     for language, told in (("de", "noch nicht gespeichert"), ("en", "not saved yet")):
         to = tmp_path / f"{language}.html"
         hand_over(window, qtbot, monkeypatch, "html", to, language)

@@ -113,7 +113,7 @@ def rests(drawing: Drawing, moves: Sequence[Moves], decimal: str = ".") -> tuple
     for each in moves:
         place = _field(drawing, each.field)
         name = field_words(drawing, place) if place else tr(upper(each.field))
-        moved = tr(moved_words([each.share]))
+        moved = tr(moved_words([each.share])).replace(".", decimal)
         found.append(Rests(f"{name}: {tr(each.by)} {moved}.", place))
     return tuple(found)
 

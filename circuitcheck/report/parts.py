@@ -218,7 +218,7 @@ def _pipe_row(line: PipeLine) -> Row:
     )
     details += [a_word("marked fit for hot discharge")] if line.heatproof else []
     details += (
-        [worded("{insulated_m} m of it insulated", insulated_m=_metres(line.insulated_m))]
+        [worded("{insulated_m} m of it insulated", insulated_m=told_number(_metres(line.insulated_m)))]
         if line.insulated_m
         else []
     )

@@ -7857,9 +7857,9 @@
 <translation>Unterschrieben</translation>
 </message>
 <message>
-<source>Sources</source>
+<source>Sources: {sources}.</source>
 <extracomment>report/document</extracomment>
-<translation>Quellen</translation>
+<translation>Quellen: {sources}.</translation>
 </message>
 <message>
 <source>Do</source>
@@ -13894,6 +13894,11 @@ Sicherheitsventil: p bleibt bei psv, was sich weiter ausdehnt, tritt aus</transl
 <source>{how}: after {seconds}, at {temperature_c:.3g} °C</source>
 <extracomment>figures/worked</extracomment>
 <translation>{how}: nach {seconds}, bei {temperature_c:.3g} °C</translation>
+</message>
+<message>
+<source>{seconds:.3g} s</source>
+<extracomment>figures/worked</extracomment>
+<translation>{seconds:.3g} s</translation>
 </message>
 <message>
 <source>{seconds:.3g} min</source>

@@ -104,7 +104,9 @@ def _rows(how: str, risen: Rise) -> Iterator[Result]:
 
 
 def _time(seconds: float) -> str:
-    return f"{seconds:.3g} s" if seconds < 100 else worded("{seconds:.3g} min", seconds=seconds / 60)
+    if seconds < 100:
+        return worded("{seconds:.3g} s", seconds=seconds)
+    return worded("{seconds:.3g} min", seconds=seconds / 60)
 
 
 def _lost(found: SourceRise) -> Iterator[Result]:

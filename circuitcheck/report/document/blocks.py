@@ -118,7 +118,7 @@ class Shown:
 
     picture: Picture
     whole_page: bool = False
-    most_px: float = 420.0
+    most_px: float = 560.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -19,7 +19,7 @@ from circuitcheck.report.document.blocks import (
     Together,
 )
 from circuitcheck.report.document.content import Commissioning, Running, Stage
-from circuitcheck.told import a_word, strung
+from circuitcheck.told import a_word, worded
 
 DEFERS = a_word(
     "Made from the drawing. Local codes, licensed practice and the makers’ instructions come first; a step that they "
@@ -63,9 +63,9 @@ class _Sources:
         return f"[{self._numbers.setdefault(source.rstrip('.'), len(self._numbers) + 1)}]"
 
     def told(self) -> str:
-        """All of them, a line each."""
-        lines = (f"[{number}] {source}." for source, number in self._numbers.items())
-        return strung((a_word("Sources"), *lines), "\n")
+        """All of them in one paragraph."""
+        said = "; ".join(f"[{number}]\u00a0{source}" for source, number in self._numbers.items())
+        return worded("Sources: {sources}.", sources=said)
 
 
 def _stage(stage: Stage, sources: _Sources) -> Iterator[Block]:

@@ -22,8 +22,10 @@ WORDS = re.compile(
 """Words that no German text has, but in the name of a thing."""
 TITLES = ("Water Regulations", "Water Supply (Water Fittings) Regulations")
 """What is called so in every language."""
-POINT = re.compile(r"\d\.\d+\s?(bar|kPa|l/min|kW|m/s|mm|m³|°C|%)")
-"""A number in front of its unit with the decimal sign of English."""
+POINT = re.compile(
+    r"\d\.\d+\s?(bar|k?Pa|l/min|l|k?Wh?|m/s|mm|m³|m²|m|°C|K|%|s|kg|kN)(?![\w/])|^[−+]?\d+\.\d+$"
+)
+"""A number in front of its unit, or alone, with the decimal sign of English."""
 LEAST = 12
 """So many letters make an English text long enough to be looked for inside others."""
 

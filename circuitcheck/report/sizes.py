@@ -100,7 +100,7 @@ def as_text(sized: Sized) -> str:
     if sized.error:
         lines.append("  This file cannot be read as a drawing:")
         for error in sized.error:
-            lines += _wrapped(error, "    ")
+            lines += wrapped(error, "    ")
     else:
         for figure in sized.figures:
             lines += ["", *_figure(figure, sized.names)]
@@ -108,19 +108,13 @@ def as_text(sized: Sized) -> str:
     return "\n".join(line.rstrip() for line in lines) + "\n"
 
 
-def figure_text(figure: Figure, names: Mapping[str, str]) -> str:
-    """One figure with its working; `names` gives what its subjects are called."""
-    lines = textwrap.dedent("\n".join(line.rstrip() for line in _figure(figure, names)))
-    return f"{lines}\n"
-
-
 def _ending(sized: Sized) -> Iterator[str]:
     if not sized.figures:
         yield "  No figure applies to this drawing."
     yield f"  Rule book: {sized.rule_book}."
     if sized.taken:
-        yield from _wrapped(f"Taken as usual, since not given: {'; '.join(sized.taken)}.", "  ")
-    yield from _wrapped(
+        yield from wrapped(f"Taken as usual, since not given: {'; '.join(sized.taken)}.", "  ")
+    yield from wrapped(
         "These figures are an aid to a competent designer. Local codes and makers' instructions come first.",
         "  ",
     )
@@ -128,22 +122,22 @@ def _ending(sized: Sized) -> Iterator[str]:
 
 def _figure(figure: Figure, names: Mapping[str, str]) -> Iterator[str]:
     about = ", ".join(_named(id, names) for id in figure.subject)
-    yield from _wrapped(f"{figure.title}{': ' if about else ''}{about}", "  ", hang="    ")
+    yield from wrapped(f"{figure.title}{': ' if about else ''}{about}", "  ", hang="    ")
     if figure.refused:
-        yield from _wrapped(f"Not worked: {figure.refused.rstrip('.')}.", "    ", hang="      ")
+        yield from wrapped(f"Not worked: {figure.refused.rstrip('.')}.", "    ", hang="      ")
         if figure.missing:
-            yield from _wrapped(f"Missing: {', '.join(figure.missing)}", "    ", hang="      ")
-    yield from _columns([(_upper(each.name), *shown(each)) for each in figure.results], "    = ")
+            yield from wrapped(f"Missing: {', '.join(figure.missing)}", "    ", hang="      ")
+    yield from columns([(_upper(each.name), *shown(each)) for each in figure.results], "    = ")
     for number, line in enumerate(figure.formula.splitlines()):
-        yield from _wrapped(line, "    Formula: " if number == 0 else " " * 13, hang=" " * 15)
-    yield from _columns(
+        yield from wrapped(line, "    Formula: " if number == 0 else " " * 13, hang=" " * 15)
+    yield from columns(
         [(each.symbol, *shown(each), _described(each)) for each in figure.inputs], "      ", last_wraps=True
     )
     for text in moves_lines(figure.moves):
-        yield from _wrapped(f"Rests on: {text}", "    ", hang="      ")
+        yield from wrapped(f"Rests on: {text}", "    ", hang="      ")
     for word, text in (("Source", figure.source), ("Holds", figure.limits)):
         if text:
-            yield from _wrapped(f"{word}: {text}", "    ", hang="      ")
+            yield from wrapped(f"{word}: {text}", "    ", hang="      ")
 
 
 def _named(id: str, names: Mapping[str, str]) -> str:
@@ -208,8 +202,8 @@ def _number(value: float) -> str:
     return f"{value:.0f}" if 1e4 <= abs(value) < 1e9 else f"{value:.3e}"
 
 
-def _columns(rows: Sequence[tuple[str, ...]], indent: str, *, last_wraps: bool = False) -> Iterator[str]:
-    """Rows as aligned columns; numbers keep to the right of the second."""
+def columns(rows: Sequence[tuple[str, ...]], indent: str, *, last_wraps: bool = False) -> Iterator[str]:
+    """Rows as aligned columns; numbers keep to the right of the second. `last_wraps`: the last goes on below itself."""
     cells = [[plain(text) for text in row] for row in rows]
     fixed = [row[:-1] if last_wraps else row for row in cells]
     widths = [max(len(text) for text in column) for column in zip(*fixed, strict=True)]
@@ -228,7 +222,8 @@ def _columns(rows: Sequence[tuple[str, ...]], indent: str, *, last_wraps: bool =
         )
 
 
-def _wrapped(text: str, indent: str, hang: str = "") -> list[str]:
+def wrapped(text: str, indent: str, hang: str = "") -> list[str]:
+    """A text in lines; those after the first hang by `hang`."""
     return textwrap.wrap(plain(text), WIDTH, initial_indent=indent, subsequent_indent=hang or indent)
 
 

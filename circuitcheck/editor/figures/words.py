@@ -6,9 +6,13 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor.language import document_tongue, shown_code
 from circuitcheck.editor.translating import later, shown_told, tr, tr_n
 from circuitcheck.figures.figure import Figure, Input, Moves, Result
-from circuitcheck.report.sizes import figure_text, moved_words, shown
+from circuitcheck.report.document.as_words import figure_text
+from circuitcheck.report.document.figures import worked
+from circuitcheck.report.document.telling import retold
+from circuitcheck.report.sizes import moved_words, shown
 from circuitcheck.report.wording import fields_of, missing_words, upper
 from circuitcheck.report.wording import spoken as spoken_value
 from circuitcheck.told import a_word
@@ -149,12 +153,9 @@ def found_in(drawing: Drawing, figure: Figure, asked: str) -> bool:
 
 
 def as_text(drawing: Drawing, figures: Iterable[Figure]) -> str:
-    """Figures with all their working, as the command line prints them."""
-    told = []
-    for figure in figures:
-        names = {id: upper(_name(drawing, id)) for id in figure.subject}
-        told.append(figure_text(figure, names))
-    return "\n".join(told)
+    """Figures with all their working, as the document tells them, in the language of the window."""
+    tongue = document_tongue(shown_code())
+    return "\n".join(figure_text(each, tongue) for each in retold(worked(drawing, figures), tongue))
 
 
 def spoken(drawing: Drawing, figure: Figure, decimal: str = ".") -> str:

@@ -7187,6 +7187,21 @@
 <translation>Örtliche Vorschriften und die Anleitungen der Hersteller gehen vor. Eine Zeichnung ohne Befunde ist keine Bescheinigung.</translation>
 </message>
 <message>
+<source>Formula</source>
+<extracomment>report/document</extracomment>
+<translation>Formel</translation>
+</message>
+<message>
+<source>Not worked</source>
+<extracomment>report/document</extracomment>
+<translation>Nicht berechnet</translation>
+</message>
+<message>
+<source>Rests on</source>
+<extracomment>report/document</extracomment>
+<translation>Beruht auf</translation>
+</message>
+<message>
 <source>not known: settle it before this is tested</source>
 <extracomment>report/document</extracomment>
 <translation>nicht bekannt: vor dieser Prüfung klären</translation>
@@ -7792,24 +7807,9 @@
 <translation>Berechnungen mit ihrem Rechenweg</translation>
 </message>
 <message>
-<source>Not worked</source>
-<extracomment>report/document</extracomment>
-<translation>Nicht berechnet</translation>
-</message>
-<message>
-<source>Formula</source>
-<extracomment>report/document</extracomment>
-<translation>Formel</translation>
-</message>
-<message>
 <source>Symbol</source>
 <extracomment>report/document</extracomment>
 <translation>Zeichen</translation>
-</message>
-<message>
-<source>Rests on</source>
-<extracomment>report/document</extracomment>
-<translation>Beruht auf</translation>
 </message>
 <message>
 <source>Holds: {limits}</source>

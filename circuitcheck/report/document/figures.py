@@ -23,7 +23,7 @@ def worked(drawing: Drawing, found: Iterable[Figure]) -> tuple[Worked, ...]:
 
 
 def _worked(drawing: Drawing, figure: Figure) -> Worked:
-    names = [upper(drawing.name(id)) for id in figure.subject]
+    names = [upper(_name(drawing, id)) for id in figure.subject]
     if len(names) > MOST_NAMED:
         names = [*names[:MOST_NAMED], worded("{count} more", count=len(names) - MOST_NAMED)]
     return Worked(
@@ -38,6 +38,14 @@ def _worked(drawing: Drawing, figure: Figure) -> Worked:
         upper(ended(a_word(figure.refused))) if figure.refused else "",
         tuple(missing_words(drawing, each) for each in figure.missing),
     )
+
+
+def _name(drawing: Drawing, id: str) -> str:
+    """What a subject is called; in the window a figure may be of the drawing before, with what is gone since."""
+    try:
+        return drawing.name(id)
+    except KeyError:
+        return id
 
 
 def _input(drawing: Drawing, each: Input) -> tuple[str, str, str, str, str]:

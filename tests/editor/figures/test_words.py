@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+from PySide6.QtWidgets import QApplication
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.figures import words
@@ -13,7 +14,9 @@ from circuitcheck.figures.figure import Figure, Input, Moves, Result
 from circuitcheck.figures.plant import Plant
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
+from tests.editor.languages.speaking import german
 from tests.made import made
+from tests.report.document.untold import english_in, names_of
 
 
 def drawing() -> Drawing:
@@ -94,16 +97,27 @@ def test_found_by_every_word_that_is_typed(asked: str, found: bool) -> None:
 def test_copied_as_text_it_has_all_its_working() -> None:
     full = figure(
         formula="Ve = e × V",
-        inputs=(Input("V", "water content", 96.0, "l", "given design.content_l"),),
+        inputs=(Input("V", "water content", 96.0, "l", "given design.fill_pressure_bar"),),
         source="EN 12828",
         limits="Water alone.",
         moves=(Moves("p1.material", "+20 %", 0.1),),
     )
     text = words.as_text(drawing(), [full])
-    for said in ("Swell of the water: Pump pump", "= Swell  2.25  l", "Formula: Ve = e × V", "given design.content_l",
-                 "Source: EN 12828", "Holds: Water alone.", "Rests on: p1.material"):  # fmt: skip
+    for said in ("Swell of the water: Pump pump", "= Swell  2.25  l", "Formula: Ve = e × V",
+                 "V  96  l  Water content (given: the drawing’s fill pressure)",
+                 "Source: EN 12828", "Holds: Water alone.", "Rests on: Pipe p1: material"):  # fmt: skip
         assert said in text
     assert text.startswith("Swell") and text.endswith("\n")
+
+
+def test_copied_in_german_it_is_german(qapp: QApplication) -> None:
+    full = read(data_path("samples") / "terrace-as-found.wetcircuit")
+    found = all_figures(Plant(full))
+    with german(qapp):
+        text = words.as_text(full, found)
+    # Lines end anywhere.
+    assert not english_in([" ".join(text.split())], names_of(full))
+    assert "Formel: " in text and "10,41  l/min" in text
 
 
 @pytest.mark.parametrize("sample", sorted(path.name for path in data_path("samples").glob("*.wetcircuit")))

@@ -10,12 +10,10 @@ from circuitcheck.editor.language import document_tongue, shown_code
 from circuitcheck.editor.translating import later, shown_told, tr, tr_n
 from circuitcheck.figures.figure import Figure, Input, Moves, Result
 from circuitcheck.report.document.as_words import figure_text
-from circuitcheck.report.document.figures import worked
+from circuitcheck.report.document.figures import origin_words, worked
 from circuitcheck.report.document.telling import retold
 from circuitcheck.report.sizes import moved_words, shown
 from circuitcheck.report.wording import fields_of, missing_words, upper
-from circuitcheck.report.wording import spoken as spoken_value
-from circuitcheck.told import a_word
 
 MOST_RESULTS = 3
 """So many results stand in a row that is not opened."""
@@ -96,14 +94,7 @@ def origin(drawing: Drawing, said: str) -> Origin:
                 return Origin(tr(words), place)
     if said.startswith("figure "):
         return Origin(tr("from the figure"), figure=said.removeprefix("figure "))
-    if said.startswith("usual value, "):
-        return Origin(tr("Usual value, {source}", source=a_word(said.removeprefix("usual value, "))))
-    if said.startswith("rule "):
-        book, _, name = said.removeprefix("rule ").partition(": ")
-        return Origin(
-            tr("rule book {book}, {name}", book=tr(spoken_value(book)), name=name) if name else said
-        )
-    return Origin(tr(upper(said)))
+    return Origin(tr(upper(origin_words(drawing, said))))
 
 
 def field_words(drawing: Drawing, place: tuple[str, str]) -> str:

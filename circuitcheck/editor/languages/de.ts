@@ -967,21 +967,6 @@
 <translation>aus der Berechnung</translation>
 </message>
 <message>
-<source>Usual value, {source}</source>
-<extracomment>window/figures</extracomment>
-<translation>Üblicher Wert, {source}</translation>
-</message>
-<message>
-<source>usual value,</source>
-<extracomment>window/figures</extracomment>
-<translation>üblicher Wert,</translation>
-</message>
-<message>
-<source>rule book {book}, {name}</source>
-<extracomment>window/figures</extracomment>
-<translation>Regelwerk {book}, {name}</translation>
-</message>
-<message>
 <source>{worked} worked, {refused} not</source>
 <extracomment>window/figures</extracomment>
 <translation>{worked} berechnet, {refused} nicht</translation>
@@ -7310,6 +7295,11 @@
 <source>usual value, {source}</source>
 <extracomment>report/document</extracomment>
 <translation>üblicher Wert, {source}</translation>
+</message>
+<message>
+<source>usual value,</source>
+<extracomment>report/document</extracomment>
+<translation>üblicher Wert,</translation>
 </message>
 <message>
 <source>rule book {book}: {source}</source>

@@ -102,5 +102,5 @@ def _origin_words(drawing: Drawing, origin: str) -> str:
     if origin.startswith("rule "):
         title, _, name = origin.removeprefix("rule ").partition(": ")
         source = a_word(book(title).limit(name).source)
-        return worded("rule book {book}: {source}", book=spoken(title), source=source)
+        return worded("rule book {book}: {source}", book=upper(spoken(title)), source=source)
     return a_word(origin) if origin else ""

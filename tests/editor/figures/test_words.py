@@ -38,10 +38,10 @@ def figure(**changed: object) -> Figure:
             "given design.flow_temperature_c",
             words.Origin("given in the drawing", ("design", "flow_temperature_c")),
         ),
-        ("given pump.no_such_field", words.Origin("Given pump.no_such_field")),
+        ("given pump.no_such_field", words.Origin("Given: pump.no such field")),
         ("given, or of standard tube of its size", words.Origin("Given, or of standard tube of its size")),
         ("figure water-content", words.Origin("from the figure", figure="water-content")),
-        ("rule england: supply.loading_units", words.Origin("rule book england, supply.loading_units")),
+        ("rule england: supply.loading_units", words.Origin("Rule book England: EN 806-3:2006, Table 2")),
         ("common practice, no source", words.Origin("Common practice, no source")),
     ],
 )

@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 from collections.abc import Iterator, Sequence
 from datetime import date
+from math import inf
 from pathlib import Path, PurePath
 
 from circuitcheck.folders.documents import entry_of
@@ -45,7 +46,8 @@ def write_lists(
             from circuitcheck.report.document.as_pdf import pdf_of
 
             lies = Orientation.LANDSCAPE
-            save_bytes(file, pdf_of(front, sections, paper, lies, lies))
+            # Nothing but tables, which want all the width there is.
+            save_bytes(file, pdf_of(front, sections, paper, lies, lies, inf))
         else:
             save_bytes(file, html_of(front, sections))
     return files

@@ -47,11 +47,17 @@ def as_pdf(content: Content, paper: Paper = Paper.A4, orientation: Orientation |
 
 
 def pdf_of(
-    head: Head, found: Sequence[Section], paper: Paper, upright: Orientation, lies: Orientation
+    head: Head,
+    found: Sequence[Section],
+    paper: Paper,
+    upright: Orientation,
+    lies: Orientation,
+    most_wide: float = MOST_TEXT_WIDE,
 ) -> bytes:
-    """The file of these sections: how pages of text lie, and how a page with a whole drawing does."""
+    """The file of these sections: how pages of text lie and how wide text may be on them in points, and how a page
+    with a whole drawing lies."""
     register_fonts()
-    text = _text_page(_turned(SIZES[paper], upright))
+    text = _text_page(_turned(SIZES[paper], upright), most_wide)
     drawing = _drawing_page(_turned(SIZES[paper], lies))
     room = (drawing.frame[2], drawing.frame[3] - DRAWING_HEAD)
     blocks = PdfBlocks(found, text.frame[2], room, head.tongue)
@@ -81,8 +87,8 @@ def _better(picture: Picture | None) -> Orientation:
     return Orientation.LANDSCAPE if wide > high else Orientation.PORTRAIT
 
 
-def _text_page(size: tuple[float, float]) -> _Page:
-    wide = min(size[0] - 2 * MARGIN, MOST_TEXT_WIDE)
+def _text_page(size: tuple[float, float], most_wide: float) -> _Page:
+    wide = min(size[0] - 2 * MARGIN, most_wide)
     return _Page(size, ((size[0] - wide) / 2, FOOT, wide, size[1] - FOOT - MARGIN))
 
 

@@ -233,7 +233,7 @@ class Index:
             a_word("Not judged"),
             a_word("Review"),
         )
-        shares = (3.0, 2.6, 2.8, 0.85, 0.7, 0.85, 1.5, 0.85, 1.2)
+        shares = (2.9, 2.5, 2.5, 0.9, 0.9, 1.2, 1.2, 1.1, 1.2)
         table = Table(head, tuple(self._rows), shares, frozenset(range(3, 8)))
         return Section("drawings", a_word("Drawings"), (table,), on_new_page=True)
 

@@ -90,7 +90,7 @@ class Styles:
 
     def __init__(self) -> None:
         self.title = _style("title", 22, 26, 600, spaceAfter=2)
-        self.section = _style("section", 16, 20, 600, spaceBefore=14, spaceAfter=6, keepWithNext=1)
+        self.section = _style("section", 16, 20, 600, spaceBefore=14, spaceAfter=6)
         self.heading = _style("heading", 11.5, 15, 600, spaceBefore=10, spaceAfter=3)
         self.body = _style("body", 9.5, 13, spaceAfter=4)
         self.lead = _style("lead", 12, 16, 400, "ink_2", spaceAfter=8)
@@ -239,7 +239,11 @@ class PdfBlocks:
     def _table(self, block: Table) -> Flowable:
         total = sum(block.shares)
         widths = [self._wide * share / total for share in block.shares]
-        gaps = [GAP_AFTER_NUMBERS if column in block.numeric else CELL_GAP for column in range(len(widths))]
+        gaps = [CELL_GAP] * len(widths)
+        for column in block.numeric:
+            if column + 1 not in block.numeric:
+                # Set to the right, they would else touch what is set to the left behind them.
+                gaps[column] = GAP_AFTER_NUMBERS
         gaps[-1] = 0.0
         rows: list[list[Any]] = []
         if block.head:

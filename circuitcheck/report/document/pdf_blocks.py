@@ -73,6 +73,7 @@ def _style(
     return ParagraphStyle(
         name,
         fontName=font_name(weight),
+        bulletFontName=font_name(400),
         fontSize=size,
         leading=lead,
         textColor=colour(role),

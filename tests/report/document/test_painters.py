@@ -77,6 +77,11 @@ class TestPdf:
                 assert "/FontFile2" in font["/FontDescriptor"]
         assert names == {f"SourceSans3-{FACES[weight]}" for weight in (400, 600, 700)}
 
+    def test_the_points_of_lists_are_of_that_font_too(self, read_pdf: PdfReader) -> None:
+        text = "".join(page.extract_text() for page in read_pdf.pages)
+        # In the font of the library, which is not embedded, they read as a control character.
+        assert text.count("•") > 10 and "\x7f" not in text
+
     def test_bookmarks_lead_to_sections_findings_and_figures(self, read_pdf: PdfReader) -> None:
         top = bookmarks(read_pdf)
         titles = [title for title, _ in top]

@@ -188,10 +188,6 @@ def _named(samples: tuple[str, ...]) -> list[str]:
         "Service valve",
         "Ground floor valve",
         "Upper floor valve",
-        "glycol",
-        "usual",
-        "margin",
-        "limit",
         "copper",
     }
     for name in samples:

@@ -9,9 +9,6 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.language import document_tongue, shown_code
 from circuitcheck.editor.translating import later, shown_told, tr, tr_n
 from circuitcheck.figures.figure import Figure, Input, Moves, Result
-from circuitcheck.report.document.as_words import figure_text
-from circuitcheck.report.document.figures import origin_words, worked
-from circuitcheck.report.document.telling import retold
 from circuitcheck.report.sizes import moved_words, shown
 from circuitcheck.report.wording import fields_of, missing_words, upper
 
@@ -94,6 +91,8 @@ def origin(drawing: Drawing, said: str) -> Origin:
                 return Origin(tr(words), place)
     if said.startswith("figure "):
         return Origin(tr("from the figure"), figure=said.removeprefix("figure "))
+    from circuitcheck.report.document.figures import origin_words
+
     return Origin(tr(upper(origin_words(drawing, said))))
 
 
@@ -145,6 +144,11 @@ def found_in(drawing: Drawing, figure: Figure, asked: str) -> bool:
 
 def as_text(drawing: Drawing, figures: Iterable[Figure]) -> str:
     """Figures with all their working, as the document tells them, in the language of the window."""
+    # What documents need the window comes up without.
+    from circuitcheck.report.document.as_words import figure_text
+    from circuitcheck.report.document.figures import worked
+    from circuitcheck.report.document.telling import retold
+
     tongue = document_tongue(shown_code())
     return "\n".join(figure_text(each, tongue) for each in retold(worked(drawing, figures), tongue))
 

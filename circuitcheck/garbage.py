@@ -25,11 +25,10 @@ def no_collection() -> Iterator[None]:
 def building_to_stay() -> Iterator[None]:
     """The same, and what was built goes to the oldest generation unlooked at. Where the program keeps things
     frozen they stay so."""
-    was_on = gc.isenabled()
     with no_collection():
         try:
             yield
         finally:
-            if was_on and gc.get_freeze_count() == 0:
+            if gc.get_freeze_count() == 0:
                 gc.freeze()
                 gc.unfreeze()

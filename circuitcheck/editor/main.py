@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 
 from circuitcheck.editor import clipboard, remembered
 from circuitcheck.editor.appearance import Appearances
+from circuitcheck.editor.collecting import Collecting
 from circuitcheck.editor.crash import CrashHook, folder
 from circuitcheck.editor.failing.log import Log
 from circuitcheck.editor.fonts import use_window_font
@@ -42,6 +43,7 @@ def run(argv: list[str]) -> int:
     windows = Windows(settings, appearances, folder() / FOLDER)
     hook = CrashHook(windows.keep_all, log)
     hook.install()
+    collecting = Collecting(application)
     try:
         appearances.apply()
         application.setWindowIcon(kind_icon(EMBLEM, light()))
@@ -65,5 +67,6 @@ def run(argv: list[str]) -> int:
             application.removeTranslator(translator)
         hook.uninstall()
         windows.close_documents()
+        collecting.stop()
         clipboard.let_go()
         log.end()

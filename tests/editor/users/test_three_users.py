@@ -93,7 +93,7 @@ def test_the_designer(arrives: Arrives, tmp_path: Path) -> None:
     document = tmp_path / "mill-lane.pdf"
     me.hand_over("pdf", document)
     text = pages(document)
-    for said in ("Mill Lane, new store", "Commissioning", "Parts", "not a certificate", "england"):
+    for said in ("Mill Lane, new store", "Commissioning", "Parts", "not a certificate", "England"):
         assert said in text, said
     told = checked(drawing)
     assert told["findings"] == [] and told["title"] == "Mill Lane, new store"

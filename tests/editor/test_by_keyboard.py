@@ -32,7 +32,12 @@ from tests.editor.screens import USUAL, Screens
 from tests.editor.test_theme import contrast
 
 pytestmark = pytest.mark.qt_log_ignore("This plugin does not support", extend=True)
-THEMES = [each for each in Appearance if each is not Appearance.SYSTEM]
+BY_DAY = (Appearance.LIGHT, Appearance.HIGH_CONTRAST_DARK)
+THEMES = [
+    pytest.param(each, marks=() if each in BY_DAY else pytest.mark.evening, id=str(each))
+    for each in Appearance
+    if each is not Appearance.SYSTEM
+]
 MOST_STOPS = 400
 LEAST_CONTRAST, LEAST_PX = 3.0, 24
 """WCAG 2.2, 1.4.11: what tells the focus stands out at 3 to 1; and of so many px that it is seen."""

@@ -49,6 +49,23 @@ def _places_of(value: int, row: Sequence[int]) -> Iterator[int]:
         return
 
 
+def join_slots(parent: list[int], at: Sequence[int], bases: Iterable[int], group: Sequence[int]) -> None:
+    """Join the nodes at a group of slots, counted from each of these bases; the lowest stands for all."""
+    for base in bases:
+        lowest = -1
+        for offset in group:
+            node = at[base + offset]
+            while parent[node] != node:
+                parent[node] = node = parent[parent[node]]
+            if lowest < 0:
+                lowest = node
+            elif node < lowest:
+                parent[lowest] = node
+                lowest = node
+            elif lowest < node:
+                parent[node] = lowest
+
+
 def lowest_joined(count: int, pairs: Iterable[tuple[int, int]]) -> list[int]:
     """For each of so many waters the lowest of those that these pairs join it to, which stands for all of them."""
     parent = list(range(count))
@@ -137,20 +154,7 @@ class Circuit:
         at, first = ports.at, ports.first
         for plan, alike in self.by_plan.items():
             for group in plan.open_slots:
-                for place in alike:
-                    base = first[place]
-                    lowest = -1
-                    for offset in group:
-                        u = at[base + offset]
-                        while parent[u] != u:
-                            parent[u] = u = parent[parent[u]]
-                        if lowest < 0:
-                            lowest = u
-                        elif u < lowest:
-                            parent[lowest] = u
-                            lowest = u
-                        elif lowest < u:
-                            parent[u] = lowest
+                join_slots(parent, at, [first[place] for place in alike], group)
         for place in self.in_order([plan for plan in self.by_plan if plan.has_pairs]):
             base, plan = first[place], ports.plans[place]
             for a, b, leg, secured in plan.shut_slots:

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from functools import cache
 from typing import NamedTuple
 
-from circuitcheck.circuit.joining import Circuit, Placed
+from circuitcheck.circuit.joining import Circuit, Placed, join_slots
 from circuitcheck.circuit.plan import CONTROLLED, Plan
 from circuitcheck.parts.kind import Role, Way
 
@@ -82,17 +82,7 @@ class Reaches:
         for plan, alike in circuit.by_plan.items():
             groups, arrows = _links(plan, controls)
             for group in groups:
-                for place in alike:
-                    base = first[place]
-                    stands = -1
-                    for offset in group:
-                        node = at[base + offset]
-                        while parent[node] != node:
-                            parent[node] = node = parent[parent[node]]
-                        if stands < 0:
-                            stands = node
-                        elif node != stands:
-                            parent[node] = stands
+                join_slots(parent, at, [first[place] for place in alike], group)
             for a, b in arrows:
                 ends = frozenset({a, b})
                 for place in alike:

@@ -3,22 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, MutableMapping, Sequence
-from functools import partial
 
+from circuitcheck.drawing.choosing import kept_or_best, that_fit
 from circuitcheck.drawing.earlier import earlier_shapes
 from circuitcheck.drawing.ground import Ground
 from circuitcheck.drawing.leaving import Leaving
-from circuitcheck.drawing.search import cheapest_line
-from circuitcheck.drawing.shapes import Line, own_cost, simple_shapes, straight, way_of
-from circuitcheck.drawing.sides import Leave
+from circuitcheck.drawing.shapes import Line, own_cost, way_of
 from circuitcheck.drawing.surroundings import CONTACT, TOO_CLOSE_A_SQUARE, Box, Effort, Surroundings
 from circuitcheck.drawing.value import Drawing, Joint, Pipe
 from circuitcheck.geometry import Point
 
 MARGIN = 10.0
 """How far beyond its two ends a pipe looks for a way, in squares."""
-GOOD_ENOUGH = 7.0
-"""A simple line that meets no more than this (two crossings) is taken without a search."""
 
 EFFORT, EFFORT_A_PIPE = 80_000, 40
 """How much a run of the routing may look at, some microseconds each; pipes that are left then, the longest,
@@ -201,13 +197,10 @@ class Laying:
         leaving, arriving = (self._leaving.ways(pipe, which) for which in (0, 1))
         around = self._around(id)
         stubs = TOO_CLOSE_A_SQUARE * sum(len(ways) == 1 for ways in (leaving, arriving))
-        cost, line = _best_line(around, start, leaving, finish, arriving, stubs)
         old_lines = tuple(self._old_lines.values())
-        for shape, dearer in earlier_shapes(start, finish, self._old_lines.get(id), old_lines):
-            kept = _cost_of(around, shape, leaving, arriving)
-            if kept is not None and kept <= cost + dearer:
-                cost, line = kept, shape
-                break
+        earlier = earlier_shapes(start, finish, self._old_lines.get(id), old_lines)
+        kept = that_fit(around, earlier, leaving, arriving)
+        cost, line = kept_or_best(around, start, leaving, finish, arriving, stubs, kept)
         self.lay(id, line)
         self._leaving.laid(pipe)
         return cost - own_cost(line) - stubs
@@ -219,61 +212,6 @@ class Laying:
 
 def _most_effort(pipes: int) -> float:
     return min(EFFORT, EFFORT_OF_AN_EDIT + MORE_A_PIPE * pipes) + EFFORT_A_PIPE * pipes
-
-
-def _best_line(
-    around: Surroundings,
-    start: Point,
-    leaving: Sequence[Leave],
-    finish: Point,
-    arriving: Sequence[Leave],
-    stubs: float,
-) -> tuple[float, Line]:
-    """The cheapest line and its cost: straight, else simple, else searched for. `stubs` is what its ends
-    come close to in any case."""
-    good_enough = GOOD_ENOUGH + stubs
-    if straight(start, leaving, finish, arriving):
-        line = (start, finish)
-        met = around.run_cost(start, finish)
-        if met <= good_enough:
-            return own_cost(line) + met, line
-    best: tuple[float, Line] | None = None
-    met_least = float("inf")
-    # Every line meets as much as its ends must come close to.
-    tracks = partial(around.tracks, start, finish)
-    for least, shapes in simple_shapes(start, leaving, finish, arriving, tracks):
-        if best is not None and (least + stubs >= best[0] or around.effort.is_spent):
-            break
-        for shape in shapes:
-            if best is None or shape.cost + stubs < best[0]:
-                met = around.line_cost(shape.line)
-                if best is None or shape.cost + met < best[0]:
-                    best = shape.cost + met, shape.line
-                    met_least = met
-            # Those after it cost as much by themselves or more.
-            if shape.cost + stubs >= best[0] or around.effort.is_spent:
-                break
-    bound = float("inf") if best is None else best[0]
-    if met_least > good_enough:
-        found = cheapest_line(around, start, leaving, finish, arriving, bound)
-        if found is not None:
-            return found
-    # Nothing leads from one to the other here: then straight over, so that it is seen.
-    return best if best is not None else (bound, (start, finish))
-
-
-def _cost_of(
-    around: Surroundings, line: Line, leaving: Sequence[Leave], arriving: Sequence[Leave]
-) -> float | None:
-    """What a line costs in all; None where it cannot leave its ends so."""
-    first, last = way_of(line[0], line[1]), way_of(line[-1], line[-2])
-    sides = [
-        min((leave.cost for leave in ways if leave.way == way), default=None)
-        for ways, way in ((leaving, first), (arriving, last))
-    ]
-    if sides[0] is None or sides[1] is None:
-        return None
-    return own_cost(line) + around.line_cost(line) + sides[0] + sides[1]
 
 
 def _region(start: Point, finish: Point) -> Box:

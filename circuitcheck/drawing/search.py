@@ -126,10 +126,13 @@ class _Search:
                 return
             onward = cost + ys[row] - ys[row - 1]
             new = (column, row - 1, way)
+        # What is quickly seen to lead nowhere is not looked at further.
+        if onward >= self.known.get(new, self.bound):
+            return
         to_go = self.to_go.get(new)
         if to_go is None:
             to_go = self.to_go[new] = self._least_to_go(new)
-        if onward + to_go >= self.bound or onward >= self.known.get(new, self.bound):
+        if onward + to_go >= self.bound:
             return
         self._push(new, onward + self._met(new), to_go, came_from)
 
@@ -151,10 +154,15 @@ class _Search:
         length = abs(self.finish.x - x) + abs(self.finish.y - y)
         if not length:
             return self.arriving.get(WAYS[way], inf)
-        here = Point(x, y)
-        return length + min(
-            BEND * bends_to_go(here, WAYS[way], self.finish, faces) + cost for faces, cost in self.arrivals
-        )
+        here, by, least = Point(x, y), WAYS[way], inf
+        # A plain loop: this is asked at every place that is looked at.
+        for faces, extra in self.arrivals:
+            cost = BEND * bends_to_go(here, by, self.finish, faces) + extra
+            if cost < least:
+                least = cost
+                if not cost:
+                    break
+        return length + least
 
     def _push(self, state: State, cost: float, to_go: float, came_from: State) -> None:
         if cost + to_go >= self.bound or cost >= self.known.get(state, self.bound):

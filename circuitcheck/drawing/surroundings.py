@@ -90,9 +90,13 @@ class Surroundings:
         on_a_pipe = self._upright.meets(x, y) or self._level.meets(y, x)
         return CONTACT if on_a_pipe else 0.0
 
-    def line_cost(self, line: Sequence[Point]) -> float:
-        """What a square line from end to end meets."""
-        met = sum([self.run_cost(a, b) for a, b in pairwise(line)])
+    def line_cost(self, line: Sequence[Point], enough: float = inf) -> float:
+        """What a square line from end to end meets; of one that meets `enough` or more, perhaps only part."""
+        met = 0.0
+        for a, b in pairwise(line):
+            met += self.run_cost(a, b)
+            if met >= enough:
+                return met
         return met + sum([self.corner_cost(corner) for corner in line[1:-1]])
 
     def tracks(self, start: Point, finish: Point) -> tuple[list[float], list[float]]:

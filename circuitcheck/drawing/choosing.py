@@ -107,7 +107,7 @@ def _best_line(
     # Every line meets as much as its ends must come close to.
     tracks = cache(partial(around.tracks, start, finish))
     for least, shapes in simple_shapes(start, leaving, finish, arriving, tracks):
-        if least + stubs >= below or (best is not None and around.effort.is_spent):
+        if least + stubs >= below or (below < inf and around.effort.is_spent):
             break
         for shape in shapes:
             # Those after it cost as much by themselves or more.
@@ -116,7 +116,7 @@ def _best_line(
             met = around.line_cost(shape.line, below - shape.cost)
             if shape.cost + met < below:
                 below, best, least_met = shape.cost + met, shape.line, met
-            if best is not None and around.effort.is_spent:
+            if below < inf and around.effort.is_spent:
                 break
     if may_search and least_met > good_enough:
         found = cheapest_line(around, start, leaving, finish, arriving, below)

@@ -22,6 +22,8 @@ take their simplest line. The pipes of a sound drawing need about 20 each, a sea
 some thousands."""
 EFFORT_OF_AN_EDIT, MORE_A_PIPE = 12_000, 4_000
 """The same where few pipes are to be laid, so that one does not wait for them."""
+HURRIED, HURRIED_A_PIPE = 240, 10
+"""The same at each step while something is on the move, dealt out to the pipes so that none takes all of it."""
 
 ROUNDS = 3
 """How often pipes that lie on one another are laid anew."""
@@ -32,11 +34,12 @@ MOST_TOGETHER = 4
 class Laying:
     """One run of the routing on a ground; `lines` are those laid so far, and grow while this is used.
 
-    `laid` are the pipes that it has laid.
+    `laid` are the pipes that it has laid. `is_rough`: where it was to hurry, some are simpler than they would be.
     """
 
     def __init__(self, drawing: Drawing, lines: MutableMapping[str, Line], ground: Ground) -> None:
         self.laid: set[str] = set()
+        self.is_rough = False
         self._drawing = drawing
         self._lines = lines
         self._ground = ground
@@ -66,13 +69,12 @@ class Laying:
         faces = (self._leaving.faces(end) for end in pipe.ends)
         return all(face is None or face == way for face, way in zip(faces, ways, strict=True))
 
-    def route(self, ids: Sequence[str], old_lines: dict[str, Line]) -> None:
-        """Lay these pipes, short ones first; then once more those that ran into others.
+    def route(self, ids: Sequence[str], old_lines: dict[str, Line], *, hurried: bool = False) -> None:
+        """Lay these pipes, short ones first; then, unless it is to hurry, once more those that ran into others.
 
         `old_lines` are the lines that these and other changed pipes had before.
         """
         self._old_lines, self._open = old_lines, frozenset(ids)
-        self._effort = Effort(_most_effort(len(ids)))
         places = {id: place for place, id in enumerate(ids)}
 
         def by_length(id: str) -> tuple[bool, float, int]:
@@ -80,6 +82,10 @@ class Laying:
             return way_of(a, b) is None, abs(a.x - b.x) + abs(a.y - b.y), places[id]
 
         in_turn = sorted(ids, key=by_length)
+        if hurried:
+            self._lay_hurriedly(in_turn)
+            return
+        self._effort = Effort(_most_effort(len(ids)))
         self._in_vain = {(id,) for id in in_turn[-1:]}
         met = {id: self._lay_best(id) for id in in_turn}
         troubled = [id for id in in_turn if self._is_in_trouble(id, met[id])]
@@ -88,6 +94,14 @@ class Laying:
             troubled = self._untangled(troubled, places)
             if not troubled or self._effort.is_spent or len(troubled) == before:
                 break
+
+    def _lay_hurriedly(self, ids: Sequence[str]) -> None:
+        """Lay each of these once, with its share of the effort and what those before it left."""
+        effort = self._effort = Effort(0)
+        for id in ids:
+            effort.left = max(effort.left, 0) + HURRIED_A_PIPE + HURRIED / len(ids)
+            met = self._lay_best(id)
+            self.is_rough = self.is_rough or effort.is_spent or self._is_in_trouble(id, met)
 
     def _untangled(self, troubled: Iterable[str], open_pipes: Mapping[str, int]) -> list[str]:
         """Lay these anew, and those that they lie on, as long as that makes it better; returns what is

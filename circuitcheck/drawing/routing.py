@@ -23,7 +23,8 @@ class Routes(Mapping[str, Line]):
     """The full line of every pipe whose ends are placed, from its first end to its second.
 
     An immutable value. It remembers the drawing it belongs to and what lies where, so that the
-    routes of the next drawing cost no more than what changed.
+    routes of the next drawing cost no more than what changed. `is_rough`: they were told in a hurry, and
+    some are simpler than they would be.
     """
 
     def __init__(
@@ -33,12 +34,15 @@ class Routes(Mapping[str, Line]):
         boxes: MutableMapping[str, Box],
         ground: Ground,
         places: Mapping[str, int] | None = None,
+        *,
+        is_rough: bool = False,
     ) -> None:
         self.drawing = drawing
         self._lines = lines
         self._boxes = boxes
         self._ground = ground
         self._places = places
+        self.is_rough = is_rough
 
     def __getitem__(self, pipe: str) -> Line:
         return self._lines[pipe]
@@ -62,7 +66,7 @@ class Routes(Mapping[str, Line]):
         return self._places
 
 
-def routes(drawing: Drawing, before: Routes | None = None) -> Routes:
+def routes(drawing: Drawing, before: Routes | None = None, *, hurried: bool = False) -> Routes:
     """The line of every pipe whose ends are placed, in the order of the drawing.
 
     The same drawing (and the same routes before it) always gives the same lines. Given the routes
@@ -70,7 +74,14 @@ def routes(drawing: Drawing, before: Routes | None = None) -> Routes:
     it would run through a part or seem joined to a pipe that came there; and its shape as long as that
     still does. One and the same Drawing is routed once: however it was come to, and whoever asks, the
     lines are those that were found first, so that what is judged is what is shown, and undone is as it was.
+
+    `hurried`: something is on the move, and the next drawing comes at once. What takes long to find is left
+    out then; lines that are rough for it are not those of the drawing, and not kept for it.
+
+    Raises ValueError where the routes before are rough ones: nothing goes on from them.
     """
+    if before is not None and before.is_rough:
+        raise ValueError("No lines go on from rough ones.")
     if before is not None and before.drawing is drawing:
         return before
     known: MutableMapping[str, Line] | None = drawing.kept(LINES)
@@ -83,16 +94,17 @@ def routes(drawing: Drawing, before: Routes | None = None) -> Routes:
         with drawing.keep("routing", Lock()):
             known = drawing.kept(LINES)
             if known is None:
-                found = _found(drawing, before)
-                drawing.keep(LINES, found._lines)
+                found = _found(drawing, before, hurried=hurried)
+                if not found.is_rough:
+                    drawing.keep(LINES, found._lines)
                 return found
     return _Router(drawing, before).as_known(known)
 
 
-def _found(drawing: Drawing, before: Routes) -> Routes:
+def _found(drawing: Drawing, before: Routes, *, hurried: bool) -> Routes:
     if _lies_alike(before.drawing, drawing):
         return Routes(drawing, before._lines, before._boxes, before._ground, before._places)
-    return _Router(drawing, before).routed()
+    return _Router(drawing, before).routed(hurried=hurried)
 
 
 def _lies_alike(before: Drawing, after: Drawing) -> bool:
@@ -130,14 +142,14 @@ class _Router:
         self.moved_to: list[Box] = []
         self.laying = Laying(drawing, self.lines, self.ground)
 
-    def routed(self) -> Routes:
+    def routed(self, *, hurried: bool) -> Routes:
         """Bring boxes and lines up to date, then route what has no line."""
         stale = self._stale_pipes(self._changed_parts())
         disturbed = self._disturbed(set(stale))
         for id in (*stale, *disturbed):
             self._lift(id)
         open_pipes = [id for id in stale if not self._settled(self.drawing.pipes[id])]
-        self.laying.route([*open_pipes, *disturbed], self.old_lines)
+        self.laying.route([*open_pipes, *disturbed], self.old_lines, hurried=hurried)
         return self._routes(self._in_order(sorted(self.laying.laid)))
 
     def as_known(self, known: MutableMapping[str, Line]) -> Routes:
@@ -154,7 +166,8 @@ class _Router:
     def _routes(self, lines: MutableMapping[str, Line]) -> Routes:
         # Where no pipe came, went or changed places, all stand where they stood.
         places = None if self.changed_pipes is None else self.before._places
-        return Routes(self.drawing, lines, self.boxes, self.ground, places)
+        rough = self.laying.is_rough
+        return Routes(self.drawing, lines, self.boxes, self.ground, places, is_rough=rough)
 
     def _disturbed(self, stale: Collection[str]) -> list[str]:
         """The other pipes that the program routed and that run through where parts came to stand, or over

@@ -87,8 +87,9 @@ class Layout:
         """All that a further label or mark should not lie on."""
         return self.labelling.obstacles
 
-    def update(self, drawing: Drawing, *, passing: bool = False) -> Changes:
-        """Take on another drawing. `passing`: while a gesture lasts labels go along with their parts."""
+    def update(self, drawing: Drawing, *, passing: bool = False, hurried: bool = False) -> Changes:
+        """Take on another drawing. `passing`: while a gesture lasts labels go along with their parts.
+        `hurried`: the next one comes at once, so lines may be rough; see `is_rough`."""
         self._forget_boxes()
         before, self.drawing = self.drawing, drawing
         old, new = self.things, things(drawing)
@@ -102,7 +103,7 @@ class Layout:
             self.obstacles.put(f"pipe {id}", ())
         self._place_symbols(new, parts)
         parts |= self._find_open_ports(parts | rejoined)
-        rerouted = self._reroute(parts | rejoined, pipes, passing=passing) | gone_pipes
+        rerouted = self._reroute(parts | rejoined, pipes, passing=passing, hurried=hurried) | gone_pipes
         pipes |= rerouted | self._rehop(rerouted)
         reserved = self._renew_services(passing=passing)
         parts |= rejoined | {end.part for id in reserved for end in drawing.pipes[id].joints}
@@ -127,6 +128,11 @@ class Layout:
     def routes(self) -> Routes:
         """Each pipe's line in squares; they stay as they are when the layout goes on."""
         return NOWHERE if self._routes is None else self._routes
+
+    @property
+    def is_rough(self) -> bool:
+        """Whether some lines are simpler than they would be, as there was no time for more."""
+        return self.routes.is_rough
 
     def routed(self, pipe: str) -> tuple[Point, ...]:
         """A pipe's line in squares; empty where it is not placed."""
@@ -223,13 +229,13 @@ class Layout:
             self.obstacles.put(f"stub {id}", [extent(open_port_mark(*at, faces)) for at, faces in found])
         return changed
 
-    def _reroute(self, parts: set[str], pipes: set[str], *, passing: bool) -> set[str]:
+    def _reroute(self, parts: set[str], pipes: set[str], *, passing: bool, hurried: bool) -> set[str]:
         """Route anew, while a gesture lasts always from the lines that were there when it began: a part that
         was moved past a pipe has left no trace on it.
 
         Returns the pipes whose line is another, those that lost theirs included.
         """
-        shown, new = self._routes, routes(self.drawing, self._settled)
+        shown, new = self._routes, routes(self.drawing, self._settled, hurried=hurried)
         self._routes = new
         if not passing:
             self._settled = new

@@ -94,14 +94,15 @@ class Content:
         """The theme's colours in one tone."""
         return self._palette(tone)
 
-    def show(self, drawing: Drawing, *, passing: bool = False) -> None:
-        """Show a drawing; `passing`: while a gesture lasts, labels and title block wait for its end."""
+    def show(self, drawing: Drawing, *, passing: bool = False, hurried: bool = False) -> None:
+        """Show a drawing; `passing`: while a gesture lasts, labels and title block wait for its end.
+        `hurried`: the next one may come at once; see `Layout.update`."""
         many = len(drawing.components) - len(self.drawing.components) > MANY
         with building_to_stay() if many else nullcontext():
-            self._show(drawing, passing=passing)
+            self._show(drawing, passing=passing, hurried=hurried)
 
-    def _show(self, drawing: Drawing, *, passing: bool) -> None:
-        changes = self.layout.update(drawing, passing=passing)
+    def _show(self, drawing: Drawing, *, passing: bool, hurried: bool) -> None:
+        changes = self.layout.update(drawing, passing=passing, hurried=hurried)
         self._refresh(changes.parts | changes.gone, changes.pipes | changes.gone)
         if not passing:
             self._place_title()

@@ -63,6 +63,8 @@ class Stage:
         self.placed: list[str] = []
         self.takes_over: Callable[[Drawing, bool], bool] = lambda drawing, passing: False
         """Whether somebody else shows a drawing, `passing` or not, some time later."""
+        self.await_rest: Callable[[], None] = self.at_rest
+        """Has `at_rest` called once the hand rests; where nobody waits for that, at once."""
         self._edited = edited
         self._selected = selected
 
@@ -75,7 +77,14 @@ class Stage:
     def preview(self, drawing: Drawing, chosen: Iterable[str] = ()) -> None:
         """Show how the drawing would be; `chosen` are shown as about to be placed."""
         self.content.choose(frozenset(chosen))
-        self._show(drawing, passing=True)
+        self._show(drawing, passing=True, hurried=True)
+        if self.content.layout.is_rough:
+            self.await_rest()
+
+    def at_rest(self) -> None:
+        """The hand rests: show a preview's pipes as they would come to lie, where there was no time for it."""
+        if self.content.layout.is_rough:
+            self._show(self.content.drawing, passing=True)
 
     def end_preview(self) -> None:
         """Show the drawing as it is."""
@@ -123,9 +132,9 @@ class Stage:
         """What the pointer takes hold of at a place."""
         return hits.found(self.content, place, self.zoom)
 
-    def _show(self, drawing: Drawing, *, passing: bool = False) -> None:
+    def _show(self, drawing: Drawing, *, passing: bool = False, hurried: bool = False) -> None:
         if not self.takes_over(drawing, passing):
-            self.content.show(drawing, passing=passing)
+            self.content.show(drawing, passing=passing, hurried=hurried)
         self.follow(passing=passing)
 
     def follow(self, *, passing: bool = False) -> None:

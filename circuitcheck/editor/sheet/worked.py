@@ -33,6 +33,8 @@ from circuitcheck.picture.marks import SQUARE_PX
 from circuitcheck.told import upper
 
 SETTLE_MS = 100
+REST_MS = 60
+"""After so long without a step a gesture rests: longer than from one step to the next, shorter than one waits for."""
 
 
 class WorkedCanvas(Canvas):
@@ -61,6 +63,9 @@ class WorkedCanvas(Canvas):
         self._stage.takes_over = lambda drawing, passing: self._laying_out.takes(drawing, passing=passing)
         self._settling = QTimer(self, interval=SETTLE_MS, singleShot=True)
         self._settling.timeout.connect(self._settle)
+        self._resting = QTimer(self, interval=REST_MS, singleShot=True)
+        self._resting.timeout.connect(self._stage.at_rest)
+        self._stage.await_rest = self._resting.start
         self._hands = Hands(self._stage, scroll=self._scroller.by, show_cursor=self._show_cursor)
         self._pointer_at: QPointF | None = None
         self._pasted: tuple[Point, int] | None = None

@@ -35,10 +35,10 @@ def gate(monkeypatch: pytest.MonkeyPatch) -> Iterator[Event]:
     opened = Event()
     update = Layout.update
 
-    def waits(layout: Layout, drawing: Drawing, *, passing: bool = False) -> object:
+    def waits(layout: Layout, drawing: Drawing, *, passing: bool = False, hurried: bool = False) -> object:
         if len(drawing.components) > LARGE / 2 and not passing:
             assert opened.wait(20)
-        return update(layout, drawing, passing=passing)
+        return update(layout, drawing, passing=passing, hurried=hurried)
 
     monkeypatch.setattr(Layout, "update", waits)
     yield opened

@@ -17,21 +17,29 @@ class Things(Mapping[str, Thing]):
 
     def __init__(self, parts: Mapping[str, Component], controls: Mapping[str, Control]) -> None:
         self._parts = parts
-        self._controls = {id: control for id, control in controls.items() if control.at is not None}
+        self._controls = controls
 
     def __getitem__(self, id: str) -> Thing:
         part = self._parts.get(id)
-        return self._controls[id] if part is None else part
+        if part is not None:
+            return part
+        control = self._controls[id]
+        if control.at is None:
+            raise KeyError(id)
+        return control
 
     def __contains__(self, id: object) -> bool:
-        return id in self._parts or id in self._controls
+        return id in self._parts or (id in self._controls and self._controls[str(id)].at is not None)
 
     def __iter__(self) -> Iterator[str]:
         yield from self._parts
-        yield from self._controls
+        yield from self._placed()
 
     def __len__(self) -> int:
-        return len(self._parts) + len(self._controls)
+        return len(self._parts) + sum(1 for _ in self._placed())
+
+    def _placed(self) -> Iterator[str]:
+        return (id for id, control in self._controls.items() if control.at is not None)
 
 
 def things(drawing: Drawing) -> Mapping[str, Thing]:

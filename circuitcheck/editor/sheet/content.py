@@ -346,7 +346,17 @@ def _meeting(known: Mapping[str, Shown], ids: Iterable[str], boxes: Sequence[QRe
     """Those of these ids that paint anything in these boxes, those on top last: in the order of their ids, so
     that it is the same whatever happened before."""
     shown = [known[id] for id in sorted(ids)]
-    return [each for each in shown if any(one.intersects(box) for one in each.boxes for box in boxes)]
+    return [each for each in shown if _meet(each.boxes, boxes)]
+
+
+def _meet(some: Sequence[QRectF], others: Sequence[QRectF]) -> bool:
+    """Whether any of the ones meets any of the others."""
+    # Plain loops: each step of a drag asks for hundreds of pairs.
+    for one in some:
+        for other in others:
+            if one.intersects(other):
+                return True
+    return False
 
 
 def _expose(

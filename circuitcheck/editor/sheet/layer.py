@@ -6,7 +6,7 @@ from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from typing import TypeVar, cast
 
 from PySide6.QtCore import QRect, QRectF
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QPainter, QRegion, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 Shown = TypeVar("Shown")
@@ -43,9 +43,30 @@ def exposed(painter: QPainter, whole: QRectF) -> list[QRectF]:
     clip = painter.paintEngine().systemClip()
     if clip.rectCount() < 2:
         return [whole]
-    back, _ = painter.deviceTransform().inverted()
-    rects = cast(Iterable[QRect], clip)  # which the stubs do not know
-    return [piece for each in rects if not (piece := back.mapRect(QRectF(each)) & whole).isEmpty()]
+    return _told_last.pieces(clip, painter.deviceTransform(), whole)
+
+
+class _Exposed:
+    """What was exposed last: all layers that one frame paints ask the same, one after another."""
+
+    def __init__(self) -> None:
+        self._asked: tuple[QRegion, QTransform, QRectF] | None = None
+        self._pieces: list[QRectF] = []
+
+    def pieces(self, clip: QRegion, place: QTransform, whole: QRectF) -> list[QRectF]:
+        """The pieces of a region of the screen, in px of the sheet, as far as they lie in the whole."""
+        asked = (clip, place, whole)
+        if asked != self._asked:
+            # Copies: what Qt hands out here goes on changing.
+            self._asked = (QRegion(clip), QTransform(place), QRectF(whole))
+            back, _ = place.inverted()
+            rects = cast(Iterable[QRect], clip)  # which the stubs do not know
+            pieces = (back.mapRect(QRectF(each)) & whole for each in rects)
+            self._pieces = [piece for piece in pieces if not piece.isEmpty()]
+        return self._pieces
+
+
+_told_last = _Exposed()
 
 
 class WhenAsked(Mapping[str, Shown]):

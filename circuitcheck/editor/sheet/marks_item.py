@@ -70,6 +70,8 @@ class MarksItem(QGraphicsItem):
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
         """Paint the marks that lie in what is exposed."""
+        if not self._ready:
+            return
         boxes = exposed(painter, option.exposedRect)
         for box, mark in self._ready:
             if any(box.intersects(each) for each in boxes):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import Enum
-from functools import cache
+from functools import cache, lru_cache
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import (
@@ -232,9 +232,15 @@ def _stripes(mark: Hatch, palette: Palette) -> _Stripes:
     return _Stripes(area, lines, QPen(washed(palette.colour(mark.role), mark.opacity), mark.width))
 
 
+@lru_cache(maxsize=4_096)
+def _wide(text: str, size: float, weight: int) -> float:
+    """How wide a text is in the sheet's font, in px: sizes of pipes are the same few over and over."""
+    return QFontMetricsF(font(size, weight)).horizontalAdvance(text)
+
+
 def _letters(mark: TextMark, palette: Palette) -> _Letters:
     text, face = shown_told(mark.text), font(mark.size, mark.weight)
-    wide = QFontMetricsF(face).horizontalAdvance(text)
+    wide = _wide(text, mark.size, mark.weight)
     left = mark.x - {"start": 0.0, "middle": wide / 2, "end": wide}[mark.anchor]
     origin = QPointF(left, mark.y)
     halo = None

@@ -1,0 +1,56 @@
+"""A layer is told what of it is exposed: piece by piece, in px of the sheet, wherever the view stands."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from PySide6.QtCore import QRect, QRectF
+from PySide6.QtGui import QPainter, QRegion
+from PySide6.QtWidgets import QApplication, QGraphicsScene, QGraphicsView
+from pytestqt.qtbot import QtBot
+
+from circuitcheck.editor.sheet.layer import Layer
+
+
+def test_the_pieces_follow_the_view_and_the_region(qtbot: QtBot) -> None:
+    told: list[tuple[str, list[QRectF]]] = []
+
+    def notes(name: str, painter: QPainter, pieces: list[QRectF]) -> None:
+        told.append((name, list(pieces)))
+
+    scene = QGraphicsScene(0, 0, 4_000, 4_000)
+    for name in ("below", "above"):
+        scene.addItem(Layer(partial(notes, name), 0))
+    view = QGraphicsView(scene)
+    qtbot.addWidget(view)
+    view.resize(400, 300)
+    view.show()
+    QApplication.processEvents()
+
+    def repainted(*boxes: QRect) -> list[QRectF]:
+        told.clear()
+        region = QRegion()
+        for box in boxes:
+            region += box
+        view.viewport().repaint(region)
+        assert [name for name, _ in told] == ["below", "above"]
+        assert told[0][1] == told[1][1]
+        return told[0][1]
+
+    def on_sheet(box: QRect) -> QRectF:
+        return view.viewportTransform().inverted()[0].mapRect(QRectF(box))
+
+    def holds(pieces: list[QRectF], *boxes: QRect) -> bool:
+        found = sorted((p.x(), p.y(), p.width(), p.height()) for p in pieces)
+        meant = sorted((b.x(), b.y(), b.width(), b.height()) for b in map(on_sheet, boxes))
+        return found == meant
+
+    one, two, three = QRect(10, 10, 20, 20), QRect(200, 150, 30, 10), QRect(300, 40, 8, 8)
+    assert holds(repainted(one, two), one, two)
+    assert holds(repainted(one, three), one, three)
+    view.horizontalScrollBar().setValue(view.horizontalScrollBar().value() + 40)
+    QApplication.processEvents()
+    assert holds(repainted(one, three), one, three)
+    view.scale(2, 2)
+    QApplication.processEvents()
+    assert holds(repainted(one, three), one, three)

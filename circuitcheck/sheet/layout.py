@@ -57,6 +57,8 @@ class Layout:
     lines: dict[str, tuple[Place, ...]] = field(default_factory=dict)
     hops: dict[str, tuple[Place, ...]] = field(default_factory=dict)
     service: Mapping[str, str] = field(default_factory=dict)
+    subtitle: str = ""
+    """What plant it is, read off its parts; while a gesture lasts on a large drawing, what it was before."""
     boxes: dict[str, Rect] = field(default_factory=dict)
     open_ports: dict[str, tuple[OpenPort, ...]] = field(default_factory=dict)
     _looked: Looked = field(default_factory=Looked)
@@ -265,6 +267,7 @@ class Layout:
         new = self.read_services(self.drawing)
         changed = {id for id in self.drawing.pipes if self.service.get(id) != new.get(id)}
         self.service, self._served = new, self.drawing
+        self.subtitle = depiction.subtitle(self.drawing)
         return changed
 
     def _rehop(self, rerouted: set[str]) -> set[str]:

@@ -264,4 +264,15 @@ class TestDepiction:
         ],
     )
     def test_the_subtitle_says_what_plant_it_is(self, parts: dict[str, str], said: str) -> None:
-        assert depiction.subtitle(made(parts, "")) == said
+        drawing = made(parts, "")
+        assert depiction.subtitle(drawing) == laid(drawing).subtitle == said
+
+    def test_the_subtitle_follows_an_edit(self) -> None:
+        layout = laid(made({"hs": "heat_source"}, ""))
+        with_vessel = made({"hs": "heat_source", "ev": "expansion_vessel"}, "")
+        layout.update(with_vessel)
+        assert layout.subtitle == "Sealed heating"
+        layout.update(relabel(with_vessel, "ev", "Vessel"))
+        assert layout.subtitle == "Sealed heating"
+        layout.update(Drawing())
+        assert layout.subtitle == ""

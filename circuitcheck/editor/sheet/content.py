@@ -328,7 +328,7 @@ class Content:
         wide, _ = title_size(title, WINDOW)
         low = self.layout.lowest(left - SQUARE_PX, left + wide + 2 * SQUARE_PX)
         top = (max(low, box[1]) + TITLE_CLEAR_PX) // SQUARE_PX * SQUARE_PX
-        marks = title_block(title, self.layout.tell(depiction.subtitle(self.drawing)), WINDOW)
+        marks = title_block(title, self.layout.tell(self.layout.subtitle), WINDOW)
         self._title.show_marks(moved(marks, left, top), self.palette)
 
 

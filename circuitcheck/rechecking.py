@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 import copy
+from collections.abc import Mapping
 from dataclasses import replace
+from functools import cache
+from typing import Any
 
 from circuitcheck.analysis import Analysis, analysis_of, answers_of
 from circuitcheck.checks.answering import Answer, answer, unknown_ways
@@ -11,6 +14,7 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.checks.depending import LAYOUT, MEASURED, circuit_words, words_of, words_of_check
 from circuitcheck.drawing.difference import Difference, difference
+from circuitcheck.drawing.labelled import carried_on
 from circuitcheck.drawing.routing import Routes, routes
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import NameTuple
@@ -95,10 +99,16 @@ class Rechecker:
         return tuple(sorted(taken.values()))
 
 
+@cache
+def _words(topic: str, name: str) -> frozenset[str]:
+    """Every word of a check's code."""
+    return words_of_check(f"circuitcheck.checks.{topic}.{name.replace('-', '_')}")
+
+
 def _may_differ(
     name: str, topic: str, was: Answer, drawing: Drawing, change: Difference, old_names: list[str]
 ) -> bool:
-    words = words_of_check(f"circuitcheck.checks.{topic}.{name.replace('-', '_')}")
+    words = _words(topic, name)
     if not words.isdisjoint(change.fields):
         return True
     if old_names and (LABELS in words or any(_names(was, old) for old in old_names)):
@@ -142,11 +152,7 @@ def _carried(before: Case, drawing: Drawing, change: Difference, lines: Routes |
                 case.__dict__[name] = copy.copy(before.__dict__[name])
         if "circuit" in case.__dict__:
             case.circuit.drawing = drawing
-            case.circuit.kept = {
-                what: kept
-                for what, kept in before.circuit.kept.items()
-                if words_of(what.partition(" ")[0]).isdisjoint(change.fields)
-            }
+            case.circuit.kept = _still_so(before.circuit.kept, change.fields)
             case.rests_as(before)
             case.kept(
                 "unknown ways",
@@ -165,8 +171,18 @@ def _carried(before: Case, drawing: Drawing, change: Difference, lines: Routes |
     return case
 
 
+def _still_so(kept: Mapping[str, Any], fields: frozenset[str]) -> dict[str, Any]:
+    """What was kept of a circuit, without what was worked out by code that names one of these fields."""
+    if not fields:
+        return dict(kept)
+    return {what: each for what, each in kept.items() if words_of(what.partition(" ")[0]).isdisjoint(fields)}
+
+
 def _carry_layout(before: Case, case: Case, lines: Routes | None) -> None:
-    """Carry the lines and the index of the layout on to the next drawing."""
+    """Carry the lines, and the indexes of the layout and of the labels, on to the next drawing."""
+    if "labelled" in before.__dict__:
+        index = before.__dict__.pop("labelled")
+        case.__dict__["labelled"] = carried_on(index, before.drawing, case.drawing)
     if lines is None and "lines" in before.__dict__:
         lines = routes(case.drawing, before.lines)
     if lines is None:

@@ -9,10 +9,12 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from circuitcheck import rechecking
 from circuitcheck.analysis import Analysis, analyse
-from circuitcheck.checks.answering import answer
+from circuitcheck.checks.answering import Answer, answer
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.catalogue import checks
+from circuitcheck.checks.check import Check
 from circuitcheck.checks.depending import words_of_check
 from circuitcheck.drawing.arranging import move, turn
 from circuitcheck.drawing.changing import EditError
@@ -114,6 +116,21 @@ def test_what_bears_on_nothing_is_told_from_what_does() -> None:
     assert difference(drawing, set_field(drawing, pipe, "length_m", 7.5)).fields == {"length_m"}
     assert difference(drawing, remove(drawing, [part])).joins_anew
     assert difference(drawing, drawing).is_nothing
+
+
+def test_a_move_asks_only_who_looks_at_where_things_lie(monkeypatch: pytest.MonkeyPatch) -> None:
+    drawing = SAMPLES[0]
+    checker = Rechecker()
+    checker.analyse(drawing)
+    asked: list[str] = []
+
+    def noted(check: Check, case: Case) -> Answer:
+        asked.append(check.name)
+        return answer(check, case)
+
+    monkeypatch.setattr(rechecking, "answer", noted)
+    checker.analyse(move(drawing, [next(iter(drawing.components))], 1, 0))
+    assert sorted(asked) == ["near-miss", "overlapping-parts", "unclear-crossing"]
 
 
 READS = ((Plant, "value"), (Plant, "pipe_value"), (Plant, "design"), (Component, "value"))

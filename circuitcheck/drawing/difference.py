@@ -13,6 +13,7 @@ from weakref import ref
 from circuitcheck.drawing.value import Component, Drawing, Pipe
 
 Item = TypeVar("Item")
+Placed = TypeVar("Placed", Component, Pipe)
 PLACE = ("at", "turn", "mirrored")
 Changes = tuple[list[tuple[Component, Component]] | None, list[tuple[Pipe, Pipe]] | None]
 _last: deque[tuple[ref[Drawing], ref[Drawing], Changes]] = deque(maxlen=1)
@@ -108,6 +109,16 @@ def changed_items(before: Mapping[str, Item], after: Mapping[str, Item]) -> list
         if _id(was) != _id(now):
             return None
     return pairs
+
+
+def changed_or_gone(
+    pairs: list[tuple[Placed, Placed]] | None, old: Mapping[str, Placed], new: Mapping[str, Placed]
+) -> list[str]:
+    """The ids of what is new, gone or not the same object; `pairs` is what `changes` told of them."""
+    if pairs is not None:
+        return [was.id for was, _ in pairs]
+    found = [id for id, item in new.items() if old.get(id) is not item]
+    return found + [id for id in old if id not in new]
 
 
 def _id(item: object) -> str:

@@ -22,7 +22,7 @@ from circuitcheck.drawing.cells import (
     most_pairs,
     place_cells,
 )
-from circuitcheck.drawing.difference import changes, lies_elsewhere
+from circuitcheck.drawing.difference import changed_or_gone, changes, lies_elsewhere
 from circuitcheck.drawing.meeting import EXACT
 from circuitcheck.drawing.routing import Routes
 from circuitcheck.drawing.value import Component, Drawing, End, Joint, Pipe
@@ -52,13 +52,11 @@ class Lying:
         self._pairs = 0
         self._line_of: dict[str, tuple[Point, ...]] = {}
         self._bounds_of: dict[str, Box] = {}
-        self._labels: dict[str, dict[str, None]] = {}
-        self._twice: dict[str, None] = {}
         self._answers: dict[Any, _Answers] = {}
         self._parts_placed = 0
-        parts = self.drawing.components.values()
-        for part in [part for part in parts if part.label or part.at is not None]:
-            self._put_part(part)
+        for part in self.drawing.components.values():
+            if part.at is not None:
+                self._put_part(part)
         pipes: Iterable[Pipe] = self.drawing.pipes.values()
         if not lines:
             if loose is None:
@@ -91,16 +89,6 @@ class Lying:
     def line(self, pipe: str) -> tuple[Point, ...]:
         """A pipe's line; empty where it has none."""
         return self._line_of.get(pipe, ())
-
-    @property
-    def labels(self) -> Mapping[str, Mapping[str, None]]:
-        """The parts by label, as `label_key` tells it."""
-        return self._labels
-
-    @property
-    def twice(self) -> Iterable[str]:
-        """The labels that more than one part bears."""
-        return self._twice
 
     def parts_beside(self, id: str) -> list[str]:
         """The parts that may lie within half a square of a part or pipe, without itself."""
@@ -153,9 +141,9 @@ class Lying:
         if old is new:
             return self
         of_parts, of_pipes = changes(old, new)
-        changed = _changed(of_parts, old.components, new.components)
+        changed = changed_or_gone(of_parts, old.components, new.components)
         parts = [id for id in changed if not self._only_named_anew(id, lines)]
-        pipes = _changed(of_pipes, old.pipes, new.pipes)
+        pipes = changed_or_gone(of_pipes, old.pipes, new.pipes)
         beside = _joined_to(pipes, old, new)
         moved = (*pipes, *_pipes_on(parts, old, new), *sorted(lines.others_than(self.lines)))
         concerned = dict.fromkeys((*parts, *beside, *moved))
@@ -174,15 +162,11 @@ class Lying:
         return self
 
     def _only_named_anew(self, id: str, lines: Routes) -> bool:
-        """Whether a part differs by its label alone; the labels are brought up to date then."""
+        """Whether a part differs by its label alone."""
         old, new = self.drawing.components.get(id), lines.drawing.components.get(id)
         if old is None or new is None or old.data is not new.data or old.kind is not new.kind:
             return False
-        if lies_elsewhere(old, new):
-            return False
-        self._unlabel(old)
-        self._label(new)
-        return True
+        return not lies_elsewhere(old, new)
 
     def _forget(self, parts: Iterable[str], pipes: Iterable[str]) -> None:
         """Take these out, as they were in the drawing so far."""
@@ -190,7 +174,6 @@ class Lying:
             if id in self.drawing.components:
                 self._parts_placed -= id in self._cells_of
                 self._take(id, self._part_cells)
-                self._unlabel(self.drawing.components[id])
         for id in pipes:
             self._take(id, self._pipe_cells)
             self._line_of.pop(id, None)
@@ -214,29 +197,11 @@ class Lying:
         found.pop(id, None)
         return list(found)
 
-    def _label(self, part: Component) -> None:
-        if part.label.strip():
-            key = label_key(part.label)
-            bearers = self._labels.setdefault(key, {})
-            bearers[part.id] = None
-            if len(bearers) > 1:
-                self._twice[key] = None
-
     def _put_part(self, part: Component) -> None:
-        self._label(part)
         box = part.box()
         if box is not None:
             self._parts_placed += 1
             self._put(part.id, box_cells(box, self._size), self._part_cells)
-
-    def _unlabel(self, part: Component) -> None:
-        if part.label.strip():
-            key = label_key(part.label)
-            self._labels[key].pop(part.id)
-            if len(self._labels[key]) < 2:
-                self._twice.pop(key, None)
-            if not self._labels[key]:
-                del self._labels[key]
 
     def _put_pipe(self, pipe: Pipe) -> None:
         line = self.lines.get(pipe.id)
@@ -316,26 +281,8 @@ class _Answers:
         self._to_ask = set()
 
 
-def label_key(label: str) -> str:
-    """What labels that read alike have in common: blanks and capitals tell nothing apart."""
-    return " ".join(label.split()).casefold()
-
-
 def _is_loose(ends: tuple[End, End]) -> bool:
     return not (isinstance(ends[0], Joint) and isinstance(ends[1], Joint))
-
-
-Item = TypeVar("Item", Component, Pipe)
-
-
-def _changed(
-    pairs: list[tuple[Item, Item]] | None, old: Mapping[str, Item], new: Mapping[str, Item]
-) -> list[str]:
-    """The ids of what is new, gone or not the same object."""
-    if pairs is not None:
-        return [a.id for a, _ in pairs]
-    found = [id for id, item in new.items() if old.get(id) is not item]
-    return found + [id for id in old if id not in new]
 
 
 def _joined_to(pipes: Iterable[str], *drawings: Drawing) -> Iterator[str]:

@@ -1,4 +1,4 @@
-"""The index of what lies where: carried on through edits it tells what a new one tells."""
+"""The indexes of what lies where and of labels: carried on through edits they tell what new ones tell."""
 
 from __future__ import annotations
 
@@ -13,6 +13,7 @@ from circuitcheck.checks.case import Case
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.edits import move, place, relabel, remove, turn
+from circuitcheck.drawing.labelled import Labelled, carried_on
 from circuitcheck.drawing.lying import PARTS, PIPES, Lying
 from circuitcheck.drawing.pipes import draw_pipe, set_corners
 from circuitcheck.drawing.routing import routes
@@ -32,11 +33,15 @@ def test_every_port_lies_in_its_parts_box() -> None:
             assert abs(port.at[0]) <= kind.size[0] / 2 and abs(port.at[1]) <= kind.size[1] / 2
 
 
-def told(index: Lying, drawing: Drawing) -> dict[str, object]:
-    """What the four checks of the layout say by this index."""
+def told(index: Lying, labels: Labelled, drawing: Drawing) -> dict[str, object]:
+    """What the four checks say by these indexes."""
     case = Case(drawing)
-    case.__dict__.update(lines=index.lines, lying=index)
+    case.__dict__.update(lines=index.lines, lying=index, labelled=labels)
     return {name: checks()[name].judge(case) for name in NAMES}
+
+
+def labelled(drawing: Drawing) -> Labelled:
+    return Labelled(drawing.components.values())
 
 
 @st.composite
@@ -82,13 +87,16 @@ def edits(draw: st.DrawFn, drawing: Drawing) -> Drawing:
 @given(st.data())
 def test_carried_on_it_tells_what_a_new_one_tells(data: st.DataObject) -> None:
     drawing = Drawing()
-    index = Lying(routes(drawing))
+    index, labels = Lying(routes(drawing)), labelled(drawing)
     for _ in range(data.draw(st.integers(1, 14))):
-        drawing = data.draw(edits(drawing))
+        before, drawing = drawing, data.draw(edits(drawing))
         index = index.after(routes(drawing, index.lines))
+        labels = carried_on(labels, before, drawing)
         if data.draw(st.booleans()):
-            assert told(index, drawing) == told(Lying(index.lines), drawing)
-    assert told(index, drawing) == told(Lying(index.lines), drawing)
+            assert told(index, labels, drawing) == told(Lying(index.lines), labelled(drawing), drawing)
+    assert told(index, labels, drawing) == told(Lying(index.lines), labelled(drawing), drawing)
+    assert labels.parts == labelled(drawing).parts
+    assert set(labels.twice) == set(labelled(drawing).twice)
     assert index.parts_placed == sum(part.at is not None for part in drawing.components.values())
     assert index.lines_laid == len(index.lines)
 

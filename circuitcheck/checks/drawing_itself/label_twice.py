@@ -14,10 +14,10 @@ from collections.abc import Iterator
 
 from circuitcheck.checks.case import Case
 from circuitcheck.checks.check import Proposal, Verdict
-from circuitcheck.checks.layout import lying
+from circuitcheck.checks.layout import labelled
 from circuitcheck.checks.wording import listed
 from circuitcheck.drawing.edits import relabel
-from circuitcheck.drawing.lying import label_key
+from circuitcheck.drawing.labelled import label_key
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, Grade, Says
 
@@ -27,18 +27,18 @@ NAME = "label-twice"
 def judge(case: Case) -> Verdict:
     """One piece of advice for each label that several parts or controls bear."""
     drawing = case.drawing
-    layout = lying(case)
-    parts = layout.labels
+    labels = labelled(case)
+    parts = labels.parts
     controls: dict[str, list[str]] = {}
     for control in drawing.controls.values():
         if control.label.strip():
             controls.setdefault(label_key(control.label), []).append(control.id)
-    twice = {*layout.twice, *(key for key, ids in controls.items() if len(ids) > 1 or key in parts)}
+    twice = {*labels.twice, *(key for key, ids in controls.items() if len(ids) > 1 or key in parts)}
     findings = [
         _finding(drawing, (*sorted(parts.get(key, ())), *controls.get(key, ()))) for key in sorted(twice)
     ]
-    labels = len(parts) + sum(key not in parts for key in controls)
-    return Verdict(tuple(findings), labels - len(findings))
+    borne = len(parts) + sum(key not in parts for key in controls)
+    return Verdict(tuple(findings), borne - len(findings))
 
 
 def _finding(drawing: Drawing, ids: tuple[str, ...]) -> Finding:
@@ -53,7 +53,7 @@ def _finding(drawing: Drawing, ids: tuple[str, ...]) -> Finding:
 def propose(case: Case, finding: Finding) -> Iterator[Proposal]:
     """To number them, in the order in which they are named."""
     drawing = case.drawing
-    taken = set(lying(case).labels) | {label_key(control.label) for control in drawing.controls.values()}
+    taken = set(labelled(case).parts) | {label_key(control.label) for control in drawing.controls.values()}
     after = drawing
     new: list[str] = []
     number = 1

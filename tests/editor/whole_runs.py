@@ -18,6 +18,7 @@ from PySide6.QtWidgets import QApplication, QLineEdit, QMainWindow, QMessageBox
 from circuitcheck import __main__ as program
 from circuitcheck.drawing.edits import set_title
 from circuitcheck.editor.window import MainWindow
+from tests.no_network import IS_POSSIBLE, forbid_network
 
 LABEL = "Renamed"
 CONTROL = Qt.KeyboardModifier.ControlModifier
@@ -79,7 +80,9 @@ def obey() -> None:
 
 
 def run(arguments: list[str]) -> int:
-    """Be one of the programs."""
+    """Be one of the programs. Asking for the network ends it."""
+    if IS_POSSIBLE:
+        forbid_network()
     does: Callable[[], None] = edit if arguments[0] == "edit" else obey
     QMessageBox.exec = press  # type: ignore[method-assign, assignment]
     QMainWindow.raise_ = lambda window: None  # type: ignore[method-assign]

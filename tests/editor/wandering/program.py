@@ -1,7 +1,7 @@
 """The program as it is started, worked by chance: `python -m tests.editor.wandering.program SEED ACTS FOLDER`.
 
 Ends with status 0, and one line of JSON with figures, where nothing went wrong: no exception in any thread, no
-warning of Qt, nothing that does not hold. Keeps to the home that the environment names and to FOLDER.
+warning of Qt, nothing that does not hold; asking for the network ends it on the spot. Keeps to the home that the environment names and to FOLDER.
 """
 
 from __future__ import annotations
@@ -31,6 +31,7 @@ from circuitcheck.shipped import data_path
 from tests.editor.wandering.acts import Acts
 from tests.editor.wandering.answers import Answers
 from tests.editor.wandering.holding import look_at, look_closely_at, undo_all_and_redo
+from tests.no_network import IS_POSSIBLE, forbid_network
 
 MOST_WINDOWS = 3
 MOST_THINGS = 250
@@ -173,6 +174,8 @@ class Wanderer:
 
 def run(arguments: list[str]) -> int:
     """Be the program. Returns its status; 1 where anything was wrong."""
+    if IS_POSSIBLE:
+        forbid_network()
     faulthandler.enable()
     folder = Path(arguments[2])
     for sample in data_path("samples").glob("*.wetcircuit"):

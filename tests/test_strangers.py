@@ -6,8 +6,10 @@ import csv
 import io
 import json
 import socket
+import sys
 import time
 from collections.abc import Callable
+from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 from random import Random
@@ -35,6 +37,9 @@ BATCHES = 20
 READ, JUDGED = 250, 6
 """Files of a batch that are read, and drawings of them that go through everything."""
 MOST_S = 2.0
+MANY, MOST_MIB = 200_000, 512
+KIB_A_MIB = 1024 if sys.platform == "linux" else 1024 * 1024
+"""The most memory is told in KiB on Linux, in bytes on macOS."""
 
 
 def outputs(drawing: Drawing, file: str = "a.wetcircuit") -> dict[str, str]:
@@ -55,31 +60,65 @@ def outputs(drawing: Drawing, file: str = "a.wetcircuit") -> dict[str, str]:
     }
 
 
+@dataclass
+class Tried:
+    """How many files were tried, and the most that one of them took."""
+
+    files: int = 0
+    judged: int = 0
+    read_s: float = 0.0
+    judged_s: float = 0.0
+
+    def batch(self, seed: int) -> None:
+        """Try the files of one batch: each is a drawing or refused, and what can be read can be told and saved."""
+        chance, known, judged = Random(seed), samples(), 0
+        refused, read_whole = 0, 0
+        for _ in range(READ):
+            data = file_bytes(chance, known)
+            begun = time.process_time()
+            try:
+                drawing = parse(data, "strange.wetcircuit")
+            except DrawingError as error:
+                refused += bool(error.faults and str(error))
+                continue
+            finally:
+                self.files += 1
+                self.read_s = max(self.read_s, time.process_time() - begun)
+                assert self.read_s < MOST_S, data
+            read_whole += 1
+            saved = dump(drawing)
+            assert dump(parse(saved, "saved.wetcircuit")) == saved
+            if judged < JUDGED:
+                judged += 1
+                analysis = analyse(drawing)
+                assert analysis.crashed == (), (analysis.why_not_judged, data)
+                assert all(outputs(drawing).values())
+                self.judged_s = max(self.judged_s, time.process_time() - begun)
+                assert self.judged_s < 5 * MOST_S, data
+        assert 0 < refused == READ - read_whole
+        assert judged == JUDGED
+        self.judged += judged
+
+
 @pytest.mark.parametrize("batch", range(BATCHES))
 def test_a_strange_file_is_a_drawing_or_refused(batch: int) -> None:
-    chance, known, judged = Random(batch), samples(), 0
-    refused, read_whole = 0, 0
-    for _ in range(READ):
-        data = file_bytes(chance, known)
-        begun = time.process_time()
-        try:
-            drawing = parse(data, "strange.wetcircuit")
-        except DrawingError as error:
-            refused += bool(error.faults and str(error))
-            continue
-        finally:
-            assert time.process_time() - begun < MOST_S
-        read_whole += 1
-        saved = dump(drawing)
-        assert dump(parse(saved, "saved.wetcircuit")) == saved
-        if judged < JUDGED:
-            judged += 1
-            analysis = analyse(drawing)
-            assert analysis.crashed == (), (analysis.why_not_judged, data)
-            assert all(outputs(drawing).values())
-            assert time.process_time() - begun < 5 * MOST_S, data
-    assert 0 < refused == READ - read_whole
-    assert judged == JUDGED
+    Tried().batch(batch)
+
+
+@pytest.mark.evening
+@pytest.mark.skipif(sys.platform == "win32", reason="memory is not told that way there")
+def test_nor_is_any_of_very_many_anything_else(capsys: pytest.CaptureFixture[str]) -> None:
+    """In one process, whose memory must not grow by them."""
+    import resource
+
+    tried = Tried()
+    for batch in range(BATCHES, BATCHES + MANY // READ):
+        tried.batch(batch)
+    most_mib = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / KIB_A_MIB
+    with capsys.disabled():
+        print(f"\n{tried}, {most_mib:.0f} MiB at most")
+    assert tried.files >= MANY
+    assert most_mib < MOST_MIB
 
 
 HOSTILE = "=HYPERLINK(\"x\")<img src='file:///x'>\x1b[31m\x1b]0;t\x07\x9b2J\u202e\u2066\u200bA&amp;{one}%s"

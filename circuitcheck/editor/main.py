@@ -15,6 +15,7 @@ from circuitcheck.editor.collecting import Collecting
 from circuitcheck.editor.crash import CrashHook, folder
 from circuitcheck.editor.failing.log import Log
 from circuitcheck.editor.fonts import use_window_font
+from circuitcheck.editor.giving_way import giving_way
 from circuitcheck.editor.icons import kind_icon
 from circuitcheck.editor.language import chosen, speak
 from circuitcheck.editor.recovering import FOLDER
@@ -60,7 +61,8 @@ def run(argv: list[str]) -> int:
 
         # Once the window stands, so that what is told is told before it.
         QTimer.singleShot(0, window, begin)
-        status = application.exec()
+        with giving_way():
+            status = application.exec()
         return hook.status or status
     finally:
         for translator in spoken:

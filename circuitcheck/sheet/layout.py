@@ -80,6 +80,11 @@ class Layout:
         """The gap that each pipe's letter and size stand in."""
         return self.labelling.gaps
 
+    @property
+    def line_boxes(self) -> Mapping[str, Rect]:
+        """The box round each pipe's line, without its width."""
+        return self._line_boxes
+
     def tell(self, text: str) -> str:
         """A text in the language that labels are set in."""
         return tell(text, self.labelling.tongue)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from contextlib import nullcontext
 from typing import TypeVar
 
@@ -11,9 +11,10 @@ from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QGraphicsScene
 
 from circuitcheck.drawing.value import Component, Control, Drawing
+from circuitcheck.editor.sheet.far_batches import FarPart, FarPipe
 from circuitcheck.editor.sheet.layer import Layer, WhenAsked
 from circuitcheck.editor.sheet.marks_item import MarksItem
-from circuitcheck.editor.sheet.overview import FAR_SCALE, FarPart, FarPipe, OverviewItem
+from circuitcheck.editor.sheet.overview import FAR_SCALE, OverviewItem
 from circuitcheck.editor.sheet.painting import Palette, Tone
 from circuitcheck.editor.sheet.pixmaps import Look, Pixmaps
 from circuitcheck.editor.sheet.shown_part import Lens, PartView, ShownPart, paint_parts, rect_of
@@ -167,9 +168,9 @@ class Content:
 
     def seen_from(self, zoom: float) -> QGraphicsScene:
         """The scene to look at from this near: the items, or from far off the overview of them."""
-        was_far, self.is_far = self.is_far, zoom < FAR_SCALE
-        if self.is_far and not was_far:
-            self._overview.renew()
+        self.is_far = zoom < FAR_SCALE
+        if self.is_far:
+            self._overview.follow()
         return self.far_scene if self.is_far else self.scene
 
     def bounds(self) -> QRectF:
@@ -218,8 +219,9 @@ class Content:
         if len(parts) + len(pipes) > MANY:
             self._forget_all()
             return
-        if self.is_far and (parts or pipes):
-            self._overview.renew()
+        self._overview.note(parts | pipes)
+        if self.is_far:
+            self._overview.follow()
         for id in parts:
             _expose(self.scene, self.parts.made(id), self.parts.renew(id))
         for id in pipes:
@@ -230,8 +232,7 @@ class Content:
         self.pipes.forget()
         for layer in self._layers:
             layer.update()
-        if self.is_far:
-            self._overview.renew()
+        self._overview.renew_all()
 
     def _shown_part(self, id: str) -> ShownPart:
         return ShownPart(id, self._part_view(self.layout.things[id]))
@@ -239,27 +240,24 @@ class Content:
     def _shown_pipe(self, id: str) -> ShownPipe:
         return ShownPipe(id, self._pipe_view(id))
 
-    def far_parts(self) -> Iterator[FarPart]:
-        """What is seen of each part from far off."""
-        things = self.layout.things
-        for id, box in self.layout.boxes.items():
-            thing = things[id]
-            yield FarPart(id, _middle(thing), self._part_palette(thing), box)
+    def far_boxes(self) -> tuple[Mapping[str, Rect], Mapping[str, Rect]]:
+        """The boxes of all symbols and of the lines of all pipes, in px, by id."""
+        return self.layout.boxes, self.layout.line_boxes
 
-    def far_pipes(self) -> Iterator[FarPipe]:
-        """What is seen of each pipe from far off."""
-        service = self.layout.service
-        for id, line in self.layout.lines.items():
-            yield FarPipe(line, service.get(id, "unknown"), self._palette(self._tone(id)))
+    def far_part(self, id: str) -> FarPart:
+        """What is seen of a part from far off."""
+        thing = self.layout.things[id]
+        return FarPart(id, _middle(thing), self._part_palette(thing), self.layout.boxes[id])
+
+    def far_pipe(self, id: str) -> FarPipe:
+        """What is seen of a pipe from far off."""
+        service = self.layout.service.get(id, "unknown")
+        return FarPipe(self.layout.lines[id], service, self._palette(self._tone(id)))
 
     def look(self, id: str) -> Look:
         """What a part's symbol looks like."""
         thing = self.layout.things[id]
         return self._look(thing, self._part_palette(thing))
-
-    def box_of_all(self) -> Rect | None:
-        """The box round all that is drawn, without the title block."""
-        return self.layout.bounds()
 
     def _part_view(self, thing: Component | Control) -> PartView:
         palette = self._part_palette(thing)

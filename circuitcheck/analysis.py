@@ -12,6 +12,7 @@ from circuitcheck.drawing.fields import RULE_BOOKS
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, NameTuple
 from circuitcheck.garbage import no_collection
+from circuitcheck.wanted import go_on
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +45,11 @@ def analyse(drawing: Drawing) -> Analysis:
 def answers_of(case: Case) -> dict[str, Answer]:
     """What every check answers, by its name."""
     with no_collection():
-        return {name: answer(check, case) for name, check in checks().items()}
+        answers = {}
+        for name, check in checks().items():
+            go_on()
+            answers[name] = answer(check, case)
+        return answers
 
 
 def analysis_of(case: Case, answers: dict[str, Answer], taken: NameTuple | None = None) -> Analysis:

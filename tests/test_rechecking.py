@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
+from functools import partial
 from typing import Any
 
 import pytest
@@ -31,6 +33,7 @@ from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.rechecking import Rechecker
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
+from circuitcheck.wanted import NoLongerWantedError, while_wanted
 
 SAMPLES = [read(path) for path in sorted(data_path("samples").glob("*.wetcircuit"))]
 Edit = Callable[[Drawing], Drawing]
@@ -158,3 +161,18 @@ def test_every_field_that_a_check_reads_is_among_its_words(monkeypatch: pytest.M
             if not read_now <= words:
                 unknown[name] = read_now - words
     assert not unknown
+
+
+@pytest.mark.parametrize("questions", [0, 1, 30, 60])
+def test_given_up_on_the_way_it_judges_on_as_before(questions: int) -> None:
+    """What it began of a drawing that nobody wants any more is in no later answer."""
+    checker = Rechecker()
+    first = read(data_path("samples") / "cottage.wetcircuit")
+    joined = remove(first, [next(iter(first.pipes))])
+    moved = move(joined, list(joined.components)[:3], 2, 1)
+    for drawing in (first, joined, moved, set_title(moved, "Another")):
+        asked = iter([True] * questions)
+        with suppress(NoLongerWantedError), while_wanted(partial(next, asked, False)):
+            checker.analyse(drawing)
+        if next(asked, None) is None:
+            assert told(checker.analyse(drawing)) == told(analyse(drawing))

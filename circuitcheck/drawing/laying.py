@@ -12,6 +12,7 @@ from circuitcheck.drawing.shapes import Line, own_cost, way_of
 from circuitcheck.drawing.surroundings import CONTACT, TOO_CLOSE_A_SQUARE, Box, Effort, Surroundings
 from circuitcheck.drawing.value import Drawing, Joint, Pipe
 from circuitcheck.geometry import Point
+from circuitcheck.wanted import go_on
 
 MARGIN = 10.0
 """How far beyond its two ends a pipe looks for a way, in squares."""
@@ -206,6 +207,7 @@ class Laying:
 
     def _lay_best(self, id: str) -> float:
         """Lay the best line there is for a pipe; returns what it meets on its way."""
+        go_on()
         pipe = self._drawing.pipes[id]
         start, finish = self._ends(id)
         leaving, arriving = (self._leaving.ways(pipe, which) for which in (0, 1))

@@ -12,6 +12,7 @@ from circuitcheck.drawing.laying import Laying
 from circuitcheck.drawing.shapes import Line
 from circuitcheck.drawing.surroundings import Box
 from circuitcheck.drawing.value import Component, Drawing, Joint, Pipe
+from circuitcheck.wanted import holding
 
 EDGE = 0.01
 """So little outside of a part's box a line seems to be on its edge, in squares."""
@@ -74,6 +75,7 @@ def routes(drawing: Drawing, before: Routes | None = None, *, hurried: bool = Fa
     it would run through a part or seem joined to a pipe that came there; and its shape as long as that
     still does. One and the same Drawing is routed once: however it was come to, and whoever asks, the
     lines are those that were found first, so that what is judged is what is shown, and undone is as it was.
+    A run that is no longer wanted (`wanted.py`) leaves nothing behind.
 
     `hurried`: something is on the move, and the next drawing comes at once. What takes long to find is left
     out then; lines that are rough for it are not those of the drawing, and not kept for it.
@@ -91,7 +93,7 @@ def routes(drawing: Drawing, before: Routes | None = None, *, hurried: bool = Fa
             return Routes(drawing, {}, {}, Ground())
     if known is None:
         # The sheet and the checks ask at the same time, each in a thread of its own: one of them looks.
-        with drawing.keep("routing", Lock()):
+        with holding(drawing.keep("routing", Lock())):
             known = drawing.kept(LINES)
             if known is None:
                 found = _found(drawing, before, hurried=hurried)

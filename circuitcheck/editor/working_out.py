@@ -9,7 +9,12 @@ from typing import Any
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
+from circuitcheck.wanted import NoLongerWantedError, while_wanted
+
 Work = Callable[[Any], object]
+
+UNFINISHED = object()
+"""In place of what was worked out, where it was given up on the way."""
 
 
 class WorkingOut(QObject):
@@ -17,15 +22,26 @@ class WorkingOut(QObject):
     failed inside the program. In place of a drawing any question will do: one is told from another by
     identity.
 
-    While nothing is wanted no thread runs: it starts with the first drawing asked for.
+    While nothing is wanted no thread runs: it starts with the first drawing asked for. Once closed, work ends
+    the next time that it asks whether it is wanted (`circuitcheck.wanted`); with `gives_up` it does so too when
+    something else is asked or nothing any more. Else it is done to its end: what it found may serve the next.
     """
 
     found = Signal(object, object)
     _done = Signal(object, object)
 
-    def __init__(self, work: Work, name: str, pause_ms: int, parent: QObject | None = None) -> None:
+    def __init__(
+        self,
+        work: Work,
+        name: str,
+        pause_ms: int,
+        parent: QObject | None = None,
+        *,
+        gives_up: bool = False,
+    ) -> None:
         super().__init__(parent)
         self._work_out = work
+        self._gives_up = gives_up
         self._wanted: object | None = None
         self._running: Future[None] | None = None
         self._closed = False
@@ -65,15 +81,22 @@ class WorkingOut(QObject):
     def _work(self, drawing: object) -> None:
         """In the other thread: the signal is queued and arrives in the window's."""
         try:
-            result = self._work_out(drawing)
+            with while_wanted(lambda: self._is_wanted(drawing)):
+                result = self._work_out(drawing)
+        except NoLongerWantedError:
+            result = UNFINISHED
         except Exception:
             logging.getLogger(__name__).exception("Working out the drawing failed")
             result = None
         self._done.emit(drawing, result)
 
+    def _is_wanted(self, drawing: object) -> bool:
+        """Asked in the other thread."""
+        return not self._closed and (not self._gives_up or drawing is self._wanted)
+
     def _finished(self, drawing: object, result: object) -> None:
         self._running = None
-        if drawing is self._wanted:
+        if drawing is self._wanted and result is not UNFINISHED:
             self._wanted = None
             self.found.emit(drawing, result)
         elif not self._pause.isActive():

@@ -13,6 +13,7 @@ from circuitcheck.picture.marks import SQUARE_PX
 from circuitcheck.picture.pipes import Gap, Place, caption, gaps
 from circuitcheck.sheet import depiction
 from circuitcheck.told import ENGLISH, Tongue, tell
+from circuitcheck.wanted import go_on
 
 SMALL_DRAWING = 300
 """Up to so many parts all labels are placed anew at each step, so that a picture has no history."""
@@ -98,6 +99,7 @@ class Labelling:
             self.obstacles.put(f"label {id}", ())
         changed = set()
         for id in asked:
+            go_on()
             label = self._label(things[id], boxes.get(id))
             if label != self.labels.get(id):
                 changed.add(id)
@@ -119,6 +121,7 @@ class Labelling:
         """
         changed = set()
         for id in sorted(set(pipes)):
+            go_on()
             gap, text = None, ""
             if id in lines:
                 text = caption(service.get(id, "unknown"), depiction.bore(drawing.pipes[id]))

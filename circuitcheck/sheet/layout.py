@@ -19,6 +19,7 @@ from circuitcheck.sheet import depiction
 from circuitcheck.sheet.labelling import SMALL_DRAWING, Labelling
 from circuitcheck.sheet.things import Looked, Thing, changed, things
 from circuitcheck.told import tell
+from circuitcheck.wanted import go_on
 
 PIPE_HALF_PX = 3.0
 LINE_HALF_PX = 2.0
@@ -47,7 +48,8 @@ class Changes:
 class Layout:
     """Boxes, lines, hops, services and open ports of one drawing, in px of the sheet, and its labels.
 
-    `read_services` gives each pipe's service by name.
+    `read_services` gives each pipe's service by name. Where an update is no longer wanted (`wanted.py`) it ends
+    half done: such a layout is of no more use.
     """
 
     read_services: Services
@@ -213,6 +215,7 @@ class Layout:
 
     def _place_symbols(self, known: Mapping[str, Thing], parts: set[str]) -> None:
         for id in parts:
+            go_on()
             box = symbol_box(known[id])
             if box is None:
                 self._forget_part(id)
@@ -224,6 +227,7 @@ class Layout:
         """Find the ports that need a pipe, and keep labels off their marks. Returns whose are others."""
         changed = set()
         for id in parts & self.drawing.components.keys():
+            go_on()
             part = self.drawing.components[id]
             found = tuple(
                 ((at.x * SQUARE_PX, at.y * SQUARE_PX), part.port_faces(port))
@@ -251,6 +255,7 @@ class Layout:
             asked.update(self.drawing.pipes_of(id))
         changed = set()
         for id in asked:
+            go_on()
             line = in_px(new[id]) if id in new else None
             if line == self.lines.get(id):
                 continue
@@ -279,6 +284,7 @@ class Layout:
         """The pipes whose hops are others."""
         asked = set(rerouted)
         for id in rerouted:
+            go_on()
             line = self.routed(id)
             asked |= self._crossings.put(id, line) if line else self._crossings.remove(id)
         changed = set()

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from itertools import combinations, pairwise
+from threading import Lock
 from typing import Any
 
 import pytest
@@ -11,13 +13,15 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from circuitcheck.drawing import edits, pipes
+from circuitcheck.drawing.arranging import move
 from circuitcheck.drawing.changing import EditError
 from circuitcheck.drawing.ground import Ground, runs
-from circuitcheck.drawing.routing import Routes, routes
+from circuitcheck.drawing.routing import LINES, Routes, routes
 from circuitcheck.drawing.shapes import way_of
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import component_kinds, kinds
+from circuitcheck.wanted import NoLongerWantedError, while_wanted
 from tests.drawing.layouts import LAYOUTS, guest_house
 from tests.drawing.making import drawing, part, pipe
 from tests.drawing.test_random_edits import possible
@@ -296,3 +300,34 @@ def test_step_by_step_all_lines_stay_sound(data: st.DataObject) -> None:
         placed = [id for id, one in after.components.items() if one.at is not None]
         assert set(lines._boxes) == set(placed)
         drawn = after
+
+
+def asked_times(most: int) -> Callable[[], bool]:
+    """A question that is answered with yes so many times, and with no after that."""
+    left = iter(range(most))
+    return lambda: next(left, None) is not None
+
+
+@pytest.mark.parametrize("times", [0, 1, 7, 20])
+def test_a_run_that_is_no_longer_wanted_leaves_nothing_behind(times: int) -> None:
+    """Not half of the lines kept, no lock held, and the lines before as they were."""
+    drawn = replace(guest_house())
+    with pytest.raises(NoLongerWantedError), while_wanted(asked_times(times)):
+        routes(drawn)
+    assert drawn.kept(LINES) is None
+    before = routes(drawn)
+    assert dict(before) == dict(routes(replace(guest_house())))
+
+    lay_as = dict(before)
+    moved = move(drawn, list(drawn.components)[::2], 3, 2)
+    with pytest.raises(NoLongerWantedError), while_wanted(asked_times(times)):
+        routes(moved, before)
+    assert moved.kept(LINES) is None and dict(before) == lay_as
+    assert dict(routes(moved, before)) == dict(routes(replace(moved), routes(replace(drawn))))
+
+
+def test_who_waits_for_the_lines_of_another_thread_need_not_wait() -> None:
+    drawn = replace(guest_house())
+    with drawn.keep("routing", Lock()), pytest.raises(NoLongerWantedError), while_wanted(lambda: False):
+        routes(drawn)
+    assert dict(routes(drawn)) == dict(routes(replace(drawn)))

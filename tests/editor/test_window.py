@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+import threading
+import time
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from pathlib import Path
+from threading import Event
 
 import pytest
 from PySide6.QtCore import QPoint, QPointF, QSettings, Qt
@@ -12,7 +16,7 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from circuitcheck.drawing.edits import relabel
-from circuitcheck.drawing.value import Joint
+from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.files import Answer
@@ -20,8 +24,12 @@ from circuitcheck.editor.panels.findings import FindingsPanel
 from circuitcheck.editor.window import MainWindow
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import kinds
+from circuitcheck.sheet.layout import Layout
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
+from circuitcheck.storage.writing import write
+from circuitcheck.wanted import go_on
+from tests.benchmarks.laid_out import houses
 
 LEFT = Qt.MouseButton.LeftButton
 SQUARE_PX = 16
@@ -193,3 +201,28 @@ def test_a_drawing_that_could_not_be_read_again_is_not_saved_and_told(
     window.document.do("Name the pump", relabel(window.document.drawing, "pump", "x" * 1_001))
     assert not window.files.save()
     assert told and window.document.is_unsaved and path.read_bytes() == before
+
+
+def test_it_closes_while_a_large_drawing_is_laid_out(
+    window: MainWindow, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    begun = Event()
+
+    update = Layout.update
+
+    def never_ends(layout: Layout, drawing: Drawing, *, passing: bool = False) -> object:
+        while drawing.title == "Large":
+            begun.set()
+            go_on()
+            time.sleep(0.001)
+        return update(layout, drawing, passing=passing)
+
+    path = tmp_path / "large.wetcircuit"
+    write(replace(houses(500), title="Large"), path)
+    with monkeypatch.context() as patched:
+        patched.setattr(Layout, "update", never_ends)
+        assert window.files.read(path)
+        qtbot.waitUntil(begun.is_set)
+        assert window.sheet.is_laying_out
+        assert window.close()
+    assert not [each for each in threading.enumerate() if each.name.startswith("layout")]

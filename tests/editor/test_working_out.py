@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import threading
+import time
 from collections.abc import Iterator
 
 import pytest
@@ -10,6 +11,7 @@ from pytestqt.qtbot import QtBot
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.working_out import WorkingOut
+from circuitcheck.wanted import go_on
 
 
 class Slow:
@@ -87,3 +89,84 @@ def test_once_closed_it_neither_works_nor_tells(qtbot: QtBot, slow: Slow) -> Non
     with qtbot.assertNotEmitted(work.found, wait=100):
         work.ask(Drawing())
     assert slow.asked == []
+
+
+class Endless:
+    """Work on a drawing without a title that never comes to an end, but for asking whether it is wanted."""
+
+    def __init__(self) -> None:
+        self.begun = threading.Event()
+
+    def __call__(self, drawing: Drawing) -> object:
+        while not drawing.title:
+            self.begun.set()
+            go_on()
+            time.sleep(0.001)
+        return drawing.title
+
+
+def test_closing_ends_what_asks_whether_it_is_wanted(qtbot: QtBot) -> None:
+    endless = Endless()
+    work = WorkingOut(endless, "test", 0)
+    work.ask(Drawing())
+    qtbot.waitUntil(endless.begun.is_set)
+    work.close()  # returns only once the thread has ended
+    with qtbot.assertNotEmitted(work.found, wait=50):
+        pass
+    assert not work.is_busy
+
+
+@pytest.mark.parametrize("first_forgotten", [False, True])
+def test_what_gives_up_does_so_where_something_else_is_asked(qtbot: QtBot, first_forgotten: bool) -> None:
+    endless = Endless()
+    work = WorkingOut(endless, "test", 0, gives_up=True)
+    work.ask(Drawing())
+    qtbot.waitUntil(endless.begun.is_set)
+    if first_forgotten:
+        work.forget()
+    with qtbot.waitSignal(work.found, timeout=5_000) as told:
+        work.ask(Drawing(title="the next"))
+    assert told.args is not None and told.args[1] == "the next"
+    assert not work.is_busy
+    work.close()
+
+
+def test_what_was_given_up_and_is_asked_again_is_worked_out(qtbot: QtBot, slow: Slow) -> None:
+    def slowly(drawing: Drawing) -> object:
+        answer = slow(drawing)
+        go_on()
+        return answer
+
+    work = WorkingOut(slowly, "test", 0, gives_up=True)
+    drawing = Drawing()
+    work.ask(drawing)
+    qtbot.waitUntil(lambda: len(slow.asked) == 1)
+    work.forget()
+    slow.go.set()
+    qtbot.waitUntil(lambda: work._running is None)
+    with qtbot.waitSignal(work.found, timeout=5_000) as told:
+        work.ask(drawing)
+    assert told.args == [drawing, 2]
+    work.close()
+
+
+def test_what_does_not_give_up_is_done_to_its_end(qtbot: QtBot, slow: Slow) -> None:
+    """Its answer is dropped, but what it learnt on the way may serve the next."""
+    ended: list[Drawing] = []
+
+    def slowly(drawing: Drawing) -> object:
+        answer = slow(drawing)
+        go_on()
+        ended.append(drawing)
+        return answer
+
+    work = WorkingOut(slowly, "test", 0)
+    first, second = Drawing(), Drawing()
+    work.ask(first)
+    qtbot.waitUntil(lambda: len(slow.asked) == 1)
+    with qtbot.waitSignal(work.found, timeout=5_000):
+        work.ask(second)
+        qtbot.wait(20)
+        slow.go.set()
+    assert [each is drawing for each, drawing in zip(ended, (first, second), strict=True)] == [True, True]
+    work.close()

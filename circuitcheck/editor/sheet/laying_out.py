@@ -27,7 +27,7 @@ class LayingOut(QObject):
         super().__init__(on)
         self._content = content
         self._laid_out = laid_out
-        self._out = WorkingOut(self._lay_out, "layout", 0, self)
+        self._out = WorkingOut(self._lay_out, "layout", 0, self, gives_up=True)
         self._out.found.connect(self._found)
         self._on = on
         self._words = plain.label(tr("The drawing is being laid out…"), "name")

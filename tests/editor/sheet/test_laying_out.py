@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Iterator
 from dataclasses import replace
 from threading import Event
@@ -12,11 +13,12 @@ from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
 from circuitcheck.drawing.arranging import move
-from circuitcheck.drawing.routing import routes
+from circuitcheck.drawing.routing import LINES, routes
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet import SheetView
 from circuitcheck.parts.catalogue import kinds
 from circuitcheck.sheet.layout import Layout
+from circuitcheck.wanted import go_on
 from tests.benchmarks.laid_out import houses
 from tests.editor.sheet.conftest import Hand
 
@@ -155,6 +157,45 @@ def test_the_sheet_can_be_left_meanwhile(hand: Hand, large: Drawing, gate: Event
     hand.view.stop()
     qtbot.wait(50)
     assert not hand.view._content.parts
+
+
+@pytest.fixture
+def endless(monkeypatch: pytest.MonkeyPatch) -> Event:
+    """Makes laying large drawings out take for ever, but for asking whether they are wanted. Set once it began."""
+    begun = Event()
+    update = Layout.update
+
+    def lasts(layout: Layout, drawing: Drawing, *, passing: bool = False) -> object:
+        while len(drawing.components) > LARGE / 2 and not passing:
+            begun.set()
+            go_on()
+            time.sleep(0.001)
+        return update(layout, drawing, passing=passing)
+
+    monkeypatch.setattr(Layout, "update", lasts)
+    return begun
+
+
+def test_leaving_the_sheet_does_not_wait_for_the_drawing(
+    hand: Hand, large: Drawing, endless: Event, qtbot: QtBot
+) -> None:
+    hand.view.set_drawing(large)
+    qtbot.waitUntil(endless.is_set)
+    hand.view.stop()  # its thread has ended when this returns
+    assert not hand.view._content.parts and not hand.view.is_laying_out
+
+
+def test_another_large_drawing_does_not_wait_for_the_first(
+    closing: Hand, large: Drawing, endless: Event, monkeypatch: pytest.MonkeyPatch, qtbot: QtBot
+) -> None:
+    closing.view.set_drawing(large)
+    qtbot.waitUntil(endless.is_set)
+    monkeypatch.undo()  # the next one ends
+    other = replace(large, title="Another")
+    closing.view.set_drawing(other)
+    laid_out(closing, qtbot)
+    assert closing.view._content.drawing is other
+    assert large.kept(LINES) is None
 
 
 def test_an_edit_of_a_large_drawing_keeps_the_lines_it_had(

@@ -25,7 +25,10 @@ from circuitcheck.geometry import Point
 
 class PracticeSheet(ReadOnlySheet):
     """Signals `chosen` with an id (empty: nothing), and `meant` where Enter or a second press says that
-    this is the one."""
+    this is the one.
+
+    It lays out at once: only arrangements with faults in them are practised on, and none of them is large.
+    """
 
     chosen = Signal(str)
     meant = Signal(str)

@@ -97,6 +97,7 @@ class LiveView(QWidget):
         self.sheet.pressed.connect(self.press)
         self.sheet.chosen.connect(self._say)
         self.sheet.left.connect(self.left)
+        self.sheet.laid_out.connect(self._show_standing)
         if self._timed is not None:
             self._timed.changed.connect(self._show_standing)
             self._timed.moved.connect(self._show_time)
@@ -198,8 +199,9 @@ class LiveView(QWidget):
         self._show_standing()
 
     def close_down(self) -> None:
-        """Stop; the thread has ended when this returns."""
+        """Stop; the threads have ended when this returns."""
         self.sheet.set_moving(False)
+        self.sheet.stop()
         if self._timed is not None:
             self._timed.close()
         self._work.close()

@@ -22,6 +22,7 @@ from circuitcheck.editor.operating.marks import OperatingMarks
 from circuitcheck.editor.sheet import hits, walking
 from circuitcheck.editor.sheet.hits import OnPart, OnPipe
 from circuitcheck.editor.sheet.keyboard import ENTER
+from circuitcheck.editor.sheet.laying_out import LayingOut
 from circuitcheck.editor.sheet.painting import Prepared
 from circuitcheck.editor.sheet.read_only import Layer, ReadOnlySheet
 from circuitcheck.editor.sheet.shown_part import rect_of
@@ -35,14 +36,20 @@ FRAME_MS = 33
 
 class OperatedSheet(ReadOnlySheet):
     """Signals `pressed` with a part to turn, `chosen` with a pipe or a part (None: nothing) and `left`
-    when Escape found nothing else to leave."""
+    when Escape found nothing else to leave.
+
+    A large drawing is laid out beside the window: until it lies there nothing is shown on it, and `laid_out`
+    tells when what stands on it can be.
+    """
 
     pressed = Signal(str)
     chosen = Signal(object)
     left = Signal()
+    laid_out = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._laying_out = LayingOut(self._content, self.viewport(), self._lies_there)
         self._marks = OperatingMarks(self._content)
         self._arrows = Arrows(self._content.palette)
         self._words = Prepared((), self._content.palette)
@@ -85,8 +92,28 @@ class OperatedSheet(ReadOnlySheet):
         if drawing is not self._content.drawing:
             self._choose(None)
             self._stand_on(None)
-            self._content.show(drawing)
             self._wants_fit = self._wants_fit or not self.isVisible()
+            if not self._laying_out.takes(drawing, passing=False):
+                self._content.show(drawing)
+        self._show_place()
+
+    @property
+    def is_laying_out(self) -> bool:
+        """Whether the drawing is still to come to lie on the sheet."""
+        return self._laying_out.is_busy
+
+    def stop(self) -> None:
+        """Stop laying out, for the end of the window; its thread has ended when this returns."""
+        self._laying_out.close()
+
+    def _lies_there(self) -> None:
+        """The drawing has been laid out."""
+        self._overlay.refresh()
+        self._show_place()
+        self.laid_out.emit()
+
+    def _show_place(self) -> None:
+        """Look at what lies on the sheet now: at the whole, where that is wanted."""
         self._scroller.widen(self._content.bounds())
         if self._wants_fit and self.isVisible():
             self.fit()
@@ -103,7 +130,10 @@ class OperatedSheet(ReadOnlySheet):
         texts: Mapping[str, str] | None = None,
         words: Mapping[str, str] | None = None,
     ) -> None:
-        """Show how everything stands and what flows; see `OperatingMarks.show`."""
+        """Show how everything stands and what flows; see `OperatingMarks.show`. Nothing, where the drawing does
+        not lie there yet."""
+        if self.is_laying_out:
+            standing, texts, words = None, None, None
         self._marks.show(standing, by, texts, words or {})
         self._arrows.show(self._marks.runs, self._content.palette)
         self._words = Prepared(self._marks.floating, self._content.palette)
@@ -112,6 +142,8 @@ class OperatedSheet(ReadOnlySheet):
 
     def show_words(self, words: Mapping[str, str]) -> None:
         """Show what is read at parts by now; everything else stands as it is."""
+        if self.is_laying_out:
+            return
         self._marks.show_words(words)
         self._words = Prepared(self._marks.floating, self._content.palette)
         self.viewport().update()
@@ -127,8 +159,8 @@ class OperatedSheet(ReadOnlySheet):
         return self._frame.isActive()
 
     def fit(self) -> None:
-        """Show the whole drawing."""
-        self._wants_fit = False
+        """Show the whole drawing, once it lies there."""
+        self._wants_fit = self.is_laying_out
         super().fit()
         self._is_fitted = not self._fitted_box().isNull()
 
@@ -216,6 +248,7 @@ class OperatedSheet(ReadOnlySheet):
         super().resizeEvent(event)
         if self._is_fitted:
             self.fit()
+        self._laying_out.centre()
         self._changed()
 
     def event(self, event: QEvent) -> bool:

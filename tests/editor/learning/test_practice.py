@@ -23,6 +23,7 @@ from circuitcheck.editor.learning.menu import learn_menu
 from circuitcheck.editor.learning.practice_marks import FALSE, MARKED, OUTCOMES
 from circuitcheck.editor.learning.practice_setup import Wanted
 from circuitcheck.editor.learning.practice_window import PracticeWindow
+from circuitcheck.editor.sheet.laying_out import BESIDE
 from circuitcheck.editor.theme import dark, high_contrast_light, light
 from circuitcheck.editor.window import MainWindow
 from circuitcheck.lessons.catalogue import faults
@@ -393,3 +394,9 @@ def test_it_stands_in_the_menu_learn(qtbot: QtBot, tmp_path: Path, monkeypatch: 
     window.close()
     assert not practice.isVisible()
     document.close()
+
+
+def test_no_arrangement_is_so_large_that_it_must_be_laid_out_beside_the_window() -> None:
+    for arrangement in arrangements().values():
+        drawing = arrangement.drawing
+        assert 2 * (len(drawing.components) + len(drawing.pipes)) < BESIDE

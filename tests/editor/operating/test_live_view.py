@@ -5,13 +5,15 @@ from __future__ import annotations
 import itertools
 import json
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from statistics import median
+from threading import Event
 from time import thread_time
 
 import pytest
 from PySide6.QtCore import QLocale, QPoint, QPointF, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QRadioButton
+from PySide6.QtWidgets import QLabel, QRadioButton
 from pytestqt.qtbot import QtBot
 
 from circuitcheck.cli import run
@@ -20,9 +22,14 @@ from circuitcheck.editor.operating.bar import Shown
 from circuitcheck.editor.operating.live_view import LiveView
 from circuitcheck.editor.theme import dark, high_contrast_dark
 from circuitcheck.operating.positions import Positions
+from circuitcheck.sheet.layout import Layout
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
+from circuitcheck.wanted import go_on
+from tests.benchmarks.laid_out import houses
 from tests.made import made
+
+LARGE = 300
 
 pytestmark = pytest.mark.qt_log_ignore("This plugin does not support", extend=True)
 
@@ -354,3 +361,63 @@ def test_what_is_read_stays_in_its_place_while_time_runs(view: LiveView, qtbot: 
         places.append({ids: stands for (_, ids), stands in marks._places._stand.items()})
     first, then = places
     assert len(first) > 5 and {first[ids] == then[ids] for ids in first.keys() & then.keys()} == {True}
+
+
+class TestLargeDrawing:
+    """It is laid out beside the window, as on the sheet that it is drawn on."""
+
+    @pytest.fixture
+    def gate(self, monkeypatch: pytest.MonkeyPatch) -> Iterator[Event]:
+        """Holds up what is laid out beside the window until it is set, or no longer wanted."""
+        opened = Event()
+        update = Layout.update
+
+        def waits(layout: Layout, drawing: Drawing, *, passing: bool = False) -> object:
+            while len(drawing.components) > LARGE / 2 and not opened.wait(0.001):
+                go_on()
+            return update(layout, drawing, passing=passing)
+
+        monkeypatch.setattr(Layout, "update", waits)
+        yield opened
+        opened.set()
+
+    def words(self, view: LiveView) -> list[str]:
+        return [label.text() for label in view.sheet.viewport().findChildren(QLabel) if not label.isHidden()]
+
+    def test_it_is_shown_once_it_lies_there_with_all_that_stands_on_it(
+        self, view: LiveView, gate: Event, qtbot: QtBot
+    ) -> None:
+        large = replace(houses(LARGE))
+        view.show_drawing(sample())
+        settled(view, qtbot)
+        assert view.sheet.marks.runs
+        view.show_drawing(large)
+        assert "The drawing is being laid out…" in self.words(view)
+        assert not view.sheet.content.parts and not view.sheet.marks.runs
+        qtbot.waitUntil(lambda: view.standing is not None, timeout=60_000)
+        view.sheet.fit()
+        QTest.mouseClick(view.sheet.viewport(), Qt.MouseButton.LeftButton, pos=QPoint(200, 200))
+        assert view.sheet.is_laying_out
+        assert not view.sheet.marks.runs
+        gate.set()
+        qtbot.waitUntil(lambda: not view.sheet.is_laying_out, timeout=60_000)
+        assert self.words(view) == []
+        assert view.sheet.content.drawing is large and view.sheet.marks.runs
+        assert view.sheet._scroller.seen().contains(view.sheet.content.bounds())
+
+    def test_leaving_does_not_wait_for_it(self, view: LiveView, gate: Event, qtbot: QtBot) -> None:
+        view.show_drawing(replace(houses(LARGE)))
+        qtbot.wait(30)
+        assert self.words(view) != []
+        view.close_down()
+        assert not view.sheet.is_laying_out
+        assert not gate.is_set()
+
+    def test_another_drawing_is_shown_at_once(self, view: LiveView, gate: Event, qtbot: QtBot) -> None:
+        view.show_drawing(replace(houses(LARGE)))
+        qtbot.wait(30)
+        small = sample()
+        view.show_drawing(small)
+        assert view.sheet.content.drawing is small and self.words(view) == []
+        settled(view, qtbot)
+        assert view.sheet.marks.runs

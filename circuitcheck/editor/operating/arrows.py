@@ -13,7 +13,7 @@ from PySide6.QtGui import QPainter, QPixmap, QTransform
 from circuitcheck.editor.sheet.painting import Palette, paint
 from circuitcheck.picture import paths
 from circuitcheck.picture.flow import ARROW_HALF, ARROW_LONG, PITCH_PX
-from circuitcheck.picture.labels import Rect, grown, overlap
+from circuitcheck.picture.labels import Obstacles, Rect, grown, overlap
 from circuitcheck.picture.marks import Fill, Mark, Stroke
 from circuitcheck.picture.pipes import HOP_PX, LINES, Gap, Place
 from circuitcheck.report.flows import PipeFlow
@@ -61,20 +61,24 @@ def runs(
     taken: Iterable[Rect],
 ) -> tuple[Run, ...]:
     """The runs of all pipes in which water moves."""
-    boxes = tuple(taken)
+    # Of a large drawing there are thousands of both: each run is held only against what lies near it.
+    boxes = Obstacles()
+    for number, box in enumerate(taken):
+        boxes.put(str(number), (box,))
     found: list[Run] = []
     for id, pipe in pipes.items():
         line = lines.get(id)
         if not line or pipe.is_still:
             continue
-        kept = [*boxes]
-        kept += [grown(gaps[id].box, 2)] if gaps.get(id) is not None else []
+        kept = [grown(gaps[id].box, 2)] if gaps.get(id) is not None else []
         kept += [(x - HOP_PX, y - HOP_PX, x + HOP_PX, y + HOP_PX) for x, y in hops.get(id, ())]
-        found += _of_pipe(line, kept, LINES[service.get(id, "unknown")].role, px_s(pipe))
+        found += _of_pipe(line, boxes, kept, LINES[service.get(id, "unknown")].role, px_s(pipe))
     return tuple(found)
 
 
-def _of_pipe(line: Sequence[Place], kept: Sequence[Rect], role: str, speed: float) -> Iterator[Run]:
+def _of_pipe(
+    line: Sequence[Place], boxes: Obstacles, own: Sequence[Rect], role: str, speed: float
+) -> Iterator[Run]:
     begins = 0.0
     last = len(line) - 2
     for number, (a, b) in enumerate(pairwise(line)):
@@ -83,7 +87,9 @@ def _of_pipe(line: Sequence[Place], kept: Sequence[Rect], role: str, speed: floa
             ux, uy = (b[0] - a[0]) / long, (b[1] - a[1]) / long
             low = END_PX if number == 0 else 0.0
             high = long - END_PX if number == last else long
-            near = [box for box in kept if overlap(box, _reach(a, b))]
+            reach = _reach(a, b)
+            near = [box for owner in boxes.met(reach) for box in boxes.boxes(owner)]
+            near += [box for box in own if overlap(box, reach)]
             free = tuple(_free(a, (ux, uy), low, high, near))
             if free:
                 yield Run(*a, ux, uy, long, begins, free, role, speed)

@@ -210,12 +210,14 @@ def test_it_closes_while_a_large_drawing_is_laid_out(
 
     update = Layout.update
 
-    def never_ends(layout: Layout, drawing: Drawing, *, passing: bool = False) -> object:
+    def never_ends(
+        layout: Layout, drawing: Drawing, *, passing: bool = False, hurried: bool = False
+    ) -> object:
         while drawing.title == "Large":
             begun.set()
             go_on()
             time.sleep(0.001)
-        return update(layout, drawing, passing=passing)
+        return update(layout, drawing, passing=passing, hurried=hurried)
 
     path = tmp_path / "large.wetcircuit"
     write(replace(houses(500), title="Large"), path)

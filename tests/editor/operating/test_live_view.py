@@ -372,10 +372,12 @@ class TestLargeDrawing:
         opened = Event()
         update = Layout.update
 
-        def waits(layout: Layout, drawing: Drawing, *, passing: bool = False) -> object:
+        def waits(
+            layout: Layout, drawing: Drawing, *, passing: bool = False, hurried: bool = False
+        ) -> object:
             while len(drawing.components) > LARGE / 2 and not opened.wait(0.001):
                 go_on()
-            return update(layout, drawing, passing=passing)
+            return update(layout, drawing, passing=passing, hurried=hurried)
 
         monkeypatch.setattr(Layout, "update", waits)
         yield opened

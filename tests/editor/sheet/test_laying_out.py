@@ -165,12 +165,12 @@ def endless(monkeypatch: pytest.MonkeyPatch) -> Event:
     begun = Event()
     update = Layout.update
 
-    def lasts(layout: Layout, drawing: Drawing, *, passing: bool = False) -> object:
+    def lasts(layout: Layout, drawing: Drawing, *, passing: bool = False, hurried: bool = False) -> object:
         while len(drawing.components) > LARGE / 2 and not passing:
             begun.set()
             go_on()
             time.sleep(0.001)
-        return update(layout, drawing, passing=passing)
+        return update(layout, drawing, passing=passing, hurried=hurried)
 
     monkeypatch.setattr(Layout, "update", lasts)
     return begun

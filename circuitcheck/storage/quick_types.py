@@ -1,0 +1,164 @@
+"""What msgspec must find in a sound file, in types made from the catalogue's fields."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from functools import cache, reduce
+from math import ceil, floor, inf, nextafter
+from operator import or_
+from typing import Annotated, Any, Final, Literal, NamedTuple, TypedDict
+
+from msgspec import UNSET, Meta, Struct, UnsetType, defstruct
+from msgspec.json import Decoder
+
+from circuitcheck.drawing.fields import CONTROL_FIELDS, DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
+from circuitcheck.drawing.value import FORMAT_VERSION, Joint
+from circuitcheck.geometry import Point
+from circuitcheck.parts.catalogue import component_kinds, control_kinds
+from circuitcheck.parts.kind import Field, FieldType, Kind
+from circuitcheck.storage.between import port_names, references
+from circuitcheck.storage.limits import (
+    LONGEST_LABEL,
+    LONGEST_TEXT,
+    MOST_OTHERS,
+    MOST_PARTS,
+    MOST_PIPES,
+)
+from circuitcheck.storage.rules import TURNS
+
+# msgspec compares whole numbers with limits of 64 bits; a larger one is looked at field by field.
+_LARGEST: Final = 2**62
+
+# Types made while the program runs are values to mypy.
+_annotated: Final[Any] = Annotated
+_literal: Final[Any] = Literal
+_list: Final[Any] = list
+_tuple: Final[Any] = tuple
+
+_Id = Annotated[str, Meta(min_length=1, max_length=LONGEST_LABEL)]
+_Label = Annotated[str, Meta(max_length=LONGEST_LABEL)]
+_Text = Annotated[str, Meta(max_length=LONGEST_TEXT)]
+_Others = Annotated[list[dict[str, Any]], Meta(max_length=MOST_OTHERS)]
+
+
+class Expected(NamedTuple):
+    """What a type of component stands for: its kind, and what of it msgspec does not check: the names of its
+    ports, its data fields that are lists without repeats, and those that name another item."""
+
+    kind: Kind
+    ports: frozenset[str]
+    lists: tuple[str, ...]
+    references: tuple[str, ...]
+
+
+@cache
+def component_types() -> Mapping[type[Struct], Expected]:
+    """A type for each kind of component."""
+    return {_component_type(kind): _expected(kind) for kind in component_kinds().values()}
+
+
+@cache
+def joined_decoder() -> Decoder[Any]:
+    """The decoder of a file in which every pipe ends on ports."""
+    return _decoder(tuple[Joint, Joint])
+
+
+@cache
+def any_decoder() -> Decoder[Any]:
+    """The decoder of a file in which pipes may end anywhere: their ends are whatever the file says."""
+    return _decoder(Any)
+
+
+def _decoder(ends: Any) -> Decoder[Any]:
+    pipe = defstruct(
+        "Pipe",
+        [
+            ("id", _Id),
+            ("ends", ends),
+            *_optional(via=tuple[Point, ...] | None, data=_data_type(PIPE_FIELDS)),
+        ],
+        gc=False,
+    )
+    control = defstruct(
+        "Control",
+        [
+            ("id", _Id),
+            ("kind", _literal[tuple(control_kinds())]),
+            *_optional(
+                label=_Label,
+                at=Point | None,
+                acts_on=tuple[_Id, ...],
+                in_same_room_as=tuple[_Id, ...],
+                **{field.name: _type(field) | None for field in CONTROL_FIELDS},
+            ),
+        ],
+        gc=False,
+    )
+    file = defstruct(
+        "File",
+        [
+            ("wetcircuit", _literal[FORMAT_VERSION]),
+            *_optional(
+                title=_Label,
+                sheet=_data_type(SHEET_FIELDS),
+                design=_data_type(DESIGN_FIELDS),
+                components=_annotated[_list[reduce(or_, component_types())], Meta(max_length=MOST_PARTS)],
+                pipes=_annotated[_list[pipe], Meta(max_length=MOST_PIPES)],
+                controls=_annotated[_list[control], Meta(max_length=MOST_OTHERS)],
+                notes=_Others,
+                acceptances=_Others,
+                reviews=_Others,
+            ),
+        ],
+    )
+    return Decoder(file)
+
+
+def _component_type(kind: Kind) -> type[Struct]:
+    optional = _optional(
+        label=_Label,
+        at=Point | None,
+        turn=_literal[TURNS],
+        mirrored=bool,
+        data=_data_type(kind.fields),
+    )
+    return defstruct(kind.name, [("id", _Id), *optional], tag_field="kind", tag=kind.name, gc=False)
+
+
+def _expected(kind: Kind) -> Expected:
+    lists = tuple(field.name for field in kind.fields if field.type is FieldType.CHOICES)
+    return Expected(kind, port_names(kind), lists, references(kind))
+
+
+def _optional(**types: Any) -> list[tuple[str, Any, Any]]:
+    return [(name, type | UnsetType, UNSET) for name, type in types.items()]
+
+
+def _data_type(fields: Iterable[Field]) -> Any:
+    typed_dict: Any = TypedDict
+    return typed_dict("Data", {field.name: _type(field) | None for field in fields}, total=False)
+
+
+def _type(field: Field) -> Any:
+    match field.type:
+        case FieldType.NUMBER:
+            return _number_type(field)
+        case FieldType.SWITCH:
+            return bool
+        case FieldType.CHOICE:
+            return _literal[field.choices]
+        case FieldType.CHOICES:
+            return _tuple[_literal[field.choices], ...]
+        case FieldType.REFERENCE:
+            return _Id
+        case FieldType.TEXT:
+            return _Text
+
+
+def _number_type(field: Field) -> Any:
+    most = _LARGEST if field.most is None else field.most
+    least = -_LARGEST if field.least is None else field.least
+    above = field.above
+    whole = Meta(ge=ceil(least) if above is None else floor(above) + 1, le=floor(most))
+    decimal = Meta(ge=least if above is None else nextafter(above, inf), le=most)
+    return Annotated[int, whole] | Annotated[float, decimal]

@@ -6,12 +6,13 @@ from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
-from PySide6.QtWidgets import QMenu, QMenuBar, QWidget
+from PySide6.QtWidgets import QMenu, QWidget
 
 from circuitcheck.drawing.aligning import Side
 from circuitcheck.editor import plain, translating
 from circuitcheck.editor.appearance import Appearance
 from circuitcheck.editor.language import NAMES, Language
+from circuitcheck.editor.menus import Menus
 from circuitcheck.editor.translating import later, tr
 
 Key = QKeySequence.StandardKey | str | None
@@ -147,7 +148,7 @@ class Actions:
 
     def fill(
         self,
-        bar: QMenuBar,
+        menus: Menus,
         *,
         recent: QMenu,
         samples: QMenu,
@@ -159,11 +160,10 @@ class Actions:
         operate: QAction,
         start: QAction,
         tour: QAction,
-        windows: QMenu,
         hand_over: Sequence[QAction],
     ) -> None:
-        """Put the menus into the menu bar."""
-        file = bar.addMenu(tr("&File"))
+        """Put everything into the menus."""
+        file, edit, view, arrange = menus.file, menus.edit, menus.view, menus.arrange
         file.addActions([self.new, start, self.new_window, self.open])
         file.addMenu(recent)
         file.addMenu(samples)
@@ -173,7 +173,6 @@ class Actions:
         file.addActions(list(hand_over))
         file.addSeparator()
         file.addActions([self.close_window, self.quit])
-        edit = bar.addMenu(tr("&Edit"))
         edit.addActions([self.undo, self.redo])
         edit.addSeparator()
         edit.addActions([self.cut, self.copy, self.paste, self.duplicate, self.delete])
@@ -181,7 +180,6 @@ class Actions:
         edit.addActions([self.select_all, self.rename])
         edit.addSeparator()
         edit.addActions([self.find, self.find_next, self.find_previous, self.search, fill_in])
-        view = bar.addMenu(tr("&View"))
         view.addActions([self.zoom_in, self.zoom_out, self.zoom_reset, self.fit])
         view.addSeparator()
         view.addActions([self.next_finding, self.previous_finding, self.leave_finding])
@@ -191,15 +189,13 @@ class Actions:
         view.addActions([outline, counted, figures])
         view.addMenu(flows)
         view.addAction(operate)
-        view.addMenu(self._appearance_menu(bar))
-        view.addMenu(self._language_menu(bar))
-        arrange = bar.addMenu(tr("&Arrange"))
+        view.addMenu(self._appearance_menu(view))
+        view.addMenu(self._language_menu(view))
         arrange.addActions([self.place, self.place_again, self.keep_placing, self.shelf, self.pipe])
         arrange.addSeparator()
         arrange.addActions([self.turn, self.mirror, self.route])
         arrange.addMenu(self.align_menu(arrange))
-        bar.addMenu(windows)
-        bar.addMenu(tr("&Help")).addActions([tour, self.noted, self.about])
+        menus.help.addActions([tour, self.noted, self.about])
 
     def show_steps(self, undo: str, redo: str) -> None:
         """Name the steps that undo and redo would take."""
@@ -249,13 +245,13 @@ class Actions:
             made[appearance] = action
         return made
 
-    def _appearance_menu(self, bar: QMenuBar) -> QMenu:
-        menu = QMenu(tr("&Appearance"), bar)
+    def _appearance_menu(self, parent: QWidget) -> QMenu:
+        menu = QMenu(tr("&Appearance"), parent)
         menu.addActions(list(self.appearances.values()))
         return menu
 
-    def _language_menu(self, bar: QMenuBar) -> QMenu:
-        menu = QMenu(tr("&Language"), bar)
+    def _language_menu(self, parent: QWidget) -> QMenu:
+        menu = QMenu(tr("&Language"), parent)
         menu.addActions(list(self.languages.values()))
         return menu
 

@@ -63,7 +63,8 @@ class Live(QObject):
         self.menu.addSeparator()
         self.menu.addActions(list(self.by_actions.values()))
         self._connect()
-        panes.flow_bar.hide()
+        # The drawing may be there before this: nothing has been worked out of it yet.
+        panes.figures.outdate()
         self._enable()
 
     def _by_actions(self, window: QMainWindow) -> dict[By, QAction]:

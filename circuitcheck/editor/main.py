@@ -9,7 +9,8 @@ from PySide6.QtCore import QCoreApplication, QTimer
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 
-from circuitcheck.editor import clipboard, remembered
+from circuitcheck.editor import remembered
+from circuitcheck.editor.after_painting import AfterPainting
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.collecting import Collecting
 from circuitcheck.editor.crash import CrashHook, folder
@@ -18,16 +19,23 @@ from circuitcheck.editor.fonts import use_window_font
 from circuitcheck.editor.giving_way import giving_way
 from circuitcheck.editor.icons import kind_icon
 from circuitcheck.editor.language import chosen, speak
-from circuitcheck.editor.recovering import FOLDER
 from circuitcheck.editor.theme import light
 from circuitcheck.editor.windows import Windows
+from circuitcheck.garbage import no_collection
 
+RECOVERY_FOLDER = "recovery"
+"""What is unsaved is kept there, inside the program's own folder on the user's machine."""
 EMBLEM = "heat_source"
 """The kind whose symbol stands for the program."""
 
 
 def run(argv: list[str]) -> int:
     """Open a window, with the file named first in `argv` if there is one. Returns the exit status."""
+    with no_collection():
+        return _run(argv)
+
+
+def _run(argv: list[str]) -> int:
     application = QApplication.instance() or QApplication([sys.argv[0]])
     if not isinstance(application, QApplication):
         raise TypeError("A Qt application without windows is running already.")
@@ -41,19 +49,24 @@ def run(argv: list[str]) -> int:
     # Before the first widget: what is made is made in one language.
     spoken = speak(chosen(settings), application)
     appearances = Appearances(settings, application)
-    windows = Windows(settings, appearances, folder() / FOLDER)
+    windows = Windows(settings, appearances, folder() / RECOVERY_FOLDER)
     hook = CrashHook(windows.keep_all, log)
     hook.install()
     collecting = Collecting(application)
     try:
         appearances.apply()
         application.setWindowIcon(kind_icon(EMBLEM, light()))
-        window = windows.new()
+        window = windows.first()
+        rest = AfterPainting(window.sheet.viewport(), lambda: windows.furnish(window))
 
         def begin() -> None:
             if argv:
                 window.files.read(Path(argv[0]))
             # What is told of the file is answered before this goes on; the window may be closed by then.
+            if windows.open:
+                rest.wait(go_on)
+
+        def go_on() -> None:
             if windows.open:
                 windows.offer_recovered()
             if len(windows.open) == 1:
@@ -70,5 +83,8 @@ def run(argv: list[str]) -> int:
         hook.uninstall()
         windows.close_documents()
         collecting.stop()
+        # Here and not at the top: nobody copies before the window stands.
+        from circuitcheck.editor import clipboard
+
         clipboard.let_go()
         log.end()

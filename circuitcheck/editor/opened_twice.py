@@ -11,7 +11,6 @@ from PySide6.QtWidgets import QMessageBox
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.translating import tr
-from circuitcheck.editor.window_menu import bring
 from circuitcheck.storage.claims import Claim, same_file
 
 if TYPE_CHECKING:
@@ -22,14 +21,18 @@ FOLDER = "open"
 
 
 class OpenedTwice(QObject):
-    """Claims the file of a window's document while it is open, and asks about one that others claim."""
+    """Asks about a file that others claim; and, once it is to `follow`, claims that of a window's document itself."""
 
     def __init__(self, window: MainWindow, folder: Path, windows: Callable[[], Iterable[MainWindow]]) -> None:
         super().__init__(window)
         self._window, self._windows = window, windows
         self._claim = Claim(folder)
         window.files.may_open = self.may_open
-        window.document.saved_state_changed.connect(self._follow)
+
+    def follow(self) -> None:
+        """Claim the file that is open, and from now on each that is opened after it."""
+        self._window.document.saved_state_changed.connect(self._follow)
+        self._follow()
 
     def close(self) -> None:
         """The window is closed: its file is free."""
@@ -69,6 +72,8 @@ class OpenedTwice(QObject):
             there = box.addButton(tr("Go to that window"), QMessageBox.ButtonRole.AcceptRole)
             box.setDefaultButton(there)
         box.exec()
+        from circuitcheck.editor.window_menu import bring
+
         if there is not None and other is not None and box.clickedButton() is there:
             bring(other)
         return box.clickedButton() is twice

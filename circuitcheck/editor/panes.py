@@ -4,22 +4,25 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from itertools import pairwise
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QDockWidget, QMainWindow, QSplitter, QVBoxLayout, QWidget
 
 from circuitcheck.editor import remembered
-from circuitcheck.editor.figures.panel import FiguresPanel
-from circuitcheck.editor.flow_bar import FlowBar
-from circuitcheck.editor.outline.panel import OutlinePanel
-from circuitcheck.editor.panels.details import DetailsPanel
-from circuitcheck.editor.panels.findings import FindingsPanel
 from circuitcheck.editor.panels.section import HEAD_PX, Section
 from circuitcheck.editor.panels.shelf import STRIP_PX, Shelf
 from circuitcheck.editor.sheet import SheetView
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
+
+if TYPE_CHECKING:
+    from circuitcheck.editor.figures.panel import FiguresPanel
+    from circuitcheck.editor.flow_bar import FlowBar
+    from circuitcheck.editor.outline.panel import OutlinePanel
+    from circuitcheck.editor.panels.details import DetailsPanel
+    from circuitcheck.editor.panels.findings import FindingsPanel
 
 SHELF_PX, SIDE_PX = 224, 320
 FIRST_WIDE_PX = 1440
@@ -44,32 +47,58 @@ class _Centre(QWidget):
 
 
 class Panes:
-    """Makes the panes and keeps how wide they are; what they say to one another is the window's."""
+    """Makes the panes and keeps how wide they are; what they say to one another is the window's.
+
+    At first there are the sheet and the frame about it, everything in its place; `furnish` puts the rest in.
+    """
+
+    details: DetailsPanel
+    findings: FindingsPanel
+    figures: FiguresPanel
+    outline: OutlinePanel
+    flow_bar: FlowBar
+    dock: QDockWidget
 
     def __init__(self, window: QMainWindow) -> None:
         self._window = window
         self.sheet = SheetView()
         self.shelf = Shelf()
+        self.details_section = Section(tr("Details"))
+        self.findings_section = Section(tr("Findings"), note_right=True)
+        self.figures_section = Section(tr("Figures"), note_right=True)
+        self.figures_section.set_folded(True)
+        self._side = QSplitter(Qt.Orientation.Vertical)
+        self._across = QSplitter(Qt.Orientation.Horizontal)
+        self._middle = QVBoxLayout()
+        self._split()
+
+    def furnish(self) -> None:
+        """Put in what is not there from the first moment."""
+        # Here and not at the top: the sheet is painted before these are read.
+        from circuitcheck.editor.figures.panel import FiguresPanel
+        from circuitcheck.editor.flow_bar import FlowBar
+        from circuitcheck.editor.outline.panel import OutlinePanel
+        from circuitcheck.editor.panels.details import DetailsPanel
+        from circuitcheck.editor.panels.findings import FindingsPanel
+
         self.details = DetailsPanel()
         self.findings = FindingsPanel()
         self.outline = OutlinePanel()
         self.figures = FiguresPanel()
         self.flow_bar = FlowBar()
-        self.details_section = Section(tr("Details"), self.details)
-        self.findings_section = Section(tr("Findings"), self.findings, note_right=True)
-        self.figures_section = Section(tr("Figures"), self.figures, note_right=True)
-        self.figures_section.set_folded(True)
         self.details.heading_changed.connect(self.details_section.set_note)
         self.findings.note_changed.connect(self.findings_section.set_note)
-        self._side = QSplitter(Qt.Orientation.Vertical)
-        self._across = QSplitter(Qt.Orientation.Horizontal)
-        self._middle = QVBoxLayout()
-        self._split()
-        self.dock = QDockWidget(tr("Outline"), window)
+        self.details_section.put_in(self.details)
+        self.findings_section.put_in(self.findings)
+        self.figures_section.put_in(self.figures)
+        self.flow_bar.hide()
+        self._middle.insertWidget(0, self.flow_bar)
+        self.dock = QDockWidget(tr("Outline"), self._window)
         self.dock.setObjectName("outline")
         self.dock.setWidget(self.outline)
-        window.addDockWidget(Qt.DockWidgetArea.LeftDockWidgetArea, self.dock)
+        self._window.addDockWidget(Qt.DockWidgetArea.LeftDockWidgetArea, self.dock)
         self.dock.hide()
+        self._order_stops()
 
     def widen_outline(self) -> None:
         """Give the outline the room that its names need, where it was not yet given any by hand."""
@@ -84,22 +113,15 @@ class Panes:
         column.setSpacing(0)
         column.addWidget(bar)
         column.addWidget(self._across, 1)
-        order: list[QWidget] = [
-            self.flow_bar.situation,
-            self.flow_bar.by,
-            self.flow_bar.fill_in,
-            self.flow_bar.close_button,
-            self.sheet,
-            self.shelf.find_box,
-            self.shelf.tree,
-            self.details,
-            self.findings,
-            self.figures.find_box,
-            self.figures.list,
-        ]
-        for first, second in pairwise(order):
-            QWidget.setTabOrder(first, second)
+        _in_this_order(self.sheet, self.shelf.find_box, self.shelf.tree)
         return centre
+
+    def _order_stops(self) -> None:
+        """What was put in stands in its place for Tab too; the sheet stays where it is, before what lies on it."""
+        flows = self.flow_bar
+        before = self.sheet.previousInFocusChain()
+        _in_this_order(before, flows.situation, flows.by, flows.fill_in, flows.close_button)
+        _in_this_order(self.shelf.tree, self.details, self.findings, self.figures.find_box, self.figures.list)
 
     def set_theme(self, theme: Theme) -> None:
         """Paint all of them in a theme."""
@@ -164,7 +186,6 @@ class Panes:
         column = self._middle = QVBoxLayout(middle)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        column.addWidget(self.flow_bar)
         column.addWidget(self.sheet, 1)
         for widget in (self.shelf, middle, self._side):
             self._across.addWidget(widget)
@@ -173,3 +194,8 @@ class Panes:
         for splitter in (self._side, self._across):
             splitter.setHandleWidth(1)
             splitter.setChildrenCollapsible(False)
+
+
+def _in_this_order(*stops: QWidget | None) -> None:
+    for first, second in pairwise(filter(None, stops)):
+        QWidget.setTabOrder(first, second)

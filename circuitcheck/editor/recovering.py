@@ -19,9 +19,6 @@ from circuitcheck.told import a_word
 if TYPE_CHECKING:
     from circuitcheck.storage.faults import DrawingError
 
-FOLDER = "recovery"
-"""Inside the program's own folder on the user's machine."""
-
 
 class Recovering(QObject):
     """Follows a document: what is unsaved is on the disk within a second, what is saved is not kept twice.

@@ -39,7 +39,9 @@ BROKEN = later("The review record is broken by this change: Review, Record says 
 class Reviewing(QObject):
     """Makes the panel and its menu, and keeps both and the sheet up with the document."""
 
-    def __init__(self, window: QMainWindow, document: Document, panes: Panes, settings: QSettings) -> None:
+    def __init__(
+        self, window: QMainWindow, menu: QMenu, document: Document, panes: Panes, settings: QSettings
+    ) -> None:
         super().__init__(window)
         self._window, self._document, self._panes, self._settings = window, document, panes, settings
         self.panel = ReviewPanel()
@@ -51,12 +53,12 @@ class Reviewing(QObject):
         self.dock.setWidget(self.panel)
         window.addDockWidget(Qt.DockWidgetArea.RightDockWidgetArea, self.dock)
         self.dock.hide()
-        self._make_menu()
+        self._fill(menu)
         self.comparing = Comparing(window, document, panes.sheet, self.panel.comparison, self.stop_action)
         self._connect()
         self._drawing_changed(Drawing(), document.drawing, "")
 
-    def _make_menu(self) -> None:
+    def _fill(self, menu: QMenu) -> None:
         shown = self.dock.toggleViewAction()
         shown.setText(tr("&Review panel"))
         shown.setStatusTip(tr("Notes, comparing, acceptances and the review record"))
@@ -71,13 +73,9 @@ class Reviewing(QObject):
             tr("&Accept the finding…"), "", tr("Accept the finding that is open")
         )
         self.record_action = self._action(tr("Review &record…"), "", tr("Whether it holds, and to make one"))
-        self.menu = QMenu(tr("&Review"), self._window)
-        self.menu.addActions([shown, self.note_action, self.accept_action])
-        self.menu.addSeparator()
-        self.menu.addActions([self.compare_action, self.stop_action, self.record_action])
-        bar = self._window.menuBar()
-        entries = bar.actions()
-        bar.insertMenu(entries[-1] if entries else QAction(self), self.menu)
+        menu.addActions([shown, self.note_action, self.accept_action])
+        menu.addSeparator()
+        menu.addActions([self.compare_action, self.stop_action, self.record_action])
 
     def _action(self, text: str, key: str, hint: str) -> QAction:
         made = QAction(text, self._window)

@@ -10,34 +10,17 @@ from PySide6.QtGui import QCloseEvent, QKeyEvent
 from PySide6.QtWidgets import QMainWindow, QWidget
 
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.editor.about import about_box
 from circuitcheck.editor.actions import Actions
 from circuitcheck.editor.appearance import Appearances
-from circuitcheck.editor.areas import Areas
 from circuitcheck.editor.bar import UNTITLED, Bar
-from circuitcheck.editor.choices import Choices
 from circuitcheck.editor.document import Document
-from circuitcheck.editor.dropping import Dropping
-from circuitcheck.editor.editing import Editing
-from circuitcheck.editor.failing.noted import show_noted
-from circuitcheck.editor.file_menus import FileMenus
 from circuitcheck.editor.files import Files
-from circuitcheck.editor.handing_over import HandOver
 from circuitcheck.editor.history import new_ids
-from circuitcheck.editor.learning.lessons_menu import LessonsMenu
-from circuitcheck.editor.learning.practising import Practising
-from circuitcheck.editor.live import Live
-from circuitcheck.editor.operating.mode import Operate
-from circuitcheck.editor.outlining import Outlining
-from circuitcheck.editor.panels.subjects import in_order
+from circuitcheck.editor.menus import Menus
 from circuitcheck.editor.panes import Panes
-from circuitcheck.editor.reviewing import Reviewing
-from circuitcheck.editor.start.starting import Starting
 from circuitcheck.editor.status import StatusLine
-from circuitcheck.editor.tables import Tables
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import later, tr
-from circuitcheck.editor.window_menu import WindowMenu, main_windows
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.parts.catalogue import kinds
 from circuitcheck.report.finding_text import is_empty
@@ -45,6 +28,18 @@ from circuitcheck.report.finding_text import is_empty
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
     from circuitcheck.cures import Cure
+    from circuitcheck.editor.editing import Editing
+    from circuitcheck.editor.handing_over import HandOver
+    from circuitcheck.editor.learning.lessons_menu import LessonsMenu
+    from circuitcheck.editor.learning.practising import Practising
+    from circuitcheck.editor.live import Live
+    from circuitcheck.editor.operating.mode import Operate
+    from circuitcheck.editor.outline.panel import OutlinePanel
+    from circuitcheck.editor.panels.details import DetailsPanel
+    from circuitcheck.editor.panels.findings import FindingsPanel
+    from circuitcheck.editor.reviewing import Reviewing
+    from circuitcheck.editor.start.starting import Starting
+    from circuitcheck.editor.tables import Tables
 
 FIRST_PART = "heat_source"
 BUSY_MS = 250
@@ -56,60 +51,127 @@ class MainWindow(QMainWindow):
 
     `left` when it was closed, and what was unsaved was saved or given up. `another_wanted` when a further
     window is to open: with a file's path, or None for an empty drawing.
+
+    `whole`: all of it at once. Else there are only the sheet and the frame about it, everything in its place, until
+    `furnish` puts in the rest: the sheet is painted in half the time then.
     """
 
     left = Signal()
     another_wanted = Signal(object)
 
-    def __init__(self, document: Document, settings: QSettings, appearances: Appearances) -> None:
+    details: DetailsPanel
+    findings: FindingsPanel
+    outline: OutlinePanel
+    tables: Tables
+    live: Live
+    operate: Operate
+    handing_over: HandOver
+    starting: Starting
+    reviewing: Reviewing
+    lessons: LessonsMenu
+    practising: Practising
+    editing: Editing
+
+    def __init__(
+        self, document: Document, settings: QSettings, appearances: Appearances, *, whole: bool = True
+    ) -> None:
         super().__init__()
         self.document = document
         self._settings = settings
         self._appearances = appearances
-        self._is_closed = False
+        self._is_closed = self._is_furnished = False
         self.actions_ = Actions(self)
-        self._panes = Panes(self)
+        self.menus = Menus(self.menuBar())
+        self.panes = Panes(self)
         self.files = Files(document, self, settings)
         self.bar = Bar(self.actions_.undo, self.actions_.redo)
         self.status = StatusLine(self.actions_.zoom_out, self.actions_.zoom_reset, self.actions_.zoom_in)
         self._busy = QTimer(self, interval=BUSY_MS, singleShot=True)
         self._lay_out()
+        self._connect_sheet()
+        self._show_on_sheet(Drawing(), document.drawing, "")
+        self.sheet.set_theme(appearances.theme)
+        self.bar.set_theme(appearances.theme)
+        self.panes.restore(settings)
+        if whole:
+            self.furnish()
+
+    def furnish(self) -> None:
+        """Put in all that is not there from the first moment; once."""
+        # Here and not at the top: the sheet is painted before these are read.
+        from circuitcheck.editor.areas import Areas
+        from circuitcheck.editor.choices import Choices
+        from circuitcheck.editor.dropping import Dropping
+        from circuitcheck.editor.editing import Editing
+        from circuitcheck.editor.handing_over import HandOver
+        from circuitcheck.editor.learning.lessons_menu import LessonsMenu
+        from circuitcheck.editor.learning.practising import Practising
+        from circuitcheck.editor.live import Live
+        from circuitcheck.editor.operating.mode import Operate
+        from circuitcheck.editor.reviewing import Reviewing
+        from circuitcheck.editor.start.starting import Starting
+        from circuitcheck.editor.tables import Tables
+
+        document, settings, panes, actions = self.document, self._settings, self.panes, self.actions_
+        panes.furnish()
+        self.details, self.findings, self.outline = panes.details, panes.findings, panes.outline
         self.tables = Tables(self, document, self.sheet)
-        self.live = Live(self, document, self._panes, self.tables)
-        self.operate = Operate(self, document, self._panes, self.tables, self.live, self.actions_)
+        self.live = Live(self, document, panes, self.tables)
+        self.operate = Operate(self, document, panes, self.tables, self.live, actions)
         self.handing_over = HandOver(self, document, self.status.show_hint)
         self.starting = Starting(self)
         self._fill_menus()
-        self.reviewing = Reviewing(self, document, self._panes, settings)
-        self.lessons = LessonsMenu(self, settings)
-        self.practising = Practising(self)
-        self.editing = Editing(self, document, self._panes, self.actions_, self.status, appearances.theme)
-        self._areas = Areas(self, self._in_order, self.actions_.next_area, self.actions_.previous_area)
+        self.reviewing = Reviewing(self, self.menus.review, document, panes, settings)
+        self.lessons = LessonsMenu(self, self.menus.learn, settings)
+        self.practising = Practising(self, self.menus.learn)
+        self.editing = Editing(self, document, panes, actions, self.status, self.theme)
+        self._areas = Areas(self, self._in_order, actions.next_area, actions.previous_area)
         self._connect_document()
         self._connect_panels()
         self._connect_actions()
+        self._choices = Choices(self, actions, settings, self._appearances, self.status.show_hint)
         self._dropping = Dropping(self)
         self.sheet.installEventFilter(self)
-        self._show_theme(appearances.theme)
+        self._show_theme(self.theme)
         self._show_drawing(Drawing(), document.drawing, "")
-        self._panes.restore(settings)
+        if document.analysis is not None:
+            self._show_analysis(document.analysis)
+        self._is_furnished = True
+
+    @property
+    def is_furnished(self) -> bool:
+        """Whether everything is there."""
+        return self._is_furnished
 
     def _lay_out(self) -> None:
-        panes = self._panes
-        self.sheet, self.shelf, self.details = panes.sheet, panes.shelf, panes.details
-        self.findings, self.outline = panes.findings, panes.outline
+        panes = self.panes
+        self.sheet, self.shelf = panes.sheet, panes.shelf
         self.details_section, self.findings_section = panes.details_section, panes.findings_section
         self.setCentralWidget(panes.below(self.bar))
         self.setStatusBar(self.status)
 
+    def _connect_sheet(self) -> None:
+        self.document.changed.connect(self._show_on_sheet)
+        self.document.saved_state_changed.connect(self._show_saved_state)
+        self.files.opened.connect(self._fit)
+        self._busy.timeout.connect(self._show_busy)
+        self.sheet.edited.connect(self.document.do)
+        self.sheet.hint.connect(self.status.show_hint)
+        self.sheet.zoom_changed.connect(self.status.show_zoom)
+        self.sheet.pointer_at.connect(self.status.show_place)
+
     def _fill_menus(self) -> None:
-        self._menus = FileMenus(self.files, self)
-        self._window_menu = WindowMenu(self, [self.actions_.new_window, self.actions_.close_window])
-        self._outlining = Outlining(self, self._panes)
+        from circuitcheck.editor.file_menus import FileMenus
+        from circuitcheck.editor.outlining import Outlining
+        from circuitcheck.editor.window_menu import WindowMenu
+
+        files = FileMenus(self.files, self)
+        WindowMenu(self, self.menus.windows, [self.actions_.new_window, self.actions_.close_window])
+        self._outlining = Outlining(self, self.panes)
         self.actions_.fill(
-            self.menuBar(),
-            recent=self._menus.recent,
-            samples=self._menus.samples,
+            self.menus,
+            recent=files.recent,
+            samples=files.samples,
             outline=self._outlining.action,
             fill_in=self.tables.fill_in_action,
             counted=self.tables.counted_action,
@@ -118,25 +180,21 @@ class MainWindow(QMainWindow):
             operate=self.operate.action,
             start=self.starting.action,
             tour=self.starting.tour_action,
-            windows=self._window_menu.menu,
             hand_over=(self.handing_over.action, self.handing_over.print_action),
         )
 
     def _connect_document(self) -> None:
+        # After what was made before this: each of them learns of another drawing before the sheet does.
+        self.document.changed.disconnect(self._show_on_sheet)
         self.document.changed.connect(self._show_drawing)
         self.document.analysed.connect(self._show_analysis)
-        self.document.saved_state_changed.connect(self._show_saved_state)
+        self.files.opened.disconnect(self._fit)
         self.files.opened.connect(self._opened)
-        self._busy.timeout.connect(self._show_busy)
 
     def _connect_panels(self) -> None:
-        self.sheet.edited.connect(self.document.do)
         self.sheet.selection_changed.connect(self._selected_on_sheet)
-        self.sheet.hint.connect(self.status.show_hint)
-        self.sheet.zoom_changed.connect(self.status.show_zoom)
         self.operate.hint.connect(self.status.show_hint)
         self.operate.zoom_changed.connect(self.status.show_zoom)
-        self.sheet.pointer_at.connect(self.status.show_place)
         self.sheet.place_heat_source.connect(self._place_first)
         self.sheet.open_drawing.connect(self.files.open)
         self.sheet.arrangement_wanted.connect(self.starting.show_page)
@@ -146,8 +204,8 @@ class MainWindow(QMainWindow):
         self.tables.fill_in.field_wanted.connect(self._show_field)
         self.findings.chosen.connect(self._finding_chosen)
         self.findings.part_wanted.connect(self._show_part)
-        self._panes.figures.part_wanted.connect(self._show_part)
-        self._panes.figures.field_wanted.connect(self._show_field)
+        self.panes.figures.part_wanted.connect(self._show_part)
+        self.panes.figures.field_wanted.connect(self._show_field)
         self.findings.field_wanted.connect(self._show_field)
         self.findings.cures_wanted.connect(self.document.find_cures)
         self.findings.cure_wanted.connect(self._cure)
@@ -184,11 +242,10 @@ class MainWindow(QMainWindow):
         actions.give_to_sheet(self.sheet)
         for action in (actions.next_finding, actions.previous_finding, actions.leave_finding):
             action.setEnabled(False)
-        self._choices = Choices(self, actions, self._settings, self._appearances, self.status.show_hint)
 
     def _in_order(self) -> list[QWidget]:
         """The areas that the keyboard goes to one after another."""
-        panes = self._panes
+        panes = self.panes
         view = [self.operate.view] if self.operate.is_on else [panes.flow_bar, self.sheet, self.shelf]
         sections = [panes.details_section, panes.findings_section, panes.figures_section]
         docks = [panes.dock, self.tables.dock, self.reviewing.dock]
@@ -203,13 +260,16 @@ class MainWindow(QMainWindow):
 
     def _show_drawing(self, before: Drawing, after: Drawing, step: str) -> None:
         """Another drawing is the present one."""
+        self._show_on_sheet(before, after, step)
+        self.details.show_selection(after, self._selection())
+        self.outline.show_drawing(after)
+        self.editing.show_selection()
+
+    def _show_on_sheet(self, before: Drawing, after: Drawing, step: str) -> None:
         self.sheet.set_drawing(after)
         if step and not self.sheet.selected_ids():
             # What undo or redo brings back is selected, as it would be had it just been made.
             self.sheet.select(new_ids(before, after))
-        self.details.show_selection(after, self._selection())
-        self.outline.show_drawing(after)
-        self.editing.show_selection()
         self.actions_.show_steps(self.document.undo_text, self.document.redo_text)
         self._busy.start()
         self._show_saved_state()
@@ -250,11 +310,16 @@ class MainWindow(QMainWindow):
     def _opened(self) -> None:
         self.findings.choose(None)
         self.sheet.select(())
+        self._fit()
+
+    def _fit(self) -> None:
         self.sheet.fit()
 
     # The selection.
 
     def _selection(self) -> tuple[str, ...]:
+        from circuitcheck.editor.panels.subjects import in_order
+
         return in_order(self.document.drawing, self.sheet.selected_ids())
 
     def _selected_on_sheet(self, ids: Iterable[str]) -> None:
@@ -308,17 +373,19 @@ class MainWindow(QMainWindow):
 
     def _quit(self) -> None:
         """Close every window, until one is kept; this one last."""
+        from circuitcheck.editor.window_menu import main_windows
+
         for window in (*(each for each in main_windows() if each is not self), self):
             if not window.close():
                 return
 
     def _find_on_shelf(self) -> None:
-        self._panes.fold_shelf(strip=False)
+        self.panes.fold_shelf(strip=False)
         self.shelf.find_box.setFocus(Qt.FocusReason.ShortcutFocusReason)
         self.shelf.find_box.selectAll()
 
     def _show_theme(self, theme: Theme) -> None:
-        self._panes.set_theme(theme)
+        self.panes.set_theme(theme)
         self.tables.set_theme(theme)
         self.live.set_theme(theme)
         self.operate.set_theme(theme)
@@ -335,9 +402,13 @@ class MainWindow(QMainWindow):
         )
 
     def _about(self) -> None:
+        from circuitcheck.editor.about import about_box
+
         about_box(self).exec()
 
     def _show_noted(self) -> None:
+        from circuitcheck.editor.failing.noted import show_noted
+
         show_noted(self)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -366,7 +437,7 @@ class MainWindow(QMainWindow):
             event.ignore()
             return
         self._is_closed = True
-        self._panes.remember(self._settings)
+        self.panes.remember(self._settings)
         self._busy.stop()
         self.document.changed.disconnect(self._show_drawing)
         self.document.analysed.disconnect(self._show_analysis)

@@ -7,16 +7,15 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QApplication, QMainWindow, QMenu
 
 from circuitcheck.editor import plain
-from circuitcheck.editor.translating import tr
 
 
 class WindowMenu(QObject):
     """Is filled whenever it is shown."""
 
-    def __init__(self, window: QMainWindow, before: list[QAction]) -> None:
+    def __init__(self, window: QMainWindow, menu: QMenu, before: list[QAction]) -> None:
         super().__init__(window)
         self._window, self._before = window, before
-        self.menu = QMenu(tr("&Window"), window)
+        self.menu = menu
         self.menu.aboutToShow.connect(self._fill)
         self.menu.triggered.connect(self._bring)
         self._fill()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QPoint, QSettings
 
@@ -11,10 +12,11 @@ from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.opened_twice import FOLDER as OPEN_FOLDER
 from circuitcheck.editor.opened_twice import OpenedTwice, shows
-from circuitcheck.editor.recovering import Recovering, offer, recover
 from circuitcheck.editor.window import MainWindow
-from circuitcheck.editor.window_menu import bring
-from circuitcheck.storage.recovery import Left
+
+if TYPE_CHECKING:
+    from circuitcheck.editor.recovering import Recovering
+    from circuitcheck.storage.recovery import Left
 
 STEP = QPoint(28, 28)
 """How far a further window stands from the one before, so that both can be seen."""
@@ -29,7 +31,7 @@ class Windows(QObject):
         """`folder` is where unsaved work is kept."""
         super().__init__(parent)
         self._settings, self._appearances, self._folder = settings, appearances, folder
-        self._open: dict[MainWindow, Recovering] = {}
+        self._open: dict[MainWindow, Recovering | None] = {}
         self._claims: dict[MainWindow, OpenedTwice] = {}
 
     @property
@@ -39,43 +41,73 @@ class Windows(QObject):
 
     def new(self) -> MainWindow:
         """Open a window with an empty drawing."""
-        document = Document()
-        window = MainWindow(document, self._settings, self._appearances)
-        recovering = Recovering(document, self._folder, window)
-        recovering.failed.connect(window.show_not_kept)
+        window = self._begun(whole=True)
+        self._follow(window)
+        window.show()
+        return window
+
+    def first(self) -> MainWindow:
+        """Open one with only sheet and frame: `furnish` it once its drawing has been painted."""
+        window = self._begun(whole=False)
+        window.show()
+        return window
+
+    def furnish(self, window: MainWindow) -> None:
+        """Put in what the first window has not from the first moment; nobody has changed anything in it yet."""
+        window.furnish()
+        self._follow(window)
+
+    def _begun(self, *, whole: bool) -> MainWindow:
+        window = MainWindow(Document(), self._settings, self._appearances, whole=whole)
         self._claims[window] = OpenedTwice(window, self._folder.parent / OPEN_FOLDER, lambda: self._open)
-        self._open[window] = recovering
+        self._open[window] = None
         window.left.connect(self._left)
         window.another_wanted.connect(self._another)
         if len(self._open) > 1:
             window.move(window.pos() + STEP * (len(self._open) - 1))
-        window.show()
         return window
+
+    def _follow(self, window: MainWindow) -> None:
+        """From now on keep what is unsaved, and claim the file."""
+        # Here and not at the top: the first window is painted before this is read.
+        from circuitcheck.editor.recovering import Recovering
+
+        recovering = self._open[window] = Recovering(window.document, self._folder, window)
+        recovering.failed.connect(window.show_not_kept)
+        self._claims[window].follow()
 
     def offer_recovered(self) -> None:
         """Ask, in the first window, about what an earlier start left behind."""
+        from circuitcheck.editor.recovering import offer
+
         offer(self.open[0], self._folder, self._open_left)
 
     def keep_all(self) -> list[Path]:
         """The program failed: keep what is unsaved in every window. Returns the files."""
-        kept = [recovering.leave() for recovering in self._open.values()]
+        kept = [recovering.leave() for recovering in self._open.values() if recovering is not None]
         return [file for file in kept if file is not None]
 
     def close_documents(self) -> None:
         """End what runs beside the windows that are still there; their threads have ended then."""
         for window, recovering in self._open.items():
-            recovering.close()
+            if recovering is not None:
+                recovering.close()
             self._claims.pop(window).close()
             window.document.close()
         self._open.clear()
 
     def _open_left(self, left: Left) -> None:
+        from circuitcheck.editor.recovering import recover
+
         window = next(filter(_is_blank, self._open), None) or self.new()
-        if recover(window, left, window.document, self._open[window]):
+        recovering = self._open[window]
+        if recovering is not None and recover(window, left, window.document, recovering):
             window.files.opened.emit()
 
     def _another(self, path: object) -> None:
         """A window asks for a further one: the file's if it is open already, else a new one."""
+        from circuitcheck.editor.window_menu import bring
+
         known = [each for each in self._open if isinstance(path, Path) and shows(each, path)]
         if known:
             bring(known[0])
@@ -89,7 +121,9 @@ class Windows(QObject):
         """A window was closed on purpose: its unsaved work was saved or given up."""
         window = self.sender()
         if isinstance(window, MainWindow) and window in self._open:
-            self._open.pop(window).close()
+            recovering = self._open.pop(window)
+            if recovering is not None:
+                recovering.close()
             self._claims.pop(window).close()
             # Its panes hold it as it holds them: only Qt can let go of it all, once its close event is over.
             window.deleteLater()

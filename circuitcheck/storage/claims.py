@@ -12,9 +12,10 @@ import time
 from contextlib import suppress
 from hashlib import sha256
 from pathlib import Path
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
-from filelock import FileLock, Timeout
+if TYPE_CHECKING:
+    from filelock import FileLock
 
 ENDING: Final = ".open"
 # A claim's file is there a moment before its lock: only one that is much older was forgotten.
@@ -37,6 +38,9 @@ class Claim:
         self._path = path
         if path is None:
             return
+        # Here and not at the top: what locks is read once there is something to lock or to ask about.
+        from filelock import FileLock, Timeout
+
         with suppress(OSError):
             self._folder.mkdir(parents=True, exist_ok=True, mode=0o700)
             name = f"{_key(path)}-{os.urandom(8).hex()}{ENDING}"
@@ -83,6 +87,8 @@ def _files(folder: Path, key: str) -> list[Path]:
 
 
 def _is_held(file: Path) -> bool:
+    from filelock import FileLock, Timeout
+
     try:
         with FileLock(file, thread_local=False).acquire(blocking=False):
             pass

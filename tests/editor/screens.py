@@ -81,14 +81,14 @@ class Screens:
         self._look("details", window)
         window.sheet.select(())
         window.live.figures_action.trigger()
-        panel = window._panes.figures
+        panel = window.panes.figures
         self.qtbot.waitUntil(lambda: bool(panel.model.figures), timeout=LONG_MS)
         panel.open(panel.model.figures[0])
         self._look("figures", window)
         window.live.figures_action.trigger()
         for name, action in (
             ("fill in", window.tables.fill_in_action),
-            ("outline", window._panes.dock.toggleViewAction()),
+            ("outline", window.panes.dock.toggleViewAction()),
         ):
             action.trigger()
             self._look(name, window)

@@ -37,8 +37,8 @@ def press(window: MainWindow, keys: Qt.KeyboardModifier = Qt.KeyboardModifier.No
         "shelf": window.shelf,
         "details": window.details_section,
         "findings": window.findings_section,
-        "figures": window._panes.figures_section,
-        "outline": window._panes.dock,
+        "figures": window.panes.figures_section,
+        "outline": window.panes.dock,
         "bar": window.bar,
         "status": window.status,
     }
@@ -51,7 +51,7 @@ def test_it_goes_round_all_areas_that_are_shown(window: MainWindow) -> None:
     assert [press(window) for _ in round_] == round_
     back = [press(window, Qt.KeyboardModifier.ShiftModifier) for _ in round_]
     assert back == [*round_[-2::-1], "sheet"]
-    window._panes.dock.show()
+    window.panes.dock.show()
     assert [press(window) for _ in range(5)][-1] == "outline"
 
 

@@ -109,7 +109,7 @@ def test_a_missing_number_jumps_to_the_details(window: MainWindow, qtbot: QtBot)
     assert window.sheet.selected_ids() == {"pump"} and not window.details_section.is_folded
     entry = QApplication.focusWidget()
     assert entry is not None and window.details.isAncestorOf(entry)
-    assert not window._panes.figures_section.is_folded
+    assert not window.panes.figures_section.is_folded
 
 
 def test_flows_stand_by_the_pipes_and_follow_an_edit(window: MainWindow, qtbot: QtBot) -> None:

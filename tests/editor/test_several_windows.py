@@ -194,7 +194,7 @@ def test_a_closed_window_is_told_nothing_more_by_what_goes_with_it(windows: Wind
     windows.new()
     window = windows.new()
     window.close()
-    table, panel = window.tables.fill_in, window._panes.figures
+    table, panel = window.tables.fill_in, window.panes.figures
     shiboken6.delete(panel)
     # Qt hides what is in view while it takes the window apart, one widget after the other.
     table.figures_unwanted.emit()

@@ -7,10 +7,9 @@ from typing import Protocol
 
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QMainWindow
+from PySide6.QtWidgets import QMainWindow, QMenu
 
 from circuitcheck.editor import plain
-from circuitcheck.editor.learning.menu import learn_menu
 from circuitcheck.editor.theme import Theme
 
 
@@ -40,7 +39,13 @@ class Entry(QObject):
     """
 
     def __init__(
-        self, window: QMainWindow, text: str, key: str, hint: str, make: Callable[[Theme], LearnWindow]
+        self,
+        window: QMainWindow,
+        menu: QMenu,
+        text: str,
+        key: str,
+        hint: str,
+        make: Callable[[Theme], LearnWindow],
     ) -> None:
         super().__init__(window)
         self._make_window = make
@@ -52,7 +57,7 @@ class Entry(QObject):
         self.action.setStatusTip(hint)
         plain.set_tip(self.action, hint)
         self.action.triggered.connect(lambda: self.bring_up())
-        learn_menu(window).addAction(self.action)
+        menu.addAction(self.action)
 
     def set_theme(self, theme: Theme) -> None:
         """Show everything in other colours."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSettings
-from PySide6.QtWidgets import QMainWindow
+from PySide6.QtWidgets import QMainWindow, QMenu
 
 from circuitcheck.editor.learning.entry import Entry
 from circuitcheck.editor.theme import Theme
@@ -18,9 +18,10 @@ if TYPE_CHECKING:
 class LessonsMenu(Entry):
     """The entry of the lessons."""
 
-    def __init__(self, window: QMainWindow, settings: QSettings) -> None:
+    def __init__(self, window: QMainWindow, menu: QMenu, settings: QSettings) -> None:
         super().__init__(
             window,
+            menu,
             tr("&Lessons…"),
             "Ctrl+Shift+E",
             tr("Each danger and fault on a small drawing to operate"),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QMainWindow
+from PySide6.QtWidgets import QMainWindow, QMenu
 
 from circuitcheck.editor.crash import folder
 from circuitcheck.editor.learning.entry import Entry
@@ -20,9 +20,9 @@ FILE = "practice.json"
 class Practising(Entry):
     """The entry of practice."""
 
-    def __init__(self, window: QMainWindow) -> None:
+    def __init__(self, window: QMainWindow, menu: QMenu) -> None:
         hint = tr("Find faults that were put into sound drawings")
-        super().__init__(window, tr("&Practice…"), "Ctrl+Shift+P", hint, self._make)
+        super().__init__(window, menu, tr("&Practice…"), "Ctrl+Shift+P", hint, self._make)
         self.practice: PracticeWindow | None = None
 
     def _make(self, theme: Theme) -> PracticeWindow:

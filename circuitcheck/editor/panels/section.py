@@ -14,15 +14,18 @@ NO_BOUND_PX = 16_777_215
 
 
 class Section(QWidget):
-    """A heading with a note beside it, and a body. `folded_changed` tells whether the body is hidden."""
+    """A heading with a note beside it, and a body, empty until it is put in.
+
+    `folded_changed` tells whether the body is hidden.
+    """
 
     folded_changed = Signal(bool)
 
-    def __init__(self, title: str, body: QWidget, *, note_right: bool = False) -> None:
+    def __init__(self, title: str, *, note_right: bool = False) -> None:
         super().__init__()
         self.setObjectName("panel")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self._body = body
+        self._body = QWidget()
         self._arrow = QToolButton()
         self._arrow.setFixedSize(32, 32)
         self._arrow.setAccessibleName(tr("{title}: fold or unfold", title=title))
@@ -40,13 +43,21 @@ class Section(QWidget):
         line.addWidget(self._note, 1)
         if note_right:
             self._note.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        column.addWidget(head)
-        column.addWidget(body, 1)
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(0)
+        self._column.addWidget(head)
+        self._column.addWidget(self._body, 1)
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
         self._show_arrow()
+
+    def put_in(self, body: QWidget) -> None:
+        """Put the body in; folded or not, the section stays as it is."""
+        empty, folded = self._body, self.is_folded
+        self._column.replaceWidget(empty, body)
+        empty.deleteLater()
+        self._body = body
+        body.setVisible(not folded)
 
     @property
     def is_folded(self) -> bool:

@@ -79,7 +79,7 @@ class Tree(QTreeWidget):
 
 
 class Shelf(QWidget):
-    """Signals `placing` with the kind that is taken to be placed."""
+    """Signals `placing` with the kind that is taken to be placed. Its kinds are put in with the first theme."""
 
     placing = Signal(object)
 
@@ -102,7 +102,6 @@ class Shelf(QWidget):
         margin.addWidget(self.find_box)
         column.addLayout(margin)
         column.addWidget(self.tree, 1)
-        self._fill()
         self.tree.placed.connect(self.placing)
         self.tree.itemExpanded.connect(self._show_counts)
         self.tree.itemCollapsed.connect(self._show_counts)
@@ -111,6 +110,8 @@ class Shelf(QWidget):
 
     def set_theme(self, theme: Theme) -> None:
         """Paint the symbols anew."""
+        if not self._groups():
+            self._fill()
         self._glass.setIcon(find_icon(theme))
         for item in self._kind_items():
             item.setIcon(0, kind_icon(item.data(0, KIND), theme))
@@ -131,6 +132,10 @@ class Shelf(QWidget):
             self.setMaximumWidth(NO_BOUND_PX)
         off, on = Qt.ScrollBarPolicy.ScrollBarAlwaysOff, Qt.ScrollBarPolicy.ScrollBarAsNeeded
         self.tree.setVerticalScrollBarPolicy(off if strip else on)
+        self._show_rows()
+
+    def _show_rows(self) -> None:
+        strip = self._is_strip
         for group in self._groups():
             group.setHidden(False)
             group.setSizeHint(0, QSize(0, GAP_PX if strip else GROUP_PX))
@@ -186,8 +191,7 @@ class Shelf(QWidget):
             for kind in members:
                 head.addChild(_kind_item(kind))
             self.tree.addTopLevelItem(head)
-            head.setExpanded(group in OPEN_AT_FIRST)
-        self._show_counts()
+        self._show_rows()
 
     def _filter(self, typed: str) -> None:
         found = found_by(typed)

@@ -104,7 +104,7 @@ class Tour:
 
     def _figures(self, window: MainWindow, name: str) -> None:
         window.live.figures_action.trigger()
-        panel = window._panes.figures
+        panel = window.panes.figures
         self.qtbot.waitUntil(lambda: bool(panel.model.figures), timeout=LONG_MS)
         self.keep(f"{name}-figures", window)
         for figure in panel.model.figures:

@@ -17,7 +17,6 @@ from circuitcheck.checks.catalogue import checks
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.learning.lessons_window import FIRST, LessonsWindow
-from circuitcheck.editor.learning.menu import learn_menu
 from circuitcheck.editor.theme import dark, light
 from circuitcheck.editor.window import MainWindow
 from circuitcheck.lessons import lesson as lesson_module
@@ -254,7 +253,7 @@ def test_from_the_menu_and_from_a_finding(qtbot: QtBot, settings: QSettings) -> 
     window = MainWindow(document, settings, Appearances(settings))
     qtbot.addWidget(window)
     window.show()
-    assert window.lessons.action in learn_menu(window).actions()
+    assert window.lessons.action in window.menus.learn.actions()
     window.findings.lesson_wanted.emit(SHORT)
     assert window.lessons.lessons is not None and window.lessons.lessons.isVisible()
     assert window.lessons.lessons.check == SHORT

@@ -19,7 +19,6 @@ from circuitcheck.arrangements.catalogue import arrangements
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.learning import practising
-from circuitcheck.editor.learning.menu import learn_menu
 from circuitcheck.editor.learning.practice_marks import FALSE, MARKED, OUTCOMES
 from circuitcheck.editor.learning.practice_setup import Wanted
 from circuitcheck.editor.learning.practice_window import PracticeWindow
@@ -381,8 +380,7 @@ def test_it_stands_in_the_menu_learn(qtbot: QtBot, tmp_path: Path, monkeypatch: 
     document, settings = Document(), QSettings(str(tmp_path / "s.ini"), QSettings.Format.IniFormat)
     window = MainWindow(document, settings, Appearances(settings))
     qtbot.addWidget(window)
-    menu = learn_menu(window)
-    assert menu is learn_menu(window)
+    menu = window.menus.learn
     assert window.practising.action in menu.actions()
     titles = [action.text() for action in window.menuBar().actions()]
     assert titles.index("&Learn") == len(titles) - 2

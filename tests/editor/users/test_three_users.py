@@ -83,7 +83,7 @@ def test_the_designer(arrives: Arrives, tmp_path: Path) -> None:
     # A size, with its working.
     me.command("Figures")
     me.until(lambda: not window.live.is_busy)
-    panel = window._panes.figures
+    panel = window.panes.figures
     panel.open_named("heating-vessel")
     assert "EN 12828" in me.reads(panel)
     me.picture("figure")

@@ -1,0 +1,205 @@
+"""The first window: its sheet before all else, the rest in its place, and nothing lost that comes in between."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QEvent, QPoint, QRect, QSettings, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QMessageBox, QSplitter, QWidget
+from pytestqt.qtbot import QtBot
+
+from circuitcheck.editor.after_painting import AfterPainting
+from circuitcheck.editor.appearance import Appearances
+from circuitcheck.editor.document import Document
+from circuitcheck.editor.files import Answer, Files
+from circuitcheck.editor.window import MainWindow
+from circuitcheck.editor.windows import Windows
+from circuitcheck.shipped import data_path
+
+HOUSE = data_path("samples") / "terrace-as-proposed.wetcircuit"
+
+
+class Painted(QWidget):
+    """Notes what happens to it, in order."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.happened: list[str] = []
+
+    def event(self, event: QEvent) -> bool:
+        """Note the kinds that the tests ask for."""
+        if event.type() in (QEvent.Type.Paint, QEvent.Type.KeyPress, QEvent.Type.MouseButtonPress):
+            self.happened.append(event.type().name)
+        return super().event(event)
+
+
+@pytest.fixture
+def widget(qtbot: QtBot) -> Painted:
+    made = Painted()
+    qtbot.addWidget(made)
+    return made
+
+
+@pytest.fixture
+def after(widget: Painted) -> AfterPainting:
+    return AfterPainting(widget, lambda: widget.happened.append("made"))
+
+
+def test_it_is_made_once_after_the_painting(widget: Painted, after: AfterPainting, qtbot: QtBot) -> None:
+    widget.show()
+    after.wait(lambda: widget.happened.append("then"))
+    qtbot.waitUntil(lambda: "then" in widget.happened)
+    assert widget.happened[:3] == ["Paint", "made", "then"]
+    QTest.keyClick(widget, Qt.Key.Key_A)
+    after.now()
+    assert widget.happened.count("made") == widget.happened.count("then") == 1
+
+
+def test_painted_before_it_waits_it_is_not_made(widget: Painted, after: AfterPainting) -> None:
+    widget.show()
+    QTest.qWait(50)
+    assert widget.happened and "made" not in widget.happened
+
+
+@pytest.mark.parametrize(
+    "act",
+    [
+        lambda widget: QTest.keyClick(widget, Qt.Key.Key_A),
+        lambda widget: QTest.mouseClick(widget, Qt.MouseButton.LeftButton, pos=QPoint(5, 5)),
+    ],
+)
+def test_what_comes_from_hands_finds_it_made(
+    widget: Painted, after: AfterPainting, act: Callable[[QWidget], None]
+) -> None:
+    act(widget)
+    assert widget.happened[0] == "made" and len(widget.happened) > 1
+    after.wait(lambda: widget.happened.append("then"))
+    QTest.qWait(20)
+    assert widget.happened.count("then") == 1
+
+
+def test_a_dialog_over_the_window_finds_it_made(widget: Painted, after: AfterPainting) -> None:
+    widget.show()
+    box = QMessageBox(widget)
+    box.open()
+    assert "made" in widget.happened
+    box.close()
+
+
+def test_never_painted_it_is_made_all_the_same(
+    widget: Painted, after: AfterPainting, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("circuitcheck.editor.after_painting.LATEST_MS", 20)
+    after.wait(lambda: None)
+    qtbot.waitUntil(lambda: widget.happened == ["made"])
+
+
+# The window.
+
+
+@pytest.fixture
+def settings(tmp_path: Path) -> QSettings:
+    return QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+
+
+@pytest.fixture
+def windows(settings: QSettings, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Windows]:
+    monkeypatch.setattr(Files, "ask_unsaved", lambda files: Answer.DISCARD)
+    made = Windows(settings, Appearances(settings), tmp_path / "kept")
+    yield made
+    for window in made.open:
+        window.close()
+    made.close_documents()
+
+
+def places(window: MainWindow) -> dict[str, QRect]:
+    """Where everything lies that is seen from the first moment."""
+    seen: dict[str, QWidget] = {
+        "menus": window.menuBar(),
+        "bar": window.bar,
+        "sheet": window.sheet,
+        "shelf": window.shelf,
+        "find": window.shelf.find_box,
+        "details": window.details_section,
+        "findings": window.findings_section,
+        "figures": window.panes.figures_section,
+        "status": window.status,
+    }
+    found = {name: QRect(each.mapTo(window, QPoint()), each.size()) for name, each in seen.items()}
+    for action in window.menuBar().actions():
+        found[action.text()] = window.menuBar().actionGeometry(action)
+    return found
+
+
+@pytest.mark.parametrize("size", [(1440, 900), (1024, 600)])
+def test_the_rest_comes_into_its_place(windows: Windows, size: tuple[int, int]) -> None:
+    window = windows.first()
+    window.resize(*size)
+    window.files.read(HOUSE)
+    QApplication.processEvents()
+    before, zoom, seen = places(window), window.sheet.zoom, window.sheet.viewportTransform()
+    assert not window.is_furnished and not window.findChildren(QSplitter)[0].isHidden()
+    windows.furnish(window)
+    QApplication.processEvents()
+    assert window.is_furnished
+    assert places(window) == before
+    assert (window.sheet.zoom, window.sheet.viewportTransform()) == (zoom, seen)
+
+
+def test_a_window_made_in_two_steps_is_as_one_made_at_once(
+    windows: Windows, settings: QSettings, qtbot: QtBot
+) -> None:
+    window = windows.first()
+    window.files.read(HOUSE)
+    windows.furnish(window)
+    document = Document()
+    whole = MainWindow(document, settings, Appearances(settings))
+    whole.show()
+    whole.files.read(HOUSE)
+    both = (window.document, document)
+    qtbot.waitUntil(lambda: all(each.analysis is not None for each in both), timeout=20_000)
+    QApplication.processEvents()
+    assert told(window) == told(whole)
+    assert places(window) == places(whole)
+    assert window.windowTitle() == whole.windowTitle()
+    assert window.bar.summary() == whole.bar.summary()
+    assert window.findings.findings == whole.findings.findings
+    assert window.shelf.shown() == whole.shelf.shown()
+    whole.close()
+    document.close()
+
+
+def told(window: MainWindow) -> list[tuple[str, bool, bool]]:
+    """Every entry of the menus, whether it can be chosen, and whether it is ticked."""
+    entries = [
+        entry
+        for menu in window.menuBar().actions()
+        for entry in menu.menu().actions()  # type: ignore[attr-defined]  # stub: QObject
+        if menu.text() != "&Window"
+    ]
+    return [(each.text(), each.isEnabled(), each.isChecked()) for each in entries]
+
+
+def test_a_key_pressed_before_all_is_there_does_what_it_should(windows: Windows, qtbot: QtBot) -> None:
+    window = windows.first()
+    AfterPainting(window.sheet.viewport(), lambda: windows.furnish(window))
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow)
+    window.files.read(HOUSE)
+    window.sheet.setFocus()
+    assert not window.is_furnished
+    QTest.keyClick(window.sheet, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
+    assert window.is_furnished
+    assert window.sheet.selected_ids() >= window.document.drawing.components.keys()
+    QTest.keyClick(window.sheet, Qt.Key.Key_Delete)
+    assert not window.document.drawing.components
+
+
+def test_closed_before_all_is_there_it_closes_well(windows: Windows) -> None:
+    window = windows.first()
+    AfterPainting(window.sheet.viewport(), lambda: windows.furnish(window))
+    assert window.close()
+    assert not windows.open

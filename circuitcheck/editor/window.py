@@ -153,7 +153,7 @@ class MainWindow(QMainWindow):
     def _connect_sheet(self) -> None:
         self.document.changed.connect(self._show_on_sheet)
         self.document.saved_state_changed.connect(self._show_saved_state)
-        self.files.opened.connect(self._fit)
+        self.files.opened.connect(self._opened_first)
         self._busy.timeout.connect(self._show_busy)
         self.sheet.edited.connect(self.document.do)
         self.sheet.hint.connect(self.status.show_hint)
@@ -188,7 +188,7 @@ class MainWindow(QMainWindow):
         self.document.changed.disconnect(self._show_on_sheet)
         self.document.changed.connect(self._show_drawing)
         self.document.analysed.connect(self._show_analysis)
-        self.files.opened.disconnect(self._fit)
+        self.files.opened.disconnect(self._opened_first)
         self.files.opened.connect(self._opened)
 
     def _connect_panels(self) -> None:
@@ -310,10 +310,12 @@ class MainWindow(QMainWindow):
     def _opened(self) -> None:
         self.findings.choose(None)
         self.sheet.select(())
-        self._fit()
-
-    def _fit(self) -> None:
         self.sheet.fit()
+
+    def _opened_first(self) -> None:
+        """Before the window is whole: while the rest of it is made nobody says that nothing is drawn."""
+        self.sheet.fit()
+        self._show_busy()
 
     # The selection.
 

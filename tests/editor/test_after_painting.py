@@ -141,6 +141,7 @@ def test_the_rest_comes_into_its_place(windows: Windows, size: tuple[int, int]) 
     window.files.read(HOUSE)
     QApplication.processEvents()
     before, zoom, seen = places(window), window.sheet.zoom, window.sheet.viewportTransform()
+    assert window.bar.summary() == "Judging…"
     assert not window.is_furnished and not window.findChildren(QSplitter)[0].isHidden()
     windows.furnish(window)
     QApplication.processEvents()

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import platform
 import traceback
 from types import TracebackType
 
@@ -14,6 +13,9 @@ from circuitcheck.shipped import version
 
 def report(failure: str, log: str) -> str:
     """What one who mends the program needs: the versions, the failure, the end of the log. No drawing."""
+    # Here and not at the top: whoever starts the program waits for what is read there.
+    import platform
+
     program = f"circuitcheck {version()}, Python {platform.python_version()}, Qt {qVersion()}"
     parts = [f"{program}\n{platform.system()} {platform.release()}, {platform.machine()}"]
     if failure:

@@ -76,6 +76,8 @@ def _run(argv: list[str]) -> int:
         QTimer.singleShot(0, window, begin)
         with giving_way():
             status = application.exec()
+        # Ended at once, by a failure: what ends the window asks after all of it.
+        rest.now()
         return hook.status or status
     finally:
         for translator in spoken:

@@ -492,31 +492,6 @@
 <translation>Was das Programm über eigene Fehler aufgezeichnet hat, um es selbst weiterzugeben</translation>
 </message>
 <message>
-<source>&amp;File</source>
-<extracomment>window</extracomment>
-<translation>&amp;Datei</translation>
-</message>
-<message>
-<source>&amp;Edit</source>
-<extracomment>window</extracomment>
-<translation>&amp;Bearbeiten</translation>
-</message>
-<message>
-<source>&amp;View</source>
-<extracomment>window</extracomment>
-<translation>&amp;Ansicht</translation>
-</message>
-<message>
-<source>&amp;Arrange</source>
-<extracomment>window</extracomment>
-<translation>An&amp;ordnen</translation>
-</message>
-<message>
-<source>&amp;Help</source>
-<extracomment>window</extracomment>
-<translation>&amp;Hilfe</translation>
-</message>
-<message>
 <source>&amp;Undo {step}</source>
 <extracomment>window</extracomment>
 <translation>&amp;Rückgängig: {step}</translation>
@@ -1772,11 +1747,6 @@
 <translation>Warum das wichtig ist</translation>
 </message>
 <message>
-<source>&amp;Learn</source>
-<extracomment>window/learning</extracomment>
-<translation>&amp;Lernen</translation>
-</message>
-<message>
 <source>What is written of it</source>
 <extracomment>window/learning</extracomment>
 <translation>Was darüber geschrieben steht</translation>
@@ -2350,6 +2320,46 @@
 <source>{count} figures have no room: choose a pipe to read it.</source>
 <extracomment>window</extracomment>
 <translation>{count} Werte haben keinen Platz: Wählen Sie ein Rohr, um sie zu lesen.</translation>
+</message>
+<message>
+<source>&amp;File</source>
+<extracomment>window</extracomment>
+<translation>&amp;Datei</translation>
+</message>
+<message>
+<source>&amp;Edit</source>
+<extracomment>window</extracomment>
+<translation>&amp;Bearbeiten</translation>
+</message>
+<message>
+<source>&amp;View</source>
+<extracomment>window</extracomment>
+<translation>&amp;Ansicht</translation>
+</message>
+<message>
+<source>&amp;Arrange</source>
+<extracomment>window</extracomment>
+<translation>An&amp;ordnen</translation>
+</message>
+<message>
+<source>&amp;Window</source>
+<extracomment>window</extracomment>
+<translation>&amp;Fenster</translation>
+</message>
+<message>
+<source>&amp;Review</source>
+<extracomment>window</extracomment>
+<translation>D&amp;urchsicht</translation>
+</message>
+<message>
+<source>&amp;Learn</source>
+<extracomment>window</extracomment>
+<translation>&amp;Lernen</translation>
+</message>
+<message>
+<source>&amp;Help</source>
+<extracomment>window</extracomment>
+<translation>&amp;Hilfe</translation>
 </message>
 <message>
 <source>{name} is open in another window already.</source>
@@ -3932,11 +3942,6 @@
 <translation>Ob es gilt, und um eines zu erstellen</translation>
 </message>
 <message>
-<source>&amp;Review</source>
-<extracomment>window</extracomment>
-<translation>D&amp;urchsicht</translation>
-</message>
-<message>
 <source>Give your name first: what is said and signed bears it.</source>
 <extracomment>window</extracomment>
 <translation>Geben Sie erst Ihren Namen an: Was gesagt und unterschrieben wird, trägt ihn.</translation>
@@ -4465,11 +4470,6 @@
 <source>Unsaved work is not kept safe: {reason}.</source>
 <extracomment>window</extracomment>
 <translation>Ungespeicherte Arbeit ist nicht gesichert: {reason}.</translation>
-</message>
-<message>
-<source>&amp;Window</source>
-<extracomment>window</extracomment>
-<translation>&amp;Fenster</translation>
 </message>
 <message>
 <source>As the system</source>

@@ -79,7 +79,7 @@ def retitle(window: MainWindow, title: str) -> None:
 
 def flush(windows: Windows) -> None:
     for followed in windows._open.values():
-        assert followed.keeper.flush(5)
+        assert followed is not None and followed.keeper.flush(5)
 
 
 def test_what_a_failing_program_had_open_is_offered_and_gone_on_with(

@@ -5,25 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QObject, QSettings, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QObject, QSettings, Qt, Signal
 from PySide6.QtGui import QCloseEvent, QKeyEvent
-from PySide6.QtWidgets import QMainWindow, QWidget
+from PySide6.QtWidgets import QWidget
 
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.editor.actions import Actions
 from circuitcheck.editor.appearance import Appearances
-from circuitcheck.editor.bar import UNTITLED, Bar
 from circuitcheck.editor.document import Document
-from circuitcheck.editor.files import Files
-from circuitcheck.editor.history import new_ids
-from circuitcheck.editor.menus import Menus
-from circuitcheck.editor.panes import Panes
-from circuitcheck.editor.status import StatusLine
+from circuitcheck.editor.frame import Frame
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import later, tr
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.parts.catalogue import kinds
-from circuitcheck.report.finding_text import is_empty
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
@@ -42,18 +35,16 @@ if TYPE_CHECKING:
     from circuitcheck.editor.tables import Tables
 
 FIRST_PART = "heat_source"
-BUSY_MS = 250
-"""How long an old answer stands before the bar says that the new one is being worked out."""
 
 
-class MainWindow(QMainWindow):
+class MainWindow(Frame):
     """Joins the document to what shows it; holds no state of the drawing itself.
 
     `left` when it was closed, and what was unsaved was saved or given up. `another_wanted` when a further
     window is to open: with a file's path, or None for an empty drawing.
 
-    `whole`: all of it at once. Else there are only the sheet and the frame about it, everything in its place, until
-    `furnish` puts in the rest: the sheet is painted in half the time then.
+    `whole`: all of it at once. Else it is only what `Frame` is until `furnish` puts in the rest: the sheet is
+    painted in half the time then.
     """
 
     left = Signal()
@@ -75,24 +66,8 @@ class MainWindow(QMainWindow):
     def __init__(
         self, document: Document, settings: QSettings, appearances: Appearances, *, whole: bool = True
     ) -> None:
-        super().__init__()
-        self.document = document
-        self._settings = settings
-        self._appearances = appearances
+        super().__init__(document, settings, appearances)
         self._is_closed = self._is_furnished = False
-        self.actions_ = Actions(self)
-        self.menus = Menus(self.menuBar())
-        self.panes = Panes(self)
-        self.files = Files(document, self, settings)
-        self.bar = Bar(self.actions_.undo, self.actions_.redo)
-        self.status = StatusLine(self.actions_.zoom_out, self.actions_.zoom_reset, self.actions_.zoom_in)
-        self._busy = QTimer(self, interval=BUSY_MS, singleShot=True)
-        self._lay_out()
-        self._connect_sheet()
-        self._show_on_sheet(Drawing(), document.drawing, "")
-        self.sheet.set_theme(appearances.theme)
-        self.bar.set_theme(appearances.theme)
-        self.panes.restore(settings)
         if whole:
             self.furnish()
 
@@ -142,23 +117,6 @@ class MainWindow(QMainWindow):
     def is_furnished(self) -> bool:
         """Whether everything is there."""
         return self._is_furnished
-
-    def _lay_out(self) -> None:
-        panes = self.panes
-        self.sheet, self.shelf = panes.sheet, panes.shelf
-        self.details_section, self.findings_section = panes.details_section, panes.findings_section
-        self.setCentralWidget(panes.below(self.bar))
-        self.setStatusBar(self.status)
-
-    def _connect_sheet(self) -> None:
-        self.document.changed.connect(self._show_on_sheet)
-        self.document.saved_state_changed.connect(self._show_saved_state)
-        self.files.opened.connect(self._opened_first)
-        self._busy.timeout.connect(self._show_busy)
-        self.sheet.edited.connect(self.document.do)
-        self.sheet.hint.connect(self.status.show_hint)
-        self.sheet.zoom_changed.connect(self.status.show_zoom)
-        self.sheet.pointer_at.connect(self.status.show_place)
 
     def _fill_menus(self) -> None:
         from circuitcheck.editor.file_menus import FileMenus
@@ -251,11 +209,6 @@ class MainWindow(QMainWindow):
         docks = [panes.dock, self.tables.dock, self.reviewing.dock]
         return [self.bar, *view, *sections, *docks, self.status]
 
-    @property
-    def theme(self) -> Theme:
-        """The colours the window is painted in."""
-        return self._appearances.theme
-
     # The document.
 
     def _show_drawing(self, before: Drawing, after: Drawing, step: str) -> None:
@@ -264,15 +217,6 @@ class MainWindow(QMainWindow):
         self.details.show_selection(after, self._selection())
         self.outline.show_drawing(after)
         self.editing.show_selection()
-
-    def _show_on_sheet(self, before: Drawing, after: Drawing, step: str) -> None:
-        self.sheet.set_drawing(after)
-        if step and not self.sheet.selected_ids():
-            # What undo or redo brings back is selected, as it would be had it just been made.
-            self.sheet.select(new_ids(before, after))
-        self.actions_.show_steps(self.document.undo_text, self.document.redo_text)
-        self._busy.start()
-        self._show_saved_state()
 
     def _show_analysis(self, analysis: Analysis) -> None:
         self._busy.stop()
@@ -289,33 +233,10 @@ class MainWindow(QMainWindow):
         if self.document.analysis is not None:
             self.document.do(later("put it right"), cure.drawing)
 
-    def _show_busy(self) -> None:
-        if self.document.analysis is None:
-            empty = is_empty(self.document.drawing)
-            self.bar.show_busy(empty=empty)
-            self.findings_section.set_note("" if empty else tr("judging…"))
-
-    def _show_saved_state(self) -> None:
-        path, unsaved = self.document.path, self.document.is_unsaved
-        title = self.document.drawing.title or (path.stem if path else "")
-        state = tr("unsaved changes") if unsaved else tr("saved") if path else ""
-        self.bar.show_name(title, state)
-        # A name of the file is no place for the mark of what is unsaved.
-        name = (title or tr(UNTITLED)).replace("[*]", "[*][*]")
-        self.setWindowTitle(tr("{name}[*] – circuitcheck", name=name))
-        self.setWindowModified(unsaved)
-        if path is not None:
-            self.setWindowFilePath(str(path))
-
     def _opened(self) -> None:
         self.findings.choose(None)
         self.sheet.select(())
         self.sheet.fit()
-
-    def _opened_first(self) -> None:
-        """Before the window is whole: while the rest of it is made nobody says that nothing is drawn."""
-        self.sheet.fit()
-        self._show_busy()
 
     # The selection.
 
@@ -396,12 +317,6 @@ class MainWindow(QMainWindow):
         self.practising.set_theme(theme)
         self.bar.set_theme(theme)
         self.starting.set_theme(theme)
-
-    def show_not_kept(self, reason: str) -> None:
-        """Unsaved work cannot be kept safe for `reason`; empty: it is again."""
-        self.status.show_warning(
-            tr("Unsaved work is not kept safe: {reason}.", reason=reason) if reason else ""
-        )
 
     def _about(self) -> None:
         from circuitcheck.editor.about import about_box

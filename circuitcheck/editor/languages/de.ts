@@ -1407,6 +1407,31 @@
 <translation>Ausfüllen: {sentence}</translation>
 </message>
 <message>
+<source>unsaved changes</source>
+<extracomment>window</extracomment>
+<translation>nicht gespeicherte Änderungen</translation>
+</message>
+<message>
+<source>saved</source>
+<extracomment>window</extracomment>
+<translation>gespeichert</translation>
+</message>
+<message>
+<source>{name}[*] – circuitcheck</source>
+<extracomment>window</extracomment>
+<translation>{name}[*] – circuitcheck</translation>
+</message>
+<message>
+<source>judging…</source>
+<extracomment>window</extracomment>
+<translation>wird geprüft…</translation>
+</message>
+<message>
+<source>Unsaved work is not kept safe: {reason}.</source>
+<extracomment>window</extracomment>
+<translation>Ungespeicherte Arbeit ist nicht gesichert: {reason}.</translation>
+</message>
+<message>
 <source>PDF document</source>
 <extracomment>window</extracomment>
 <translation>PDF-Dokument</translation>
@@ -4442,34 +4467,9 @@
 <translation>Befund beheben</translation>
 </message>
 <message>
-<source>judging…</source>
-<extracomment>window</extracomment>
-<translation>wird geprüft…</translation>
-</message>
-<message>
-<source>unsaved changes</source>
-<extracomment>window</extracomment>
-<translation>nicht gespeicherte Änderungen</translation>
-</message>
-<message>
-<source>saved</source>
-<extracomment>window</extracomment>
-<translation>gespeichert</translation>
-</message>
-<message>
-<source>{name}[*] – circuitcheck</source>
-<extracomment>window</extracomment>
-<translation>{name}[*] – circuitcheck</translation>
-</message>
-<message>
 <source>Finding {index} of {count}.  F8 next, Shift F8 back, Escape leaves it.</source>
 <extracomment>window</extracomment>
 <translation>Befund {index} von {count}.  F8 weiter, Umschalt+F8 zurück, Esc verlässt ihn.</translation>
-</message>
-<message>
-<source>Unsaved work is not kept safe: {reason}.</source>
-<extracomment>window</extracomment>
-<translation>Ungespeicherte Arbeit ist nicht gesichert: {reason}.</translation>
 </message>
 <message>
 <source>As the system</source>

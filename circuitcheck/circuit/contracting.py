@@ -7,6 +7,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from circuitcheck.wanted import go_on
+
 FORWARD, BACK = 1, 2
 BOTH = FORWARD | BACK
 _TURNED = (0, BACK, FORWARD, BOTH)
@@ -25,6 +27,7 @@ def contract(
 
     A strand that water can take neither way is on none, nor is what then hangs by one end.
     """
+    go_on()
     closed, strands = _once(starts, ends, ways, vertices, [span for span in spans if ways[span]])
     found: list[Strand] = []
     while closed or not all(each[2] for each in strands):

@@ -13,6 +13,7 @@ from typing import NamedTuple
 from circuitcheck.circuit.flowways import NOTHING, WayEdge, Ways, reduced
 from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.labels import other_leg
+from circuitcheck.wanted import go_on
 
 STEP_BOUND = 100_000
 AT_HOUSE_SIZE = 2_000
@@ -35,6 +36,7 @@ def find_loop(ways: Ways, pump: str, heat: str = "", *, must_emit: bool = False)
 
     Raises TooLargeError beyond the step bound.
     """
+    go_on()
     for first in ways.driven(pump):
         if first.a == first.b:
             if (not heat or heat in first.heats) and (first.emits or not must_emit):

@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from circuitcheck.circuit.joining import Circuit, Placed
 from circuitcheck.circuit.plan import FlowPassage
 from circuitcheck.parts.kind import Role, Way
+from circuitcheck.wanted import go_on
 
 MOST_WATERS = 400
 """The walk gives up beyond so many pipes; a bypass stands within a few of its pump."""
@@ -22,6 +23,7 @@ def seen_near(circuit: Circuit, pump: str, heat: str = "") -> bool:
 
     False proves nothing. A shortest way enters no pipe twice, and so passes no port twice.
     """
+    go_on()
     pumps: dict[str, list[Placed]] = circuit.keep(__name__, lambda: _by_part(circuit))
     return any(_leads_round(circuit, place, heat) for place in pumps.get(pump, ()))
 

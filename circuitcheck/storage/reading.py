@@ -21,7 +21,7 @@ from circuitcheck.told import a_word, worded
 
 __all__ = ["DrawingError", "Fault", "content", "parse", "read"]
 
-LARGE: Final = 160 * 1024
+LARGE: Final = 320 * 1024
 """Bytes from which the quick way pays for what importing it costs."""
 
 FILE: Final[Rules] = MappingProxyType(

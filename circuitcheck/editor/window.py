@@ -356,6 +356,16 @@ class MainWindow(Frame):
         self._is_closed = True
         self.panes.remember(self._settings)
         self._busy.stop()
+        # A window that failed while the rest of it was made has nothing else to stop.
+        if self._is_furnished:
+            self._stop_rest()
+        self.sheet.stop()
+        self.document.close()
+        event.accept()
+        self.left.emit()
+
+    def _stop_rest(self) -> None:
+        """Stop what `furnish` put in."""
         self.document.changed.disconnect(self._show_drawing)
         self.document.analysed.disconnect(self._show_analysis)
         self.editing.close()
@@ -366,7 +376,3 @@ class MainWindow(Frame):
         self.practising.close()
         self.handing_over.close()
         self.starting.close()
-        self.sheet.stop()
-        self.document.close()
-        event.accept()
-        self.left.emit()

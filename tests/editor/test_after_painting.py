@@ -204,3 +204,23 @@ def test_closed_before_all_is_there_it_closes_well(windows: Windows) -> None:
     AfterPainting(window.sheet.viewport(), lambda: windows.furnish(window))
     assert window.close()
     assert not windows.open
+
+
+def test_a_window_that_failed_half_made_still_closes(
+    windows: Windows, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    class BrokenError(Exception):
+        pass
+
+    def breaks(window: MainWindow) -> None:
+        raise BrokenError
+
+    monkeypatch.setattr(MainWindow, "_fill_menus", breaks)
+    window = windows.first()
+    window.files.read(HOUSE)
+    with pytest.raises(BrokenError):
+        windows.furnish(window)
+    left: list[bool] = []
+    window.left.connect(lambda: left.append(True))
+    window.close()
+    assert left == [True] and window.isHidden()

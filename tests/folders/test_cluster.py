@@ -125,6 +125,12 @@ def test_a_worker_that_dies_is_told_of_and_its_files_are_done_by_another(tmp_pat
     try:
         made.worker()
         dies = made.worker()
+        from distributed import Client
+
+        library: Any = Client
+        client = library(made.address, set_as_default=False)
+        # The other could have done it all before this one is there.
+        client.wait_for_workers(2, timeout=60)
         call = ["check", str(folder), "--as", "json", "--cluster", made.address]
         work = subprocess.Popen(
             [sys.executable, "-m", "circuitcheck", *call],
@@ -132,10 +138,6 @@ def test_a_worker_that_dies_is_told_of_and_its_files_are_done_by_another(tmp_pat
             stdout=subprocess.PIPE,
             stderr=subprocess.PIPE,
         )
-        from distributed import Client
-
-        library: Any = Client
-        client = library(made.address, set_as_default=False)
         end = time.monotonic() + 60
         while time.monotonic() < end and sum(len(each) for each in client.has_what().values()) < 4:
             time.sleep(0.02)

@@ -101,8 +101,9 @@ class Laying:
         effort = self._effort = Effort(0)
         for id in ids:
             effort.left = max(effort.left, 0) + HURRIED_A_PIPE + HURRIED / len(ids)
-            met = self._lay_best(id)
-            self.is_rough = self.is_rough or effort.is_spent or self._is_in_trouble(id, met)
+            is_troubled = self._is_in_trouble(id, self._lay_best(id))
+            # Asked last: who ran out of effort while looking for trouble has seen none of it.
+            self.is_rough = self.is_rough or is_troubled or effort.is_spent
 
     def _untangled(self, troubled: Iterable[str], open_pipes: Mapping[str, int]) -> list[str]:
         """Lay these anew, and those that they lie on, as long as that makes it better; returns what is

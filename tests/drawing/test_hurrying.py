@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from random import Random
 
 import pytest
@@ -77,6 +78,18 @@ def test_a_hurried_run_looks_at_little_however_crowded_it_is(monkeypatch: pytest
         spent.clear()
         routes(one, before, hurried=True)
         assert sum(spent) <= HURRIED + len(spent) * HURRIED_A_PIPE + ONE_LOOK
+
+
+def test_what_ran_out_of_effort_while_looking_for_trouble_is_rough(monkeypatch: pytest.MonkeyPatch) -> None:
+    def looks_in_vain(self: Laying, id: str) -> list[str]:
+        self._effort.left = 0
+        return []
+
+    before = routes(houses(48))
+    easy = next(one for one, _ in moves(4) if not routes(one, before, hurried=True).is_rough)
+    monkeypatch.setattr(Laying, "_met", looks_in_vain)
+    found = routes(replace(easy), before, hurried=True)
+    assert found.is_rough or not found.others_than(before)
 
 
 def test_a_preview_is_thought_over_once_there_is_time() -> None:

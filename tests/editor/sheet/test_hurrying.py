@@ -13,10 +13,12 @@ from tests.benchmarks.laid_out import houses
 from .conftest import Hand
 
 Place = tuple[float, float]
+Hard = tuple[Drawing, str, Place, Place]
+"""A house, a part of it, where it is and where it is dragged."""
 
 
 @pytest.fixture(scope="module")
-def hard() -> tuple[Drawing, str, Place, Place]:
+def hard() -> Hard:
     """A house, a part of it, where it is and where to drag it, so that its pipes are not found in a hurry."""
     house = houses(48)
     before = routes(house)
@@ -31,18 +33,22 @@ def hard() -> tuple[Drawing, str, Place, Place]:
     raise AssertionError("nothing in the house is hard to move")
 
 
-def shown(hand: Hand) -> Routes:
-    return hand.view._content.layout.routes
-
-
-def test_once_the_hand_rests_the_pipes_lie_as_they_will(
-    hand: Hand, qtbot: QtBot, hard: tuple[Drawing, str, Place, Place]
-) -> None:
-    house, id, start, end = hard
+def dragged(hand: Hand, hard: Hard) -> Hard:
+    """The part is taken hold of and dragged there, not let go."""
+    house, _, start, end = hard
     hand.show(house)
     hand.view.centerOn(start[0] * 16, start[1] * 16)
     hand.press(*start)
     hand.move(*end)
+    return hard
+
+
+def shown(hand: Hand) -> Routes:
+    return hand.view._content.layout.routes
+
+
+def test_once_the_hand_rests_the_pipes_lie_as_they_will(hand: Hand, qtbot: QtBot, hard: Hard) -> None:
+    house, id, start, end = dragged(hand, hard)
     assert hand.view._content.drawing is not house
     assert hand.view._content.layout.is_rough
 
@@ -55,12 +61,8 @@ def test_once_the_hand_rests_the_pipes_lie_as_they_will(
     assert dict(shown(hand)) == dict(as_it_will)
 
 
-def test_let_go_at_once_they_lie_the_same(hand: Hand, hard: tuple[Drawing, str, Place, Place]) -> None:
-    house, id, start, end = hard
-    hand.show(house)
-    hand.view.centerOn(start[0] * 16, start[1] * 16)
-    hand.press(*start)
-    hand.move(*end)
+def test_let_go_at_once_they_lie_the_same(hand: Hand, hard: Hard) -> None:
+    house, id, start, end = dragged(hand, hard)
 
     hand.release(*end)
 
@@ -70,14 +72,8 @@ def test_let_go_at_once_they_lie_the_same(hand: Hand, hard: tuple[Drawing, str, 
     assert len(hand.steps) == 1
 
 
-def test_put_back_by_escape_nothing_is_left_of_it(
-    hand: Hand, qtbot: QtBot, hard: tuple[Drawing, str, Place, Place]
-) -> None:
-    house, _, start, end = hard
-    hand.show(house)
-    hand.view.centerOn(start[0] * 16, start[1] * 16)
-    hand.press(*start)
-    hand.move(*end)
+def test_put_back_by_escape_nothing_is_left_of_it(hand: Hand, qtbot: QtBot, hard: Hard) -> None:
+    house, *_ = dragged(hand, hard)
 
     hand.view.cancel_gesture_or_selection()
     qtbot.wait(150)

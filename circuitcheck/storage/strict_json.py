@@ -30,7 +30,7 @@ _WHY = {
         a_word("Expecting property name enclosed in double quotes"),
         a_word("Unterminated string starting at"),
         a_word("Invalid \\escape"),
-        a_word("Invalid \\uXXXX escape"),
+        a_word("Invalid \\uXXXX escape"),  # The parser's own words: its X stand for digits.
         a_word("Invalid control character at"),
         a_word("Illegal trailing comma before end of object"),
         a_word("Illegal trailing comma before end of array"),

@@ -17,7 +17,19 @@ GOOD_ENOUGH = 7.0
 """A simple line that meets no more than this (two crossings) is taken without a search."""
 
 
-class Kept(NamedTuple):
+class Ends(NamedTuple):
+    """A pipe to be laid: what lies round it, its two ends and the ways out of each, and `stubs`, what these come
+    close to in any case."""
+
+    around: Surroundings
+    start: Point
+    leaving: Sequence[Leave]
+    finish: Point
+    arriving: Sequence[Leave]
+    stubs: float
+
+
+class _Kept(NamedTuple):
     """A line that was on the sheet before: its cost in all, what it meets, and how much dearer than the best
     line it may be."""
 
@@ -27,74 +39,43 @@ class Kept(NamedTuple):
     dearer: float
 
 
-def that_fit(
-    around: Surroundings,
-    earlier: Iterable[tuple[Line, float]],
-    leaving: Sequence[Leave],
-    arriving: Sequence[Leave],
-) -> Iterator[Kept]:
+def _that_fit(ends: Ends, earlier: Iterable[tuple[Line, float]]) -> Iterator[_Kept]:
     """Those of some lines that can leave their ends so."""
     for line, dearer in earlier:
         first, last = way_of(line[0], line[1]), way_of(line[-1], line[-2])
         sides = [
             min((leave.cost for leave in ways if leave.way == way), default=inf)
-            for ways, way in ((leaving, first), (arriving, last))
+            for ways, way in ((ends.leaving, first), (ends.arriving, last))
         ]
         if inf not in sides:
-            met = around.line_cost(line)
-            yield Kept(own_cost(line) + met + sum(sides), met, line, dearer)
+            met = ends.around.line_cost(line)
+            yield _Kept(own_cost(line) + met + sum(sides), met, line, dearer)
 
 
-def kept_or_best(
-    around: Surroundings,
-    start: Point,
-    leaving: Sequence[Leave],
-    finish: Point,
-    arriving: Sequence[Leave],
-    stubs: float,
-    earlier: Iterator[Kept],
-) -> tuple[float, Line]:
-    """The first earlier line that may stay, else the cheapest; and its cost.
-
-    `stubs` is what its ends come close to in any case.
-    """
-    kept = next(earlier, None)
+def kept_or_best(ends: Ends, earlier: Iterable[tuple[Line, float]]) -> tuple[float, Line]:
+    """The first of the earlier lines that may stay, each with how much dearer than the best it may be, else the
+    cheapest; and its cost."""
+    fitting = _that_fit(ends, earlier)
+    kept = next(fitting, None)
     if kept is None:
-        best = _best_line(around, start, leaving, finish, arriving, stubs)
+        best = _best_line(ends)
         # Nothing leads from one to the other here: then straight over, so that it is seen.
-        return (inf, (start, finish)) if best is None else best
+        return (inf, (ends.start, ends.finish)) if best is None else best
     # What is not so much cheaper need not be found: at most edits, and most steps of a drag, nothing is.
-    best = _best_line(
-        around,
-        start,
-        leaving,
-        finish,
-        arriving,
-        stubs,
-        below=kept.cost - kept.dearer,
-        may_search=kept.met > GOOD_ENOUGH + stubs,
-    )
+    may_search = kept.met > GOOD_ENOUGH + ends.stubs
+    best = _best_line(ends, below=kept.cost - kept.dearer, may_search=may_search)
     if best is None:
         return kept.cost, kept.line
-    for kept in earlier:
+    for kept in fitting:
         if kept.cost <= best[0] + kept.dearer:
             return kept.cost, kept.line
     return best
 
 
-def _best_line(
-    around: Surroundings,
-    start: Point,
-    leaving: Sequence[Leave],
-    finish: Point,
-    arriving: Sequence[Leave],
-    stubs: float,
-    *,
-    below: float = inf,
-    may_search: bool = True,
-) -> tuple[float, Line] | None:
+def _best_line(ends: Ends, *, below: float = inf, may_search: bool = True) -> tuple[float, Line] | None:
     """The cheapest line and its cost: straight, else simple, else searched for if it may; None where none
     costs less than `below`."""
+    around, start, leaving, finish, arriving, stubs = ends
     good_enough = GOOD_ENOUGH + stubs
     if straight(start, leaving, finish, arriving):
         line = (start, finish)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, MutableMapping, Sequence
 
-from circuitcheck.drawing.choosing import kept_or_best, that_fit
+from circuitcheck.drawing.choosing import Ends, kept_or_best
 from circuitcheck.drawing.earlier import earlier_shapes
 from circuitcheck.drawing.ground import Ground
 from circuitcheck.drawing.leaving import Leaving
@@ -216,8 +216,7 @@ class Laying:
         stubs = TOO_CLOSE_A_SQUARE * sum(len(ways) == 1 for ways in (leaving, arriving))
         old_lines = tuple(self._old_lines.values())
         earlier = earlier_shapes(start, finish, self._old_lines.get(id), old_lines)
-        kept = that_fit(around, earlier, leaving, arriving)
-        cost, line = kept_or_best(around, start, leaving, finish, arriving, stubs, kept)
+        cost, line = kept_or_best(Ends(around, start, leaving, finish, arriving, stubs), earlier)
         self.lay(id, line)
         self._leaving.laid(pipe)
         return cost - own_cost(line) - stubs

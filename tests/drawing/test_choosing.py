@@ -5,8 +5,8 @@ from __future__ import annotations
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from circuitcheck.drawing.choosing import GOOD_ENOUGH, Kept, kept_or_best, that_fit
-from circuitcheck.drawing.shapes import Line
+from circuitcheck.drawing.choosing import GOOD_ENOUGH, Ends, kept_or_best
+from circuitcheck.drawing.shapes import Line, own_cost
 from circuitcheck.drawing.sides import ANY_WAY
 from circuitcheck.drawing.surroundings import Box, Effort, Run, Surroundings
 from circuitcheck.geometry import Point
@@ -30,6 +30,10 @@ def surroundings(boxes: list[Box], runs: list[Run]) -> Surroundings:
     return Surroundings(REGION, tuple(boxes), tuple(runs), (START, FINISH), Effort())
 
 
+def between(around: Surroundings) -> Ends:
+    return Ends(around, START, ANY_WAY, FINISH, ANY_WAY, 0)
+
+
 def by_way_of(x: float, y: float, last_x: float) -> Line:
     """A square line with four corners, that leaves and comes in level."""
     return (START, Point(x, 0), Point(x, y), Point(last_x, y), Point(last_x, FINISH.y), FINISH)
@@ -43,29 +47,34 @@ def test_the_first_that_may_stay_else_the_cheapest(
     earlier = [(by_way_of(*each), data.draw(st.sampled_from((3.0, 16.0)))) for each in before]
     earlier = [(line, dearer) for line, dearer in earlier if len(set(line)) == len(line)]
     around = surroundings(boxes, runs)
-    best = kept_or_best(around, START, ANY_WAY, FINISH, ANY_WAY, 0, iter(()))
-    kept = list(that_fit(around, earlier, ANY_WAY, ANY_WAY))
+    best = kept_or_best(between(around), ())
+    kept = [
+        (own_cost(line) + met, met, line, dearer)
+        for line, dearer in earlier
+        for met in (around.line_cost(line),)
+    ]
 
-    cost, line = kept_or_best(around, START, ANY_WAY, FINISH, ANY_WAY, 0, iter(kept))
+    cost, line = kept_or_best(between(around), earlier)
 
-    stays = next((each for each in kept if each.cost <= best[0] + each.dearer), None)
+    stays = next(((each, by) for each, _, by, dearer in kept if each <= best[0] + dearer), None)
     if stays is not None:
-        assert (cost, line) == (stays.cost, stays.line)
-    elif kept and kept[0].met <= GOOD_ENOUGH:
+        assert (cost, line) == stays
+    elif kept and kept[0][1] <= GOOD_ENOUGH:
         # One that meets next to nothing is good enough: no search for another is made.
-        assert best[0] <= cost <= kept[0].cost
+        assert best[0] <= cost <= kept[0][0]
     else:
         assert cost == best[0]
 
 
 def test_what_is_not_so_much_cheaper_is_not_looked_for() -> None:
-    effort = Effort()
-    around = Surroundings(REGION, (), (), (START, FINISH), effort)
     plain = (START, Point(9, 0), FINISH)
-    left = Effort(1_000)
-    counted = Surroundings(REGION, (), (), (START, FINISH), left)
-
-    kept_or_best(counted, START, ANY_WAY, FINISH, ANY_WAY, 0, iter([Kept(19.0, 0.0, plain, 3.0)]))
-
-    assert left.left == 1_000
-    assert kept_or_best(around, START, ANY_WAY, FINISH, ANY_WAY, 0, iter(()))[0] == 19.0
+    spent = []
+    for earlier in ((), [(plain, 3.0)]):
+        effort = Effort(1_000)
+        around = Surroundings(REGION, (), (), (START, FINISH), effort)
+        before_all = effort.left
+        assert kept_or_best(between(around), earlier) == (19.0, plain)
+        spent.append(before_all - effort.left)
+    counted = Effort(1_000)
+    Surroundings(REGION, (), (), (START, FINISH), counted).line_cost(plain)
+    assert spent[1] == 1_000 - counted.left  # only what the line itself meets

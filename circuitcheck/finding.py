@@ -10,6 +10,9 @@ from typing import SupportsIndex, overload
 
 from circuitcheck.told import Told, worded_of
 
+FAILED = "analysis"
+"""What stands in place of a check's name in the finding that says the analysis itself failed."""
+
 
 class Grade(StrEnum):
     """How much a finding weighs, heaviest first."""

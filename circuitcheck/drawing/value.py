@@ -209,6 +209,11 @@ class Drawing:
     reviews: tuple[Review, ...] = ()
     extra: Mapping[str, Any] = field(default_factory=_empty)
 
+    @property
+    def is_empty(self) -> bool:
+        """Whether nothing is drawn."""
+        return not (self.components or self.pipes or self.controls)
+
     @cached_property
     def joined(self) -> Mapping[Joint, str]:
         """The pipe on each joined port, by (part, port)."""

@@ -11,8 +11,7 @@ from PySide6.QtCore import QObject, Signal
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.translating import later
 from circuitcheck.editor.working_out import WorkingOut
-from circuitcheck.finding import Finding, Grade, Says
-from circuitcheck.report.finding_text import FAILED
+from circuitcheck.finding import FAILED, Finding, Grade, Says
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis

@@ -13,7 +13,7 @@ from circuitcheck.editor.icons import ARROW_PX, GRADE_PX, arrow_icon, grade_icon
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import later, tr
 from circuitcheck.finding import Grade
-from circuitcheck.report.finding_text import GRADE_MEANS, counts, is_empty
+from circuitcheck.report.grades import GRADE_MEANS, counts
 from circuitcheck.report.wording import short
 
 if TYPE_CHECKING:
@@ -75,7 +75,7 @@ class Bar(QWidget):
         """One count for each grade, or a sentence where nothing was found."""
         if analysis.findings:
             self._show_counts(counts(analysis))
-        elif is_empty(analysis.drawing):
+        elif analysis.drawing.is_empty:
             self._show_sentence(tr("Nothing drawn"), sound=False)
         elif not analysis.judged:
             self._show_sentence(tr("Nothing judged"), sound=False)

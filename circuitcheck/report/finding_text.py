@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -10,7 +9,7 @@ from circuitcheck.checks.catalogue import NOT_JUDGED_BY_THIS_PROGRAM, checks
 from circuitcheck.checks.check import Lesson
 from circuitcheck.checks.wording import listed, part_of, valve
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.finding import Finding, Grade
+from circuitcheck.finding import FAILED, Finding
 from circuitcheck.parts.kind import FieldType, Way
 from circuitcheck.report.wording import fields_of, lower, missing_words, spoken, upper, value_words
 from circuitcheck.told import a_word, strung, told_number, worded, worded_n, worded_of
@@ -18,16 +17,8 @@ from circuitcheck.told import a_word, strung, told_number, worded, worded_n, wor
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
 
-FAILED = "analysis"
-"""What stands in place of a check's name in the finding that says the analysis itself failed."""
 NOT_A_CERTIFICATE = a_word("A drawing is not a certificate.")
 NOTHING_DRAWN = a_word("Nothing drawn, nothing judged")
-GRADE_MEANS = {
-    Grade.DANGER: a_word("can hurt someone, or breaks a legal safety provision"),
-    Grade.FAULT: a_word("will not work, or will do damage"),
-    Grade.ADVICE: a_word("good practice"),
-    Grade.UNANSWERED: a_word("a number is missing"),
-}
 _HOW = {
     Way.HAND: a_word("by hand"),
     Way.MOTOR: a_word("no call"),
@@ -121,20 +112,9 @@ def alone(drawing: Drawing, finding: Finding) -> str:
     return a_word("It does it alone.") if len(names) == 1 else a_word("Each does it alone.")
 
 
-def counts(analysis: Analysis) -> dict[Grade, int]:
-    """How many findings there are of each grade."""
-    found = Counter(finding.grade for finding in analysis.findings)
-    return {grade: found[grade] for grade in Grade}
-
-
-def is_empty(drawing: Drawing) -> bool:
-    """Whether nothing is drawn."""
-    return not (drawing.components or drawing.pipes or drawing.controls)
-
-
 def verdict(analysis: Analysis) -> tuple[str, str]:
     """The sentence below or instead of the findings, and a second one that keeps it in its bounds."""
-    if is_empty(analysis.drawing):
+    if analysis.drawing.is_empty:
         return a_word(NOTHING_DRAWN), ""
     judged = len(analysis.judged)
     if not judged:

@@ -14,8 +14,7 @@ from circuitcheck.drawing.edits import set_title
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.analyser import Analyse
 from circuitcheck.editor.document import Document, FileChangedError
-from circuitcheck.finding import Grade
-from circuitcheck.report.finding_text import FAILED
+from circuitcheck.finding import FAILED, Grade
 from circuitcheck.storage.reading import DrawingError, read
 from circuitcheck.storage.writing import write
 

@@ -63,7 +63,7 @@ class Verdict(QWidget):
         self._column.setSpacing(4)
         self.folds: dict[str, Fold] = {}
         self._sentence(analysis, theme)
-        if says.is_empty(analysis.drawing):
+        if analysis.drawing.is_empty:
             return
         sound = not analysis.findings and bool(analysis.judged)
         unjudged = (*says.not_judged(analysis), *says.beyond())

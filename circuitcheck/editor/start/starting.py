@@ -14,7 +14,6 @@ from circuitcheck.editor.start.start_page import StartPage
 from circuitcheck.editor.start.tour import Tour
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
-from circuitcheck.report.finding_text import is_empty
 
 if TYPE_CHECKING:
     from circuitcheck.editor.window import MainWindow
@@ -61,7 +60,7 @@ class Starting(QObject):
 
     def show_if_empty(self) -> None:
         """Show the page where nothing is drawn yet."""
-        if is_empty(self._window.document.drawing) and self._window.document.path is None:
+        if self._window.document.drawing.is_empty and self._window.document.path is None:
             self.show_page()
 
     def begin_tour(self) -> None:

@@ -11,6 +11,7 @@ from circuitcheck.drawing.value import Acceptance, Drawing
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.report import finding_text as says
 from circuitcheck.report.document.content import Accepted, Found, Judgement
+from circuitcheck.report.grades import counts
 from circuitcheck.report.wording import missing_words, upper
 from circuitcheck.review.acceptances import Standing, acceptance_of, standings
 from circuitcheck.sheet.pictures import Pictures
@@ -117,7 +118,7 @@ def judgement(analysis: Analysis) -> Judgement:
     return Judgement(
         strung((ended(each) for each in _verdict(analysis) if each), " "),
         len(analysis.judged),
-        tuple(says.counts(analysis).items()),
+        tuple(counts(analysis).items()),
         silent,
         says.why_not_judged(analysis),
         says.not_applicable(analysis),

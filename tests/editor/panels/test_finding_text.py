@@ -12,6 +12,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.analyser import failed
 from circuitcheck.finding import Finding, Grade, Says, Witness
 from circuitcheck.report import finding_text as says
+from circuitcheck.report.grades import counts
 from tests.made import made
 
 
@@ -129,4 +130,4 @@ def test_every_check_of_a_real_drawing_is_in_one_list(drawing: Drawing) -> None:
     analysis = analyse(drawing)
     listed = len(analysis.judged) + len(says.not_applicable(analysis)) + len(says.not_judged(analysis))
     assert listed == len(checks())
-    assert says.counts(analysis)[Grade.DANGER] == sum(f.grade is Grade.DANGER for f in analysis.findings)
+    assert counts(analysis)[Grade.DANGER] == sum(f.grade is Grade.DANGER for f in analysis.findings)

@@ -42,6 +42,8 @@ class AfterPainting(QObject):
         self._widget, self._do = widget, do
         self._then: Callable[[], object] | None = None
         self._waits = self._is_done = False
+        self.is_hurried = False
+        """Whether a hand or a dialog came first."""
         application = QApplication.instance()
         if application is not None:
             application.installEventFilter(self)
@@ -71,6 +73,7 @@ class AfterPainting(QObject):
         """Keeps nothing back: an event goes on to what it was for, which by then is there."""
         kind = event.type()
         if kind in FROM_HANDS:
+            self.is_hurried = True
             self.now()
         elif kind is _Type.Paint and self._waits and watched is self._widget:
             # What is painted reaches the screen once all of the window is.

@@ -1,49 +1,93 @@
-"""What a window is from its first moment: the sheet, and the frame about it with everything in its place."""
+"""What a window is before the rest of it: a bare frame in its place, then the sheet with everything about it."""
 
 from __future__ import annotations
+
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSettings, QTimer
 from PySide6.QtWidgets import QMainWindow
 
-from circuitcheck.drawing.value import Drawing
-from circuitcheck.editor.actions import Actions
+from circuitcheck.editor import remembered
 from circuitcheck.editor.appearance import Appearances
-from circuitcheck.editor.bar import UNTITLED, Bar
-from circuitcheck.editor.document import Document
-from circuitcheck.editor.files import Files
-from circuitcheck.editor.history import new_ids
-from circuitcheck.editor.menus import Menus
-from circuitcheck.editor.panes import Panes
-from circuitcheck.editor.status import StatusLine
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
-from circuitcheck.report.finding_text import is_empty
 
+if TYPE_CHECKING:
+    from circuitcheck.drawing.value import Drawing
+    from circuitcheck.editor.actions import Actions
+    from circuitcheck.editor.bar import Bar
+    from circuitcheck.editor.document import Document
+    from circuitcheck.editor.files import Files
+    from circuitcheck.editor.menus import Menus
+    from circuitcheck.editor.panels.section import Section
+    from circuitcheck.editor.panels.shelf import Shelf
+    from circuitcheck.editor.panes import Panes
+    from circuitcheck.editor.sheet import SheetView
+    from circuitcheck.editor.status import StatusLine
+
+PROGRAM = "circuitcheck"
+"""What the window is called before there is a drawing in it."""
 BUSY_MS = 250
 """How long an old answer stands before the bar says that the new one is being worked out."""
 
 
 class Frame(QMainWindow):
-    """Shows a document's drawing on the sheet, its name and what can be undone; nothing in it judges yet."""
+    """Shows a document's drawing on the sheet, its name and what can be undone; nothing in it judges yet.
 
-    def __init__(self, document: Document, settings: QSettings, appearances: Appearances) -> None:
+    At first it is bare: where it was, as large as it was, in its colours. `begin` puts the sheet in.
+    """
+
+    document: Document
+    actions_: Actions
+    menus: Menus
+    panes: Panes
+    files: Files
+    bar: Bar
+    status: StatusLine
+    sheet: SheetView
+    shelf: Shelf
+    details_section: Section
+    findings_section: Section
+
+    def __init__(self, settings: QSettings, appearances: Appearances) -> None:
         super().__init__()
-        self.document = document
         self._settings = settings
         self._appearances = appearances
+        self._has_begun = False
+        self._busy = QTimer(self, interval=BUSY_MS, singleShot=True)
+        self.setWindowTitle(PROGRAM)
+        remembered.restore_place(settings, self)
+
+    @property
+    def has_begun(self) -> bool:
+        """Whether the sheet is there, and a document on it."""
+        return self._has_begun
+
+    def begin(self, document: Document) -> None:
+        """Put in the sheet and the frame about it, and show the document; once."""
+        # Here and not at the top: the bare window stands on the screen before these are read.
+        from circuitcheck.drawing.value import Drawing
+        from circuitcheck.editor.actions import Actions
+        from circuitcheck.editor.bar import Bar
+        from circuitcheck.editor.files import Files
+        from circuitcheck.editor.menus import Menus
+        from circuitcheck.editor.panes import Panes
+        from circuitcheck.editor.status import StatusLine
+
+        self.document = document
+        self._has_begun = True
         self.actions_ = Actions(self)
         self.menus = Menus(self.menuBar())
         self.panes = Panes(self)
-        self.files = Files(document, self, settings)
+        self.files = Files(document, self, self._settings)
         self.bar = Bar(self.actions_.undo, self.actions_.redo)
         self.status = StatusLine(self.actions_.zoom_out, self.actions_.zoom_reset, self.actions_.zoom_in)
-        self._busy = QTimer(self, interval=BUSY_MS, singleShot=True)
         self._lay_out()
         self._connect_sheet()
         self._show_on_sheet(Drawing(), document.drawing, "")
-        self.sheet.set_theme(appearances.theme)
-        self.bar.set_theme(appearances.theme)
-        self.panes.restore(settings)
+        self.sheet.set_theme(self.theme)
+        self.bar.set_theme(self.theme)
+        self.panes.restore(self._settings)
 
     def _lay_out(self) -> None:
         panes = self.panes
@@ -70,6 +114,8 @@ class Frame(QMainWindow):
     def _show_on_sheet(self, before: Drawing, after: Drawing, step: str) -> None:
         self.sheet.set_drawing(after)
         if step and not self.sheet.selected_ids():
+            from circuitcheck.editor.history import new_ids
+
             # What undo or redo brings back is selected, as it would be had it just been made.
             self.sheet.select(new_ids(before, after))
         self.actions_.show_steps(self.document.undo_text, self.document.redo_text)
@@ -77,6 +123,8 @@ class Frame(QMainWindow):
         self._show_saved_state()
 
     def _show_saved_state(self) -> None:
+        from circuitcheck.editor.bar import UNTITLED
+
         path, unsaved = self.document.path, self.document.is_unsaved
         title = self.document.drawing.title or (path.stem if path else "")
         state = tr("unsaved changes") if unsaved else tr("saved") if path else ""
@@ -90,7 +138,7 @@ class Frame(QMainWindow):
 
     def _show_busy(self) -> None:
         if self.document.analysis is None:
-            empty = is_empty(self.document.drawing)
+            empty = self.document.drawing.is_empty
             self.bar.show_busy(empty=empty)
             self.findings_section.set_note("" if empty else tr("judging…"))
 

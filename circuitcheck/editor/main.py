@@ -5,21 +5,17 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QTimer
+from PySide6.QtCore import QCoreApplication, QTranslator
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 
 from circuitcheck.editor import remembered
-from circuitcheck.editor.after_painting import AfterPainting
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.collecting import Collecting
+from circuitcheck.editor.coming_up import ComingUp
 from circuitcheck.editor.crash import CrashHook, folder
 from circuitcheck.editor.failing.log import Log
-from circuitcheck.editor.fonts import use_window_font
 from circuitcheck.editor.giving_way import giving_way
-from circuitcheck.editor.icons import kind_icon
-from circuitcheck.editor.language import chosen, speak
-from circuitcheck.editor.theme import light
 from circuitcheck.editor.windows import Windows
 from circuitcheck.garbage import no_collection
 
@@ -44,40 +40,32 @@ def _run(argv: list[str]) -> int:
     QGuiApplication.setApplicationDisplayName("")
     log = Log(folder())
     log.begin()
-    use_window_font(application)
     settings = remembered.settings()
-    # Before the first widget: what is made is made in one language.
-    spoken = speak(chosen(settings), application)
     appearances = Appearances(settings, application)
     windows = Windows(settings, appearances, folder() / RECOVERY_FOLDER)
     hook = CrashHook(windows.keep_all, log)
     hook.install()
     collecting = Collecting(application)
+    spoken: list[QTranslator] = []
+
+    def furnish_program() -> None:
+        # Here and not at the top: the bare window stands on the screen before these are read.
+        from circuitcheck.editor.fonts import use_window_font
+        from circuitcheck.editor.icons import kind_icon
+        from circuitcheck.editor.language import chosen, speak
+        from circuitcheck.editor.theme import light
+
+        use_window_font(application)
+        # Before the first text: what is made is made in one language.
+        spoken.extend(speak(chosen(settings), application))
+        application.setWindowIcon(kind_icon(EMBLEM, light()))
+
     try:
         appearances.apply()
-        application.setWindowIcon(kind_icon(EMBLEM, light()))
-        window = windows.first()
-        rest = AfterPainting(window.sheet.viewport(), lambda: windows.furnish(window))
-
-        def begin() -> None:
-            if argv:
-                window.files.read(Path(argv[0]))
-            # What is told of the file is answered before this goes on; the window may be closed by then.
-            if windows.open:
-                rest.wait(go_on)
-
-        def go_on() -> None:
-            if windows.open:
-                windows.offer_recovered()
-            if len(windows.open) == 1:
-                windows.open[0].starting.show_if_empty()
-
-        # Once the window stands, so that what is told is told before it.
-        QTimer.singleShot(0, window, begin)
+        coming_up = ComingUp(windows, furnish_program, Path(argv[0]) if argv else None)
         with giving_way():
             status = application.exec()
-        # Ended at once, by a failure: what ends the window asks after all of it.
-        rest.now()
+        coming_up.end()
         return hook.status or status
     finally:
         for translator in spoken:

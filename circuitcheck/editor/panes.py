@@ -163,8 +163,8 @@ class Panes:
         remembered.save_geometry(settings, self._window, self._splitters)
 
     def restore(self, settings: QSettings) -> None:
-        """Put the window and the panes where they were."""
-        remembered.restore_geometry(settings, self._window, self._splitters)
+        """Give the panes the widths they had; the window is in its place by then."""
+        remembered.restore_splitters(settings, self._splitters)
 
     @property
     def _splitters(self) -> dict[str, QSplitter]:

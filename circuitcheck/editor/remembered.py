@@ -51,12 +51,16 @@ def save_geometry(store: QSettings, window: QWidget, splitters: dict[str, QSplit
         store.setValue(f"window/{name}", splitter.saveState())
 
 
-def restore_geometry(store: QSettings, window: QWidget, splitters: dict[str, QSplitter]) -> None:
+def restore_place(store: QSettings, window: QWidget) -> None:
     """Put the window where it was, or in the middle of a screen where that place is gone."""
     geometry = store.value(_GEOMETRY)
     if not (isinstance(geometry, QByteArray) and window.restoreGeometry(geometry)):
         window.resize(*FIRST_SIZE)
     _bring_on_screen(window)
+
+
+def restore_splitters(store: QSettings, splitters: dict[str, QSplitter]) -> None:
+    """Give the panes the widths they had."""
     for name, splitter in splitters.items():
         state = store.value(f"window/{name}")
         if isinstance(state, QByteArray):

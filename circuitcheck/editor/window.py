@@ -9,18 +9,16 @@ from PySide6.QtCore import QEvent, QObject, QSettings, Qt, Signal
 from PySide6.QtGui import QCloseEvent, QKeyEvent
 from PySide6.QtWidgets import QWidget
 
-from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.appearance import Appearances
-from circuitcheck.editor.document import Document
 from circuitcheck.editor.frame import Frame
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import later, tr
-from circuitcheck.finding import Finding, Grade
-from circuitcheck.parts.catalogue import kinds
 
 if TYPE_CHECKING:
     from circuitcheck.analysis import Analysis
     from circuitcheck.cures import Cure
+    from circuitcheck.drawing.value import Drawing
+    from circuitcheck.editor.document import Document
     from circuitcheck.editor.editing import Editing
     from circuitcheck.editor.handing_over import HandOver
     from circuitcheck.editor.learning.lessons_menu import LessonsMenu
@@ -33,6 +31,7 @@ if TYPE_CHECKING:
     from circuitcheck.editor.reviewing import Reviewing
     from circuitcheck.editor.start.starting import Starting
     from circuitcheck.editor.tables import Tables
+    from circuitcheck.finding import Finding, Grade
 
 FIRST_PART = "heat_source"
 
@@ -43,8 +42,9 @@ class MainWindow(Frame):
     `left` when it was closed, and what was unsaved was saved or given up. `another_wanted` when a further
     window is to open: with a file's path, or None for an empty drawing.
 
-    `whole`: all of it at once. Else it is only what `Frame` is until `furnish` puts in the rest: the sheet is
-    painted in half the time then.
+    With a `document` all of it is there at once. Without one it is bare until `begin` puts in a document and the
+    sheet, and `furnish` the rest: something stands on the screen after a third of the time then, and the sheet is
+    painted in half of it.
     """
 
     left = Signal()
@@ -63,17 +63,17 @@ class MainWindow(Frame):
     practising: Practising
     editing: Editing
 
-    def __init__(
-        self, document: Document, settings: QSettings, appearances: Appearances, *, whole: bool = True
-    ) -> None:
-        super().__init__(document, settings, appearances)
+    def __init__(self, document: Document | None, settings: QSettings, appearances: Appearances) -> None:
+        super().__init__(settings, appearances)
         self._is_closed = self._is_furnished = False
-        if whole:
+        if document is not None:
+            self.begin(document)
             self.furnish()
 
     def furnish(self) -> None:
         """Put in all that is not there from the first moment; once."""
         # Here and not at the top: the sheet is painted before these are read.
+        from circuitcheck.drawing.value import Drawing
         from circuitcheck.editor.areas import Areas
         from circuitcheck.editor.choices import Choices
         from circuitcheck.editor.dropping import Dropping
@@ -289,6 +289,8 @@ class MainWindow(Frame):
     # The rest.
 
     def _place_first(self) -> None:
+        from circuitcheck.parts.catalogue import kinds
+
         self.sheet.begin_placing(kinds()[FIRST_PART])
 
     def _want_window(self) -> None:
@@ -350,17 +352,19 @@ class MainWindow(Frame):
         if self._is_closed:
             event.accept()
             return
-        if not self.files.may_leave():
-            event.ignore()
-            return
+        # A window that failed while something of it was made has nothing else to stop.
+        if self._has_begun:
+            if not self.files.may_leave():
+                event.ignore()
+                return
+            self.panes.remember(self._settings)
         self._is_closed = True
-        self.panes.remember(self._settings)
         self._busy.stop()
-        # A window that failed while the rest of it was made has nothing else to stop.
         if self._is_furnished:
             self._stop_rest()
-        self.sheet.stop()
-        self.document.close()
+        if self._has_begun:
+            self.sheet.stop()
+            self.document.close()
         event.accept()
         self.left.emit()
 

@@ -7,14 +7,11 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QPoint, QSettings
 
-from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.appearance import Appearances
-from circuitcheck.editor.document import Document
-from circuitcheck.editor.opened_twice import FOLDER as OPEN_FOLDER
-from circuitcheck.editor.opened_twice import OpenedTwice, shows
 from circuitcheck.editor.window import MainWindow
 
 if TYPE_CHECKING:
+    from circuitcheck.editor.opened_twice import OpenedTwice
     from circuitcheck.editor.recovering import Recovering
     from circuitcheck.storage.recovery import Left
 
@@ -41,30 +38,39 @@ class Windows(QObject):
 
     def new(self) -> MainWindow:
         """Open a window with an empty drawing."""
-        window = self._begun(whole=True)
-        self._follow(window)
+        window = self._bare()
+        self.begin(window)
+        self.furnish(window)
+        if len(self._open) > 1:
+            window.move(window.pos() + STEP * (len(self._open) - 1))
         window.show()
         return window
 
     def first(self) -> MainWindow:
-        """Open one with only sheet and frame: `furnish` it once its drawing has been painted."""
-        window = self._begun(whole=False)
+        """Open a bare one: `begin` it once it stands on the screen, and `furnish` it once its drawing does."""
+        window = self._bare()
         window.show()
         return window
 
+    def begin(self, window: MainWindow) -> None:
+        """Put in the sheet, with an empty drawing."""
+        # Here and not at the top: the bare window stands on the screen before these are read.
+        from circuitcheck.editor.document import Document
+        from circuitcheck.editor.opened_twice import FOLDER, OpenedTwice
+
+        window.begin(Document())
+        self._claims[window] = OpenedTwice(window, self._folder.parent / FOLDER, lambda: self._open)
+
     def furnish(self, window: MainWindow) -> None:
-        """Put in what the first window has not from the first moment; nobody has changed anything in it yet."""
+        """Put in all the rest; nobody has changed anything in it yet."""
         window.furnish()
         self._follow(window)
 
-    def _begun(self, *, whole: bool) -> MainWindow:
-        window = MainWindow(Document(), self._settings, self._appearances, whole=whole)
-        self._claims[window] = OpenedTwice(window, self._folder.parent / OPEN_FOLDER, lambda: self._open)
+    def _bare(self) -> MainWindow:
+        window = MainWindow(None, self._settings, self._appearances)
         self._open[window] = None
         window.left.connect(self._left)
         window.another_wanted.connect(self._another)
-        if len(self._open) > 1:
-            window.move(window.pos() + STEP * (len(self._open) - 1))
         return window
 
     def _follow(self, window: MainWindow) -> None:
@@ -90,10 +96,9 @@ class Windows(QObject):
     def close_documents(self) -> None:
         """End what runs beside the windows that are still there; their threads have ended then."""
         for window, recovering in self._open.items():
-            if recovering is not None:
-                recovering.close()
-            self._claims.pop(window).close()
-            window.document.close()
+            self._let_go(window, recovering)
+            if window.has_begun:
+                window.document.close()
         self._open.clear()
 
     def _open_left(self, left: Left) -> None:
@@ -106,6 +111,7 @@ class Windows(QObject):
 
     def _another(self, path: object) -> None:
         """A window asks for a further one: the file's if it is open already, else a new one."""
+        from circuitcheck.editor.opened_twice import shows
         from circuitcheck.editor.window_menu import bring
 
         known = [each for each in self._open if isinstance(path, Path) and shows(each, path)]
@@ -121,13 +127,19 @@ class Windows(QObject):
         """A window was closed on purpose: its unsaved work was saved or given up."""
         window = self.sender()
         if isinstance(window, MainWindow) and window in self._open:
-            recovering = self._open.pop(window)
-            if recovering is not None:
-                recovering.close()
-            self._claims.pop(window).close()
+            self._let_go(window, self._open.pop(window))
             # Its panes hold it as it holds them: only Qt can let go of it all, once its close event is over.
             window.deleteLater()
 
+    def _let_go(self, window: MainWindow, recovering: Recovering | None) -> None:
+        """Of a window that is closed: nothing of it is kept, and its file is free."""
+        if recovering is not None:
+            recovering.close()
+        if window in self._claims:
+            self._claims.pop(window).close()
+
 
 def _is_blank(window: MainWindow) -> bool:
+    from circuitcheck.drawing.value import Drawing
+
     return window.document.path is None and window.document.drawing == Drawing()

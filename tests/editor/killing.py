@@ -40,6 +40,15 @@ def edit_on(window: MainWindow, step: int = 1) -> None:
     QTimer.singleShot(PACE_MS, window, lambda: edit_on(window, step + 1))
 
 
+def edit_once_all_is_there() -> None:
+    """Begin as a hand could: it finds the window whole."""
+    window = the_window()
+    if window.is_furnished:
+        edit_on(window)
+    else:
+        QTimer.singleShot(PACE_MS, window, edit_once_all_is_there)
+
+
 def tell(windows: Windows) -> None:
     """Offer what was left and open it, print what the window then shows, save it and close."""
     offer_recovered(windows)
@@ -56,7 +65,7 @@ def run(arguments: list[str]) -> int:
     """Be one of the two programs."""
     application = QApplication([])
     if arguments[0] == "edit":
-        QTimer.singleShot(300, application, lambda: edit_on(the_window()))
+        QTimer.singleShot(300, application, edit_once_all_is_there)
         return main.run([str(Path(arguments[1]))])
     recovering.ask = lambda window, found: "open"
     Windows.offer_recovered = tell  # type: ignore[method-assign, assignment]

@@ -1,4 +1,4 @@
-"""The first window: its sheet before all else, the rest in its place, and nothing lost that comes in between."""
+"""The first window: bare, then its sheet, then the rest in its place, and nothing lost that comes in between."""
 
 from __future__ import annotations
 
@@ -6,13 +6,15 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QRect, QSettings, Qt
+from PySide6.QtCore import QEvent, QObject, QPoint, QRect, QSettings, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QMessageBox, QSplitter, QWidget
+from PySide6.QtWidgets import QApplication, QMainWindow, QMessageBox, QSplitter, QWidget
 from pytestqt.qtbot import QtBot
 
+from circuitcheck.editor import remembered
 from circuitcheck.editor.after_painting import AfterPainting
 from circuitcheck.editor.appearance import Appearances
+from circuitcheck.editor.coming_up import ComingUp
 from circuitcheck.editor.document import Document
 from circuitcheck.editor.files import Answer, Files
 from circuitcheck.editor.window import MainWindow
@@ -115,6 +117,13 @@ def windows(settings: QSettings, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
     made.close_documents()
 
 
+def with_its_sheet(windows: Windows) -> MainWindow:
+    """The first window, as it is once it was painted bare."""
+    window = windows.first()
+    windows.begin(window)
+    return window
+
+
 def places(window: MainWindow) -> dict[str, QRect]:
     """Where everything lies that is seen from the first moment."""
     seen: dict[str, QWidget] = {
@@ -134,9 +143,86 @@ def places(window: MainWindow) -> dict[str, QRect]:
     return found
 
 
+def test_bare_it_stands_where_it_was_and_is_as_large(windows: Windows, settings: QSettings) -> None:
+    before = QMainWindow()
+    before.setGeometry(40, 60, 730, 700)
+    remembered.save_geometry(settings, before, {})
+    bare = windows.first()
+    assert bare.geometry() == QRect(40, 60, 730, 700)
+    assert bare.isVisible() and not bare.has_begun and bare.windowTitle() == "circuitcheck"
+    windows.begin(bare)
+    windows.furnish(bare)
+    QApplication.processEvents()
+    assert bare.geometry() == QRect(40, 60, 730, 700)
+
+
+def test_closed_while_bare_it_closes_well(windows: Windows) -> None:
+    bare = windows.first()
+    assert bare.close()
+    assert not windows.open
+
+
+def test_a_program_that_ends_while_the_window_is_bare_has_nothing_to_keep(windows: Windows) -> None:
+    windows.first()
+    assert windows.keep_all() == []
+    windows.close_documents()
+    assert not windows.open
+
+
+class ComesUp:
+    """The first window coming up by itself, and what of it was seen when."""
+
+    def __init__(self, windows: Windows, file: Path | None) -> None:
+        self.happened: list[str] = []
+        self.coming = ComingUp(windows, lambda: self.happened.append("program"), file)
+        (self.window,) = windows.open
+
+
+def test_it_comes_up_step_by_step(windows: Windows, qtbot: QtBot) -> None:
+    begun: list[str] = []
+
+    class Watch(QObject):
+        def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+            if event.type() is QEvent.Type.Paint and watched is up.window:
+                begun.append(
+                    "whole" if up.window.is_furnished else "sheet" if up.window.has_begun else "bare"
+                )
+            return False
+
+    watch = Watch()
+    QApplication.instance().installEventFilter(watch)  # type: ignore[union-attr]  # there is one
+    up = ComesUp(windows, HOUSE)
+    assert up.happened == [] and not up.window.has_begun
+    qtbot.waitUntil(lambda: up.window.is_furnished)
+    assert list(dict.fromkeys(begun))[:2] == ["bare", "sheet"]
+    assert up.happened == ["program"]
+    assert up.window.document.path == HOUSE and up.window.document.drawing.components
+
+
+@pytest.mark.parametrize("act", [lambda each: QTest.keyClick(each, Qt.Key.Key_A), lambda each: each.close()])
+def test_a_hand_that_comes_first_finds_all_of_it(
+    act: Callable[[MainWindow], object], windows: Windows, qtbot: QtBot
+) -> None:
+    up = ComesUp(windows, HOUSE)
+    assert not up.window.has_begun
+    act(up.window)
+    assert up.happened == ["program"] and up.window.is_furnished
+    if windows.open:
+        qtbot.waitUntil(lambda: up.window.document.path == HOUSE)
+    else:
+        QApplication.processEvents()
+
+
+def test_a_failure_of_the_first_step_ends_well(windows: Windows) -> None:
+    up = ComesUp(windows, HOUSE)
+    up.coming.end()
+    assert not up.window.has_begun
+    assert up.window.close()
+
+
 @pytest.mark.parametrize("size", [(1440, 900), (1024, 600)])
 def test_the_rest_comes_into_its_place(windows: Windows, size: tuple[int, int]) -> None:
-    window = windows.first()
+    window = with_its_sheet(windows)
     window.resize(*size)
     window.files.read(HOUSE)
     QApplication.processEvents()
@@ -153,7 +239,7 @@ def test_the_rest_comes_into_its_place(windows: Windows, size: tuple[int, int]) 
 def test_a_window_made_in_two_steps_is_as_one_made_at_once(
     windows: Windows, settings: QSettings, qtbot: QtBot
 ) -> None:
-    window = windows.first()
+    window = with_its_sheet(windows)
     window.files.read(HOUSE)
     windows.furnish(window)
     document = Document()
@@ -185,7 +271,7 @@ def told(window: MainWindow) -> list[tuple[str, bool, bool]]:
 
 
 def test_a_key_pressed_before_all_is_there_does_what_it_should(windows: Windows, qtbot: QtBot) -> None:
-    window = windows.first()
+    window = with_its_sheet(windows)
     AfterPainting(window.sheet.viewport(), lambda: windows.furnish(window))
     window.activateWindow()
     qtbot.waitUntil(window.isActiveWindow)
@@ -200,7 +286,7 @@ def test_a_key_pressed_before_all_is_there_does_what_it_should(windows: Windows,
 
 
 def test_closed_before_all_is_there_it_closes_well(windows: Windows) -> None:
-    window = windows.first()
+    window = with_its_sheet(windows)
     AfterPainting(window.sheet.viewport(), lambda: windows.furnish(window))
     assert window.close()
     assert not windows.open
@@ -216,7 +302,7 @@ def test_a_window_that_failed_half_made_still_closes(
         raise BrokenError
 
     monkeypatch.setattr(MainWindow, "_fill_menus", breaks)
-    window = windows.first()
+    window = with_its_sheet(windows)
     window.files.read(HOUSE)
     with pytest.raises(BrokenError):
         windows.furnish(window)

@@ -6,7 +6,6 @@ import faulthandler
 import logging
 from contextlib import suppress
 from io import FileIO
-from logging.handlers import RotatingFileHandler
 from pathlib import Path
 from typing import Final
 
@@ -33,6 +32,34 @@ class _Nameless(logging.Formatter):
         return without_home(super().format(record))
 
 
+class _WhenNeeded(logging.Handler):
+    """Writes to a file of bounded size. What writes it is read with the first line: most starts note nothing."""
+
+    def __init__(self, file: Path) -> None:
+        super().__init__(logging.WARNING)
+        self._file = file
+        self._writer: logging.Handler | None = None
+
+    def emit(self, record: logging.LogRecord) -> None:
+        """Write a line; on a disk that is full, none."""
+        if self._writer is None:
+            from logging.handlers import RotatingFileHandler
+
+            self._writer = RotatingFileHandler(
+                self._file, maxBytes=MOST_BYTES, backupCount=BACKUPS, encoding="utf-8", delay=True
+            )
+            self._writer.setFormatter(_Nameless(_FORM))
+            # It must not print a trace for every line that a disk does not take.
+            self._writer.handleError = lambda record: None  # type: ignore[method-assign]
+        self._writer.emit(record)
+
+    def close(self) -> None:
+        """Let go of the file."""
+        if self._writer is not None:
+            self._writer.close()
+        super().close()
+
+
 class Log:
     """The two files in the program's folder. Without a place for them the program works all the same."""
 
@@ -44,16 +71,8 @@ class Log:
 
     def begin(self) -> None:
         """From now on write what is logged, and what the system's own faults leave."""
-        with suppress(OSError):
-            handler = RotatingFileHandler(
-                self.file, maxBytes=MOST_BYTES, backupCount=BACKUPS, encoding="utf-8", delay=True
-            )
-            handler.setFormatter(_Nameless(_FORM))
-            handler.setLevel(logging.WARNING)
-            # A disk that is full must not print a trace for every line that it does not take.
-            handler.handleError = lambda record: None  # type: ignore[method-assign]
-            logging.getLogger().addHandler(handler)
-            self._handler = handler
+        self._handler = _WhenNeeded(self.file)
+        logging.getLogger().addHandler(self._handler)
         with suppress(OSError):
             self._take_in_death()
             self._open = FileIO(self._death, "a")

@@ -14,6 +14,8 @@ from circuitcheck.told import Told, worded
 
 EMPTY: Mapping[str, Any] = MappingProxyType({})
 FORMAT_VERSION = 1
+OPEN, SETTLED = "open", "settled"
+"""The states of a note."""
 
 Kept = TypeVar("Kept")
 
@@ -150,9 +152,14 @@ class Note:
     author: str = ""
     date: str = ""
     text: str = ""
-    state: str = "open"
+    state: str = OPEN
     replies: tuple[Reply, ...] = ()
     extra: Mapping[str, Any] = field(default_factory=_empty)
+
+    @property
+    def is_open(self) -> bool:
+        """Whether nobody has settled it."""
+        return self.state == OPEN
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,10 +7,8 @@ from dataclasses import replace
 from datetime import date
 
 from circuitcheck.drawing.changing import EditError, changed, new_id
-from circuitcheck.drawing.value import Drawing, Note, Reply
+from circuitcheck.drawing.value import OPEN, SETTLED, Drawing, Note, Reply
 from circuitcheck.told import a_word, worded
-
-OPEN, SETTLED = "open", "settled"
 
 
 def add_note(drawing: Drawing, on: Iterable[str], author: str, day: date, text: str) -> tuple[Drawing, str]:

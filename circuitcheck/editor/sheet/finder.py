@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QPoint, QPointF, Qt
 from PySide6.QtWidgets import QWidget
 
-from circuitcheck.editor.find_box import FindBox, Match
 from circuitcheck.editor.part_search import found_by
 from circuitcheck.editor.sheet.gestures.place import Place
 from circuitcheck.editor.sheet.hands import Hands
@@ -15,6 +15,9 @@ from circuitcheck.editor.sheet.stage import Stage
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import later, tr
 from circuitcheck.parts.catalogue import kinds
+
+if TYPE_CHECKING:
+    from circuitcheck.editor.find_box import FindBox
 
 AWAY_PX = QPoint(28, 28)
 """How far the box keeps from where the part would stand, so that both are seen."""
@@ -38,20 +41,30 @@ class Finder(QObject):
         over: Callable[[], None],
     ) -> None:
         super().__init__(view)
-        self._view, self._stage, self._hands = view, stage, hands
+        self._view, self._viewport, self._stage, self._hands = view, viewport, stage, hands
         self._theme, self._over = theme, over
         self._place = QPointF()
-        self.box = FindBox(viewport, tr("Find a part to place"), tr("No part is called that or does that."))
-        self.box.typed.connect(self._find)
-        self.box.moved.connect(self._show)
-        self.box.chosen.connect(self._put)
-        self.box.taken.connect(self._take)
-        self.box.left.connect(self._leave)
+        self._made: FindBox | None = None
 
     @property
     def is_open(self) -> bool:
         """Whether a part is being looked for."""
-        return not self.box.isHidden()
+        return self._made is not None and not self._made.isHidden()
+
+    @property
+    def box(self) -> FindBox:
+        """What is typed into; made when somebody looks for a part for the first time."""
+        if self._made is None:
+            from circuitcheck.editor.find_box import FindBox
+
+            nothing = tr("No part is called that or does that.")
+            self._made = box = FindBox(self._viewport, tr("Find a part to place"), nothing)
+            box.typed.connect(self._find)
+            box.moved.connect(self._show)
+            box.chosen.connect(self._put)
+            box.taken.connect(self._take)
+            box.left.connect(self._leave)
+        return self._made
 
     def begin(self, text: str, place: QPointF, screen: QPoint) -> None:
         """Look for a part that is to stand at a place in px of the sheet, which is at `screen` in the view."""
@@ -60,8 +73,10 @@ class Finder(QObject):
         self.box.begin(text, screen + AWAY_PX)
 
     def _find(self, text: str) -> None:
-        if self.box.isHidden():
+        if not self.is_open:
             return
+        from circuitcheck.editor.find_box import Match
+
         # The icons are painted by this folder, and would come in a circle.
         from circuitcheck.editor.icons import kind_icon
 
@@ -106,7 +121,7 @@ class Finder(QObject):
 
     def _leave(self) -> None:
         """Close. A press on the sheet takes the keyboard there, and places what is in hand."""
-        if self.box.isHidden():
+        if not self.is_open:
             return
         if self._view.hasFocus():
             self.box.end()

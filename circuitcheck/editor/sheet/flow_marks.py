@@ -3,20 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QGraphicsScene
 
 from circuitcheck.editor.sheet.content import Content
 from circuitcheck.editor.sheet.marks_item import MarksItem
 from circuitcheck.picture.labels import Rect
-from circuitcheck.report.flow_picture import Flowing, shut_states
-from circuitcheck.report.flows import By, SituationFlows, still
 from circuitcheck.sheet.labelling import SMALL_DRAWING
+
+if TYPE_CHECKING:
+    from circuitcheck.report.flows import By, SituationFlows
 
 FLOW_Z = 8.0
 """Over the pipes, under the symbols: what stands here keeps clear of them, arrowheads at ports do not."""
-
-NOTHING = SituationFlows("")
 
 
 class FlowMarks:
@@ -25,7 +25,7 @@ class FlowMarks:
     def __init__(self, content: Content) -> None:
         self._content = content
         self._situation: SituationFlows | None = None
-        self._by = By.FLOW
+        self._by: By | None = None
         self._item = MarksItem((), content.palette, z=FLOW_Z)
         self.figures: dict[str, str] = {}
         """What is written, by the pipe it stands beside."""
@@ -40,8 +40,12 @@ class FlowMarks:
 
     def show(self, situation: SituationFlows | None, by: By) -> None:
         """Show the flows of a situation from the next refresh on; None: none at all."""
+        # Here and not at the top: the sheet is painted before anybody asks what flows.
+        from circuitcheck.report.flow_picture import shut_states
+        from circuitcheck.report.flows import SituationFlows, still
+
         self._situation, self._by = situation, by
-        told = situation or NOTHING
+        told = situation or SituationFlows("")
         self._content.show_running(still(self._content.drawing, told.pipes), shut_states(told.shut))
 
     def refresh(self, *, passing: bool = False, avoid: Iterable[Rect] = ()) -> None:
@@ -49,9 +53,11 @@ class FlowMarks:
         arrows go along and figures wait for its end."""
         self.figures, self.left_out = {}, 0
         situation, content = self._situation, self._content
-        if situation is None or (passing and len(content.drawing.pipes) > SMALL_DRAWING):
+        if situation is None or self._by is None or (passing and len(content.drawing.pipes) > SMALL_DRAWING):
             self._item.show_marks((), content.palette)
             return
+        from circuitcheck.report.flow_picture import Flowing
+
         # In high contrast there are no tints; the arrows say it.
         found = Flowing(content.layout, content.is_quiet).picture(
             situation, self._by, avoid=avoid, figures=not passing, tints=not content.theme.high_contrast

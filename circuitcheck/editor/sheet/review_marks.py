@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping
 from itertools import pairwise
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF
 from PySide6.QtWidgets import QGraphicsScene
@@ -24,10 +25,11 @@ from circuitcheck.picture import paths
 from circuitcheck.picture.labels import Rect, overlap
 from circuitcheck.picture.marks import Fill, Mark, Path, Stroke, TextMark
 from circuitcheck.picture.pipes import Place, in_px, pipe_path
-from circuitcheck.review.comparing import Comparison
-from circuitcheck.review.notes import OPEN
 from circuitcheck.sheet.layout import symbol_box
 from circuitcheck.sheet.things import things
+
+if TYPE_CHECKING:
+    from circuitcheck.review.comparing import Comparison
 
 BELOW_Z, ABOVE_Z = -9.0, 31.0
 OUT_PX, ALONG_PX = 7.0, 13.0
@@ -210,7 +212,7 @@ class ReviewMarks:
         """On each thing with open notes a pin with their number."""
         counts: dict[str, int] = defaultdict(int)
         for note in self._content.drawing.notes:
-            if note.state == OPEN:
+            if note.is_open:
                 for id in dict.fromkeys(note.on):
                     counts[id] += 1
         for id, count in counts.items():

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QResizeEvent
@@ -20,8 +21,10 @@ from circuitcheck.finding import Finding
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import kinds
 from circuitcheck.parts.kind import Kind
-from circuitcheck.report.flows import By, SituationFlows
-from circuitcheck.review.comparing import Comparison
+
+if TYPE_CHECKING:
+    from circuitcheck.report.flows import By, SituationFlows
+    from circuitcheck.review.comparing import Comparison
 
 
 class SheetView(WorkedCanvas):

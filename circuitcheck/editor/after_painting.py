@@ -48,8 +48,9 @@ class AfterPainting(QObject):
         if application is not None:
             application.installEventFilter(self)
 
-    def wait(self, then: Callable[[], object]) -> None:
-        """Do it after the next painting, and `then` in the event loop after that; `then` too, where it is done."""
+    def wait(self, then: Callable[[], object] | None = None) -> None:
+        """Do it after the next painting, and `then`, if any, in the event loop after that; `then` too, where it
+        is done."""
         self._then, self._waits = then, True
         if self._is_done:
             self._go_on()

@@ -10,6 +10,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 
 from circuitcheck.editor import theme as themes
+from circuitcheck.editor.screens import Screens
 from circuitcheck.editor.styling import palette, style_sheet
 from circuitcheck.editor.theme import Theme
 
@@ -49,6 +50,10 @@ class Appearances(QObject):
         hints = QGuiApplication.styleHints()
         hints.colorSchemeChanged.connect(self._follow)
         hints.accessibility().contrastPreferenceChanged.connect(self._follow)
+        application = QApplication.instance()
+        if isinstance(application, QApplication):
+            # Icons are painted for the screens there are.
+            Screens(application, self).denser.connect(lambda: self.theme_changed.emit(self.theme))
 
     @property
     def choice(self) -> Appearance:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
+from PySide6.QtCore import QTimer
+
 from circuitcheck.editor.after_painting import AfterPainting
 from circuitcheck.editor.windows import Windows
 
@@ -23,8 +25,7 @@ class ComingUp:
         self._window = windows.first()
         self._rest: AfterPainting | None = None
         self._sheet = AfterPainting(self._window, self._begin)
-        # Once the window stands, so that what is told of the file is told over it.
-        self._sheet.wait(self._read)
+        self._sheet.wait()
 
     def end(self) -> None:
         """Nothing is waited for any more: what ends the window asks after all of it."""
@@ -33,17 +34,25 @@ class ComingUp:
 
     def _begin(self) -> None:
         self._furnish_program()
-        self._windows.begin(self._window)
-        self._rest = AfterPainting(self._window.sheet.viewport(), lambda: self._windows.furnish(self._window))
-        if self._sheet.is_hurried:
-            self._rest.now()
+        # Nothing may be asked about a file while what a hand did goes on its way to the window.
+        later = self._sheet.is_hurried
+        self._windows.begin(self._window, None if later else self._file)
+        # What was told of the file is answered; the window may be closed by then.
+        if self._window not in self._windows.open:
+            return
+        self._rest = rest = AfterPainting(
+            self._window.sheet.viewport(), lambda: self._windows.furnish(self._window)
+        )
+        if later:
+            rest.now()
+            QTimer.singleShot(0, self._window, self._read)
+        else:
+            rest.wait(self._go_on)
 
     def _read(self) -> None:
         if self._file is not None and self._window in self._windows.open:
             self._window.files.read(self._file)
-        # What is told of the file is answered before this goes on; the window may be closed by then.
-        if self._windows.open and self._rest is not None:
-            self._rest.wait(self._go_on)
+        self._go_on()
 
     def _go_on(self) -> None:
         if self._windows.open:

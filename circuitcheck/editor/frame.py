@@ -34,7 +34,8 @@ BUSY_MS = 250
 class Frame(QMainWindow):
     """Shows a document's drawing on the sheet, its name and what can be undone; nothing in it judges yet.
 
-    At first it is bare: where it was, as large as it was, in its colours. `begin` puts the sheet in.
+    At first it is bare: where it was, as large as it was, in its colours. `take` gives it a document, which may read
+    a file then; `begin` puts the sheet in.
     """
 
     document: Document
@@ -53,41 +54,54 @@ class Frame(QMainWindow):
         super().__init__()
         self._settings = settings
         self._appearances = appearances
-        self._has_begun = False
+        self._has_taken = self._has_begun = False
         self._busy = QTimer(self, interval=BUSY_MS, singleShot=True)
         self.setWindowTitle(PROGRAM)
         remembered.restore_place(settings, self)
 
     @property
+    def has_taken(self) -> bool:
+        """Whether there is a document."""
+        return self._has_taken
+
+    @property
     def has_begun(self) -> bool:
-        """Whether the sheet is there, and a document on it."""
+        """Whether the sheet is there, with the document's drawing on it."""
         return self._has_begun
 
-    def begin(self, document: Document) -> None:
+    # What the next two import is read there and not at the top: the bare window stands on the screen before that.
+
+    def take(self, document: Document) -> None:
+        """Have a document, and what opens and saves it; once."""
+        from circuitcheck.editor.files import Files
+
+        self.document = document
+        self.files = Files(document, self, self._settings)
+        self._has_taken = True
+
+    def begin(self) -> None:
         """Put in the sheet and the frame about it, and show the document; once."""
-        # Here and not at the top: the bare window stands on the screen before these are read.
         from circuitcheck.drawing.value import Drawing
         from circuitcheck.editor.actions import Actions
         from circuitcheck.editor.bar import Bar
-        from circuitcheck.editor.files import Files
         from circuitcheck.editor.menus import Menus
         from circuitcheck.editor.panes import Panes
         from circuitcheck.editor.status import StatusLine
 
-        self.document = document
-        self._has_begun = True
         self.actions_ = Actions(self)
         self.menus = Menus(self.menuBar())
         self.panes = Panes(self)
-        self.files = Files(document, self, self._settings)
         self.bar = Bar(self.actions_.undo, self.actions_.redo)
         self.status = StatusLine(self.actions_.zoom_out, self.actions_.zoom_reset, self.actions_.zoom_in)
         self._lay_out()
         self._connect_sheet()
-        self._show_on_sheet(Drawing(), document.drawing, "")
         self.sheet.set_theme(self.theme)
         self.bar.set_theme(self.theme)
         self.panes.restore(self._settings)
+        self._has_begun = True
+        self._show_on_sheet(Drawing(), self.document.drawing, "")
+        if self.document.path is not None:
+            self._opened_first()
 
     def _lay_out(self) -> None:
         panes = self.panes

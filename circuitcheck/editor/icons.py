@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QIcon, QPainter, QPixmap
 
+from circuitcheck.editor.screens import densest
 from circuitcheck.editor.sheet.painting import Palette, Prepared, Tone
 from circuitcheck.editor.theme import Theme
 from circuitcheck.finding import Grade
@@ -20,7 +21,6 @@ SHELF_PX = 28
 GRADE_PX = 22
 WITNESS_PX = 22
 ARROW_PX = 22
-RATIOS = (1, 2, 3)
 
 Box = tuple[float, float, float, float]
 
@@ -34,7 +34,7 @@ def icon(
     *,
     keeps_colour: bool = False,
 ) -> QIcon:
-    """Marks as an icon of so many px, sharp on dense screens too; disabled, it is quiet or keeps its colour."""
+    """Marks as an icon of so many px, sharp on every screen there is; disabled, it is quiet or keeps its colour."""
     made = QIcon()
     off = tone if keeps_colour else Tone.QUIET
     for painted, modes in (
@@ -42,7 +42,7 @@ def icon(
         (off, (QIcon.Mode.Disabled,)),
     ):
         ready = Prepared(marks, Palette(theme, painted))
-        for ratio in RATIOS:
+        for ratio in range(1, densest() + 1):
             pixmap = _pixmap(ready, box, px * ratio)
             pixmap.setDevicePixelRatio(ratio)
             for mode in modes:

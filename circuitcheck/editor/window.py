@@ -42,9 +42,9 @@ class MainWindow(Frame):
     `left` when it was closed, and what was unsaved was saved or given up. `another_wanted` when a further
     window is to open: with a file's path, or None for an empty drawing.
 
-    With a `document` all of it is there at once. Without one it is bare until `begin` puts in a document and the
-    sheet, and `furnish` the rest: something stands on the screen after a third of the time then, and the sheet is
-    painted in half of it.
+    With a `document` all of it is there at once. Without one it is bare until it is to `take` one, `begin`
+    puts in the sheet, and `furnish` the rest: something stands on the screen after a third of the time then, and
+    the sheet is painted in half of it.
     """
 
     left = Signal()
@@ -67,7 +67,8 @@ class MainWindow(Frame):
         super().__init__(settings, appearances)
         self._is_closed = self._is_furnished = False
         if document is not None:
-            self.begin(document)
+            self.take(document)
+            self.begin()
             self.furnish()
 
     def furnish(self) -> None:
@@ -353,10 +354,10 @@ class MainWindow(Frame):
             event.accept()
             return
         # A window that failed while something of it was made has nothing else to stop.
+        if self._has_taken and not self.files.may_leave():
+            event.ignore()
+            return
         if self._has_begun:
-            if not self.files.may_leave():
-                event.ignore()
-                return
             self.panes.remember(self._settings)
         self._is_closed = True
         self._busy.stop()
@@ -364,6 +365,7 @@ class MainWindow(Frame):
             self._stop_rest()
         if self._has_begun:
             self.sheet.stop()
+        if self._has_taken:
             self.document.close()
         event.accept()
         self.left.emit()

@@ -52,14 +52,19 @@ class Windows(QObject):
         window.show()
         return window
 
-    def begin(self, window: MainWindow) -> None:
-        """Put in the sheet, with an empty drawing."""
+    def begin(self, window: MainWindow, file: Path | None = None) -> None:
+        """Put in the sheet with what the file holds, where there is one; else with an empty drawing."""
         # Here and not at the top: the bare window stands on the screen before these are read.
         from circuitcheck.editor.document import Document
         from circuitcheck.editor.opened_twice import FOLDER, OpenedTwice
 
-        window.begin(Document())
+        window.take(Document())
         self._claims[window] = OpenedTwice(window, self._folder.parent / FOLDER, lambda: self._open)
+        # Before the sheet, so that nothing empty is painted first; what is told of it is told over the bare window.
+        if file is not None:
+            window.files.read(file)
+        if window in self._open:
+            window.begin()
 
     def furnish(self, window: MainWindow) -> None:
         """Put in all the rest; nobody has changed anything in it yet."""
@@ -97,7 +102,7 @@ class Windows(QObject):
         """End what runs beside the windows that are still there; their threads have ended then."""
         for window, recovering in self._open.items():
             self._let_go(window, recovering)
-            if window.has_begun:
+            if window.has_taken:
                 window.document.close()
         self._open.clear()
 

@@ -117,10 +117,10 @@ def windows(settings: QSettings, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
     made.close_documents()
 
 
-def with_its_sheet(windows: Windows) -> MainWindow:
+def with_its_sheet(windows: Windows, file: Path | None = None) -> MainWindow:
     """The first window, as it is once it was painted bare."""
     window = windows.first()
-    windows.begin(window)
+    windows.begin(window, file)
     return window
 
 
@@ -213,6 +213,33 @@ def test_a_hand_that_comes_first_finds_all_of_it(
         QApplication.processEvents()
 
 
+def test_a_file_that_cannot_be_read_is_told_over_the_bare_window(
+    windows: Windows, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    told: list[tuple[str, bool]] = []
+
+    def tell(box: QMessageBox) -> int:
+        QApplication.processEvents()
+        told.append((box.text(), up.window.has_begun))
+        return 0
+
+    monkeypatch.setattr(QMessageBox, "exec", tell)
+    up = ComesUp(windows, tmp_path / "gone.wetcircuit")
+    qtbot.waitUntil(lambda: up.window.is_furnished)
+    assert [begun for _, begun in told] == [False] and "gone.wetcircuit" in told[0][0]
+    assert up.window.document.path is None and up.window.document.drawing.is_empty
+
+
+def test_closed_while_something_is_told_of_the_file_it_stays_closed(
+    windows: Windows, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    monkeypatch.setattr(QMessageBox, "exec", lambda box: windows.open[0].close())
+    up = ComesUp(windows, tmp_path / "gone.wetcircuit")
+    qtbot.waitUntil(lambda: not windows.open)
+    QApplication.processEvents()
+    assert not up.window.has_begun
+
+
 def test_a_failure_of_the_first_step_ends_well(windows: Windows) -> None:
     up = ComesUp(windows, HOUSE)
     up.coming.end()
@@ -222,9 +249,9 @@ def test_a_failure_of_the_first_step_ends_well(windows: Windows) -> None:
 
 @pytest.mark.parametrize("size", [(1440, 900), (1024, 600)])
 def test_the_rest_comes_into_its_place(windows: Windows, size: tuple[int, int]) -> None:
-    window = with_its_sheet(windows)
+    window = with_its_sheet(windows, HOUSE)
     window.resize(*size)
-    window.files.read(HOUSE)
+    window.sheet.fit()
     QApplication.processEvents()
     before, zoom, seen = places(window), window.sheet.zoom, window.sheet.viewportTransform()
     assert window.bar.summary() == "Judging…"
@@ -239,8 +266,7 @@ def test_the_rest_comes_into_its_place(windows: Windows, size: tuple[int, int]) 
 def test_a_window_made_in_two_steps_is_as_one_made_at_once(
     windows: Windows, settings: QSettings, qtbot: QtBot
 ) -> None:
-    window = with_its_sheet(windows)
-    window.files.read(HOUSE)
+    window = with_its_sheet(windows, HOUSE)
     windows.furnish(window)
     document = Document()
     whole = MainWindow(document, settings, Appearances(settings))

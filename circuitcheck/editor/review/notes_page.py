@@ -13,7 +13,7 @@ from circuitcheck.editor import plain
 from circuitcheck.editor.review.page import Card, Page, button, clear, link, text_box
 from circuitcheck.editor.translating import later, shown_told, tr
 from circuitcheck.report.wording import upper
-from circuitcheck.review.notes import OPEN, pinned_name
+from circuitcheck.review.notes import pinned_name
 
 NOBODY = later("No note is pinned to this drawing.")
 
@@ -59,7 +59,7 @@ class NotesPage(Page):
         self._notes = drawing.notes
         clear(self._list)
         self.cards = {}
-        for note in sorted(drawing.notes, key=lambda each: each.state != OPEN):
+        for note in sorted(drawing.notes, key=lambda each: not each.is_open):
             card = NoteCard(drawing, note)
             card.answered.connect(self.answered)
             card.settled.connect(self.settled)
@@ -111,12 +111,12 @@ class NoteCard(Card):
             tr(
                 "Note by {author}, {state}",
                 author=note.author or tr("no name"),
-                state=tr("open") if note.state == OPEN else tr("settled"),
+                state=tr("open") if note.is_open else tr("settled"),
             )
         )
         self.box: QPlainTextEdit = text_box(tr("Answer"))
         self._id = note.id
-        is_open = note.state == OPEN
+        is_open = note.is_open
         self.column.addWidget(plain.label(tr("Open") if is_open else tr("Settled"), "grade"))
         self._pins(drawing, note)
         self.say(note.text)

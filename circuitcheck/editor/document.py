@@ -36,7 +36,8 @@ class Document(QObject):
 
     `changed` carries the drawing before and after, and the step's name: empty for a drawing that
     was opened or begun. `analysed` carries an Analysis of the present drawing, never a stale one;
-    `cured` a finding of it that was asked about, and its cures.
+    `cured` a finding of it that was asked about, and its cures. With `is_judged` False nothing is judged before
+    `judge` is called.
     """
 
     changed = Signal(object, object, str)
@@ -44,7 +45,9 @@ class Document(QObject):
     saved_state_changed = Signal()
     cured = Signal(object, object)
 
-    def __init__(self, analyse: Analyse | None = None, parent: QObject | None = None) -> None:
+    def __init__(
+        self, analyse: Analyse | None = None, parent: QObject | None = None, *, is_judged: bool = True
+    ) -> None:
         super().__init__(parent)
         self._history = History(Drawing())
         self._saved: Drawing | None = self._history.drawing
@@ -53,7 +56,8 @@ class Document(QObject):
         self._analysis: Analysis | None = None
         self._analyser = Analyser(analyse, self)
         self._analyser.analysed.connect(self._take)
-        self._analyser.ask(self.drawing)
+        self._is_judged = is_judged
+        self._ask()
         self._curer = Curer(self)
         self._curer.found.connect(self.cured)
 
@@ -108,6 +112,12 @@ class Document(QObject):
         """Make the next step again; nothing where there is none."""
         if step := self._history.redo():
             self._tell(step.before, step.name)
+
+    def judge(self) -> None:
+        """From now on have judged what is there, where nothing was judged until now."""
+        if not self._is_judged:
+            self._is_judged = True
+            self._ask()
 
     def find_cures(self, finding: Finding | None) -> None:
         """Look for what would put a finding of the present analysis right; None: for nothing."""
@@ -186,9 +196,13 @@ class Document(QObject):
 
     def _tell(self, before: Drawing, step: str) -> None:
         self._analysis = None
-        self._analyser.ask(self.drawing)
+        self._ask()
         self.changed.emit(before, self.drawing, step)
         self.saved_state_changed.emit()
+
+    def _ask(self) -> None:
+        if self._is_judged:
+            self._analyser.ask(self.drawing)
 
     def _take(self, analysis: Analysis) -> None:
         self._analysis = analysis

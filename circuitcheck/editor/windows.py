@@ -58,7 +58,8 @@ class Windows(QObject):
         from circuitcheck.editor.document import Document
         from circuitcheck.editor.opened_twice import FOLDER, OpenedTwice
 
-        window.take(Document())
+        # To judge it meanwhile would keep the window's thread from both painting and furnishing.
+        window.take(Document(is_judged=False))
         self._claims[window] = OpenedTwice(window, self._folder.parent / FOLDER, lambda: self._open)
         # Before the sheet, so that nothing empty is painted first; what is told of it is told over the bare window.
         if file is not None:
@@ -70,6 +71,7 @@ class Windows(QObject):
         """Put in all the rest; nobody has changed anything in it yet."""
         window.furnish()
         self._follow(window)
+        window.document.judge()
 
     def _bare(self) -> MainWindow:
         window = MainWindow(None, self._settings, self._appearances)

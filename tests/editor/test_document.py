@@ -31,8 +31,8 @@ def made(qapp: object) -> Iterator[Made]:
     """Makes documents, and stops their threads afterwards."""
     documents: list[Document] = []
 
-    def make(analyse: Analyse = answer) -> Document:
-        documents.append(Document(analyse))
+    def make(analyse: Analyse = answer, *, is_judged: bool = True) -> Document:
+        documents.append(Document(analyse, is_judged=is_judged))
         return documents[-1]
 
     yield make
@@ -187,6 +187,25 @@ def test_the_answer_is_of_the_drawing_shown(made: Made, qtbot: QtBot) -> None:
         pass
     assert document.analysis is not None
     assert document.analysis.drawing is document.drawing
+
+
+def test_nothing_is_judged_before_it_is_asked_for(made: Made, qtbot: QtBot) -> None:
+    asked: list[str] = []
+
+    def analyse(drawing: Drawing) -> Analysis:
+        asked.append(drawing.title)
+        return answer(drawing)
+
+    document = made(analyse, is_judged=False)
+    document.do("First", titled("one"))
+    qtbot.wait(100)
+    assert asked == [] and document.analysis is None
+    with qtbot.waitSignal(document.analysed):
+        document.judge()
+    document.judge()
+    with qtbot.waitSignal(document.analysed):
+        document.do("Second", titled("two"))
+    assert asked == ["one", "two"]
 
 
 def test_a_stale_answer_is_dropped(made: Made, qtbot: QtBot) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from math import hypot
@@ -12,6 +12,7 @@ from circuitcheck.picture.labels import Obstacles, Rect, grown, overlap
 from circuitcheck.picture.lettering import width
 from circuitcheck.picture.marks import Fill, Mark, Path, Stroke, TextMark
 from circuitcheck.picture.pipes import HOP_PX, LINES, Gap, Place, pipe_path
+from circuitcheck.picture.taken import Taken
 
 WASH_PX, WASH_SHARE = 13.0, 0.2
 ARROW_LONG, ARROW_HALF = 10.0, 5.0
@@ -51,16 +52,15 @@ def arrows(
     forward: bool,
     gap: Gap | None = None,
     hops: Sequence[Place] = (),
-    taken: Iterable[Rect] = (),
+    taken: Taken | None = None,
     role: str = "",
 ) -> list[Mark]:
     """Arrowheads along a line, from its first point to its last or back: one at least where one fits.
 
-    They keep clear of the letter's gap, of hops, and of the boxes that are taken.
+    They keep clear of the letter's gap, of hops, and of what is taken already.
     `role`: a colour in place of the service's.
     """
-    reach = _reach(line)
-    kept = [box for box in taken if overlap(box, reach)]
+    kept = [] if taken is None else taken.met(_reach(line))
     kept += [grown(gap.box, 2)] if gap is not None else []
     kept += [(x - HOP_PX, y - HOP_PX, x + HOP_PX, y + HOP_PX) for x, y in hops]
     places = [
@@ -96,7 +96,7 @@ def placed(
     text: str,
     lines: Sequence[tuple[str, Sequence[Place]]],
     obstacles: Obstacles,
-    taken: Sequence[Rect] = (),
+    taken: Taken | None = None,
 ) -> tuple[str, Figure] | None:
     """Where a figure stands, and by which of several pipes, each given by its id and line.
 
@@ -130,10 +130,10 @@ def _box(half: float, place: Place) -> Rect:
     return x - half, y - BOX_HIGH / 2, x + half, y + BOX_HIGH / 2
 
 
-def _met(box: Rect, obstacles: Obstacles, taken: Sequence[Rect]) -> set[str]:
+def _met(box: Rect, obstacles: Obstacles, taken: Taken | None) -> set[str]:
     """What a figure would lie on or touch; figures that stand already are told first, for they cost least."""
     room = grown(box, 2)
-    if any(overlap(room, each) for each in taken):
+    if taken is not None and taken.is_met(room):
         return {"taken"}
     return obstacles.met(room)
 

@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from circuitcheck.picture import flow
-from circuitcheck.picture.labels import Rect, grown, overlap
+from circuitcheck.picture.labels import Rect, grown
 from circuitcheck.picture.marks import Mark
 from circuitcheck.picture.pipes import Place
+from circuitcheck.picture.taken import Taken
 from circuitcheck.report.flows import By, Caption, PipeFlow, SituationFlows, captions
 from circuitcheck.sheet.concern import LEG_STATES
 from circuitcheck.sheet.layout import Layout
@@ -42,12 +43,12 @@ class Places:
         self._layout, self._stand = layout, {}
 
     def placed(
-        self, layout: Layout, text: str, lines: Sequence[tuple[str, Sequence[Place]]], taken: Sequence[Rect]
+        self, layout: Layout, text: str, lines: Sequence[tuple[str, Sequence[Place]]], taken: Taken
     ) -> tuple[str, flow.Figure] | None:
         """The pipe that a figure stands by, and the figure; None where it finds no place."""
         asked = flow.word_box(text, 0, 0), tuple(id for id, _ in lines)
         known = self._stood.get(asked)
-        if known is not None and not any(overlap(grown(known[1], 2), each) for each in taken):
+        if known is not None and not taken.is_met(grown(known[1], 2)):
             self._stand[asked] = known
             return known[0], flow.Figure(text, known[1])
         found = flow.placed(text, lines, layout.obstacles, taken)
@@ -81,7 +82,7 @@ class Flowing:
         layout = self._layout
         lines = layout.lines
         pipes = {id: pipe for id, pipe in situation.pipes.items() if id in lines}
-        taken, boxed = list(avoid), list[flow.Figure]()
+        taken, boxed = Taken(avoid), list[flow.Figure]()
         written: dict[str, str] = {}
         left_out = 0
         if figures:
@@ -104,9 +105,7 @@ class Flowing:
             marks += flow.boxed(figure)
         return FlowPicture(tuple(marks), written, left_out, tuple(taken))
 
-    def _moving(
-        self, id: str, pipe: PipeFlow, taken: Sequence[Rect], *, tints: bool, arrows: bool
-    ) -> list[Mark]:
+    def _moving(self, id: str, pipe: PipeFlow, taken: Taken, *, tints: bool, arrows: bool) -> list[Mark]:
         """The wash and the arrowheads of a pipe in which water moves."""
         layout = self._layout
         line, hops = layout.lines[id], layout.hops.get(id, ())
@@ -127,7 +126,7 @@ class Flowing:
         return [*wash, *heads]
 
     def _place(
-        self, captions: Iterable[Caption], taken: list[Rect]
+        self, captions: Iterable[Caption], taken: Taken
     ) -> Iterable[tuple[str, tuple[str, flow.Figure] | None]]:
         """The boxed figures, those with the least choice first; their boxes are taken then."""
         layout = self._layout
@@ -146,7 +145,7 @@ class Flowing:
                 taken.append(at[1].box)
             yield text, at
 
-    def _shut_words(self, shut: Iterable[str], taken: list[Rect]) -> list[flow.Figure]:
+    def _shut_words(self, shut: Iterable[str], taken: Taken) -> list[flow.Figure]:
         """The word at each valve that is commanded shut: never told by its fill alone."""
         found = []
         for label in sorted(shut):
@@ -160,7 +159,7 @@ class Flowing:
             found.append(figure)
         return found
 
-    def _beside(self, part: str, box: Rect, text: str, taken: list[Rect]) -> Rect:
+    def _beside(self, part: str, box: Rect, text: str, taken: Taken) -> Rect:
         """Below, above, to the right or the left of a valve, or beyond its label: where it covers least."""
         left, top, right, low = box
         x, y = (left + right) / 2, (top + low) / 2
@@ -174,8 +173,8 @@ class Flowing:
         tried = [flow.word_box(text, *place) for place in places]
         return min(tried, key=lambda each: self._covered(each, taken))
 
-    def _covered(self, box: Rect, taken: list[Rect]) -> float:
-        return self._layout.obstacles.overlap(box) + sum(overlap(box, each) for each in taken)
+    def _covered(self, box: Rect, taken: Taken) -> float:
+        return self._layout.obstacles.overlap(box) + taken.overlap(box)
 
 
 def _length(line: tuple[tuple[float, float], ...]) -> float:

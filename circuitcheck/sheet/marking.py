@@ -7,9 +7,10 @@ from collections.abc import Iterable
 from circuitcheck.finding import Finding, Grade
 from circuitcheck.picture import paths
 from circuitcheck.picture.grades import PILL_HIGH, RADIUS, ROLES, grade_mark, pill, pill_size
-from circuitcheck.picture.labels import Rect, grown, overlap
+from circuitcheck.picture.labels import Rect, grown
 from circuitcheck.picture.lettering import width
 from circuitcheck.picture.marks import Mark, Path, Stroke, TextMark
+from circuitcheck.picture.taken import Taken
 from circuitcheck.sheet.concern import shut_states
 from circuitcheck.sheet.layout import Layout
 from circuitcheck.sheet.things import things
@@ -27,7 +28,7 @@ class Marking:
 
     def __init__(self, layout: Layout) -> None:
         self._layout = layout
-        self.taken: list[Rect] = []
+        self.taken = Taken()
         """The boxes of marks and pills, which nothing else should stand on."""
 
     def grades(self, findings: Iterable[Finding]) -> list[Mark]:
@@ -118,7 +119,7 @@ class Marking:
 
     def _covered(self, box: Rect, but: frozenset[str] = frozenset()) -> float:
         """How much of a box lies on something, marks already placed included."""
-        return self._layout.obstacles.overlap(box, but) + sum(overlap(box, taken) for taken in self.taken)
+        return self._layout.obstacles.overlap(box, but) + self.taken.overlap(box)
 
     def _pill_place(self, part: str, box: Rect) -> tuple[float, float]:
         """Below the valve, else below its label, else beside or above, whichever covers least."""

@@ -10,6 +10,7 @@ from circuitcheck.picture.flow import ARROW_LONG, CLEAR_PX, arrows, boxed, place
 from circuitcheck.picture.labels import Obstacles, Rect, overlap
 from circuitcheck.picture.marks import Fill, Mark, TextMark, extent
 from circuitcheck.picture.pipes import Gap, Place
+from circuitcheck.picture.taken import Taken
 
 LEVEL: tuple[Place, ...] = ((0.0, 0.0), (160.0, 0.0))
 BENT: tuple[Place, ...] = ((0.0, 0.0), (160.0, 0.0), (160.0, 96.0))
@@ -42,7 +43,7 @@ def test_arrowheads_point_the_way_water_goes(forward: bool) -> None:
 def test_arrowheads_keep_clear_of_corners_ends_letters_hops_and_figures() -> None:
     gap = Gap(0, (80.0, 0.0), 12.0, (66.0, -8.0, 94.0, 8.0))
     taken: list[Rect] = [(120.0, -9.0, 160.0, 9.0)]
-    found = heads(arrows(LEVEL, "flow", forward=True, gap=gap, hops=((40.0, 0.0),), taken=taken))
+    found = heads(arrows(LEVEL, "flow", forward=True, gap=gap, hops=((40.0, 0.0),), taken=Taken(taken)))
     assert found
     for head in found:
         left, _, right, _ = extent([head])
@@ -100,7 +101,7 @@ def test_over_another_pipe_rather_than_not_at_all_but_never_over_a_symbol() -> N
     assert placed("35 Pa", [("p1", short)], obstacles(pipe_p2=around)) is not None
     for owner in ("part_a", "label_a", "gap_p2", "kept clear", "stub_a"):
         assert placed("35 Pa", [("p1", short)], obstacles(**{owner: around})) is None
-    assert placed("35 Pa", [("p1", short)], Obstacles(), [around]) is None
+    assert placed("35 Pa", [("p1", short)], Obstacles(), Taken([around])) is None
 
 
 def test_of_several_pipes_it_takes_one_that_has_room() -> None:

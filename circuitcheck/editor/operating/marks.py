@@ -17,9 +17,10 @@ from circuitcheck.operating.cutting import CutOff
 from circuitcheck.operating.standing import Standing
 from circuitcheck.parts.kind import Role
 from circuitcheck.picture.flow import Figure, boxed, word_box
-from circuitcheck.picture.labels import Rect, grown, overlap
+from circuitcheck.picture.labels import Rect, grown
 from circuitcheck.picture.lettering import width
 from circuitcheck.picture.marks import Fill, Hatch, Mark, Stroke, TextMark
+from circuitcheck.picture.taken import Taken
 from circuitcheck.report.flow_picture import Flowing, Places, shut_states
 from circuitcheck.report.flows import By, PipeFlow, SituationFlows, still
 from circuitcheck.sheet.layout import Layout
@@ -49,7 +50,7 @@ class OperatingMarks:
         self._moving: tuple[Mapping[str, PipeFlow], Layout, tuple[Rect, ...]] | None = None
         """What the runs were worked out of."""
         self._boxes: dict[str, Rect] = {}
-        self._taken: list[Rect] = []
+        self._taken: tuple[Rect, ...] = ()
         self._is_cut = False
         self.adopt(content.scene)
 
@@ -74,7 +75,7 @@ class OperatingMarks:
         content.show_running(still(content.drawing, told.pipes), _states(standing))
         # The water that is cut off is told by one band for each source, whatever it lacks.
         below, above, taken = self._cut_off(() if standing is None else standing.cut_off)
-        self._boxes, self._taken = {}, taken
+        self._boxes, self._taken = {}, tuple(taken)
         self.show_words(words)
         layout = content.layout
         found = Flowing(layout, content.is_quiet, self._places).picture(
@@ -94,15 +95,15 @@ class OperatingMarks:
             self._moving = moving
         self._is_cut = bool(below)
         self._below.show_marks(below, content.palette)
-        self._taken = list(found.taken)
+        self._taken = found.taken
         self._along.show_marks(found.marks, content.palette)
         self._above.show_marks(above, content.palette)
 
-    def _cut_off(self, cut: Iterable[CutOff]) -> tuple[list[Mark], list[Mark], list[Rect]]:
+    def _cut_off(self, cut: Iterable[CutOff]) -> tuple[list[Mark], list[Mark], Taken]:
         """The band under each water that is cut off, the words beside it, and where they stand."""
         below: list[Mark] = []
         above: list[Mark] = []
-        taken: list[Rect] = []
+        taken = Taken()
         lacking: dict[tuple[str, tuple[str, ...]], list[CutOff]] = {}
         for each in cut:
             lacking.setdefault((each.part, each.pipes), []).append(each)
@@ -133,7 +134,7 @@ class OperatingMarks:
         boxes: list[Rect],
         lines: list[tuple[tuple[float, float], ...]],
         said: tuple[str, ...],
-        taken: list[Rect],
+        taken: Taken,
     ) -> Rect:
         """Where the words cover least."""
         wide, high = max(width(text, 13, 600) for text in said), WORDS_PITCH * len(said)
@@ -145,13 +146,14 @@ class OperatingMarks:
         tried = [place for box in boxes for place in _round(box, wide, high)]
         return min(tried, key=lambda box: self._covered(grown(box, 4), taken))
 
-    def _covered(self, box: Rect, taken: list[Rect]) -> float:
-        return self._content.layout.obstacles.overlap(box) + sum(overlap(box, each) for each in taken)
+    def _covered(self, box: Rect, taken: Taken) -> float:
+        return self._content.layout.obstacles.overlap(box) + taken.overlap(box)
 
     def show_words(self, words: Mapping[str, str]) -> None:
         """A boxed word at each of these parts: where it stood, else where it covers least."""
         marks: list[Mark] = []
         boxes: dict[str, Rect] = {}
+        taken: Taken | None = None
         for id, text in words.items():
             box = self._content.layout.boxes.get(id)
             if box is None or not text:
@@ -160,11 +162,15 @@ class OperatingMarks:
             if known is not None:
                 boxes[id] = word_box(text, (known[0] + known[2]) / 2, (known[1] + known[3]) / 2)
             else:
-                boxes[id] = self._placed(id, box, text, [*self._taken, *boxes.values()])
+                if taken is None:
+                    taken = Taken([*self._taken, *boxes.values()])
+                boxes[id] = self._placed(id, box, text, taken)
+            if taken is not None:
+                taken.append(boxes[id])
             marks += boxed(Figure(text, boxes[id]))
         self._boxes, self.floating = boxes, tuple(marks)
 
-    def _placed(self, id: str, box: Rect, text: str, taken: list[Rect]) -> Rect:
+    def _placed(self, id: str, box: Rect, text: str, taken: Taken) -> Rect:
         left, top, right, low = box
         x, y = (left + right) / 2, (top + low) / 2
         half = word_box(text, 0, 0)[2]

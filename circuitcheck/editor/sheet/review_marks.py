@@ -22,9 +22,10 @@ from circuitcheck.editor.sheet.marks_item import MarksItem
 from circuitcheck.editor.translating import shown_told
 from circuitcheck.geometry import Point
 from circuitcheck.picture import paths
-from circuitcheck.picture.labels import Rect, overlap
+from circuitcheck.picture.labels import Rect
 from circuitcheck.picture.marks import Fill, Mark, Path, Stroke, TextMark
 from circuitcheck.picture.pipes import Place, in_px, pipe_path
+from circuitcheck.picture.taken import Taken
 from circuitcheck.sheet.layout import symbol_box
 from circuitcheck.sheet.things import things
 
@@ -55,7 +56,7 @@ class ReviewMarks:
         self._old_lines: Mapping[str, tuple[Point, ...]] = {}
         self._below = MarksItem((), content.palette, z=BELOW_Z)
         self._above = MarksItem((), content.palette, z=ABOVE_Z)
-        self._taken: list[Rect] = []
+        self._taken = Taken()
         self.pins: dict[str, int] = {}
         """How many open notes are pinned to each thing that shows a pin."""
         self.shown: dict[str, str] = {}
@@ -77,7 +78,7 @@ class ReviewMarks:
         """Follow what has moved, changed or gone; `passing`: the drawing is only a preview."""
         if passing:
             return
-        self._taken = list(avoid)
+        self._taken = Taken(avoid)
         self.pins, self.shown = {}, {}
         below: list[Mark] = []
         above: list[Mark] = []
@@ -194,8 +195,7 @@ class ReviewMarks:
         return self._sign(what, *min(places, key=lambda place: self._covered(_disc(*place), own)))
 
     def _covered(self, box: Rect, but: frozenset[str]) -> float:
-        taken = sum(overlap(box, each) for each in self._taken)
-        return self._content.layout.obstacles.overlap(box, but) + 4 * taken
+        return self._content.layout.obstacles.overlap(box, but) + 4 * self._taken.overlap(box)
 
     def _sign(self, what: str, x: float, y: float) -> list[Mark]:
         self._taken.append(_disc(x, y))

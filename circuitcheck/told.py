@@ -186,12 +186,11 @@ def in_tongue(value: object, tongue: Tongue) -> object:
         return value.told_in(tongue)
     if isinstance(value, Exception):
         return in_tongue(value.args[0], tongue) if value.args else ""
-    if tongue.decimal == "." or isinstance(value, bool):
+    # The sign is asked only for a number: the window's tongue asks Qt for it each time.
+    if isinstance(value, bool) or not isinstance(value, int | float) or tongue.decimal == ".":
         return value
     if isinstance(value, int):
         return _Whole(value)
-    if isinstance(value, float):
-        number = _Number(value)
-        number.decimal = tongue.decimal
-        return number
-    return value
+    number = _Number(value)
+    number.decimal = tongue.decimal
+    return number

@@ -8,6 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import QTimer
 
 from circuitcheck.editor.after_painting import AfterPainting
+from circuitcheck.editor.frame import PROGRAM
 from circuitcheck.editor.windows import Windows
 
 
@@ -23,6 +24,9 @@ class ComingUp:
     ) -> None:
         self._windows, self._furnish_program, self._file = windows, furnish_program, file
         self._window = windows.first()
+        if file is not None:
+            # From a disk that is slow to wake, what is to come takes seconds.
+            self._window.setWindowTitle(f"{file.stem.replace('[*]', '[*][*]')} – {PROGRAM}")
         self._rest: AfterPainting | None = None
         self._sheet = AfterPainting(self._window, self._begin)
         self._sheet.wait()

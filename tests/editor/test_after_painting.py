@@ -193,6 +193,7 @@ def test_it_comes_up_step_by_step(windows: Windows, qtbot: QtBot) -> None:
     QApplication.instance().installEventFilter(watch)  # type: ignore[union-attr]  # there is one
     up = ComesUp(windows, HOUSE)
     assert up.happened == [] and not up.window.has_begun
+    assert up.window.windowTitle() == "terrace-as-proposed – circuitcheck"
     qtbot.waitUntil(lambda: up.window.is_furnished)
     assert list(dict.fromkeys(begun))[:2] == ["bare", "sheet"]
     assert up.happened == ["program"]

@@ -52,9 +52,14 @@ def read(path: str | os.PathLike[str]) -> Drawing:
 
 def content(path: str | os.PathLike[str]) -> bytes:
     """What `parse` takes of a file. Raises OSError as `open` does."""
+    # One byte more than allowed tells that it is too large without reading all of it.
+    most = MOST_BYTES + 1
     with open(path, "rb") as file:
-        # One byte more than allowed tells that it is too large without reading all of it.
-        return file.read(MOST_BYTES + 1)
+        # Room for `most` bytes would be asked for and given back; what the file is said to have is enough, but for
+        # one that grows meanwhile and for what has no size of its own, as a pipe between programs.
+        said = os.fstat(file.fileno()).st_size
+        found = file.read(min(said + 1, most))
+        return found if len(found) <= said else found + file.read(most - len(found))
 
 
 def parse(data: bytes, name: str) -> Drawing:

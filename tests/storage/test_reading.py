@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import json
+import os
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 from typing import Any
 
@@ -11,7 +13,8 @@ import pytest
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import component_kinds
-from circuitcheck.storage.reading import DrawingError, parse, read
+from circuitcheck.storage.limits import MOST_BYTES
+from circuitcheck.storage.reading import DrawingError, content, parse, read
 from circuitcheck.storage.writing import dump, write
 from tests.storage.files import File, cottage, encoded, faults
 
@@ -151,3 +154,32 @@ def test_reading_and_writing_a_file(tmp_path: Path) -> None:
 def test_a_missing_file_is_the_systems_error(tmp_path: Path) -> None:
     with pytest.raises(FileNotFoundError):
         read(tmp_path / "none.wetcircuit")
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="there are no pipes between programs with a name there")
+def test_a_file_without_a_size_of_its_own_is_read_whole(tmp_path: Path) -> None:
+    file = tmp_path / "cottage.wetcircuit"
+    os.mkfifo(file)
+    data = encoded(cottage())
+    with ThreadPoolExecutor() as beside:
+        written = beside.submit(file.write_bytes, data)
+        assert content(file) == data
+        assert written.result() == len(data)
+
+
+def test_a_file_that_grows_while_it_is_read_is_read_whole(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    file = tmp_path / "cottage.wetcircuit"
+    data = encoded(cottage())
+    file.write_bytes(data)
+    monkeypatch.setattr(os, "fstat", lambda _: os.stat_result((0,) * 6 + (100, 0, 0, 0)))
+    assert content(file) == data
+
+
+@pytest.mark.parametrize("beyond", [-1, 0, 1, 2])
+def test_no_more_of_a_file_is_read_than_tells_that_it_is_too_large(tmp_path: Path, beyond: int) -> None:
+    file = tmp_path / "large.wetcircuit"
+    with file.open("wb") as large:
+        large.truncate(MOST_BYTES + beyond)
+    assert len(content(file)) == MOST_BYTES + min(beyond, 1)

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping, Sequence
-from itertools import chain, combinations
 from types import MappingProxyType
 from typing import Any, Final
 
@@ -17,12 +16,17 @@ from msgspec.json import Decoder, Encoder
 from msgspec.structs import asdict, astuple
 
 from circuitcheck.drawing.value import EMPTY, Component, Control, Drawing, End, Joint, Pipe
-from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import control_kinds
 from circuitcheck.storage import items, rules
 from circuitcheck.storage.faults import Faults, TooManyFaultsError
-from circuitcheck.storage.limits import FARTHEST, MOST_BYTES
-from circuitcheck.storage.quick_types import any_decoder, component_types, joined_decoder
+from circuitcheck.storage.limits import MOST_BYTES
+from circuitcheck.storage.quick_types import (
+    FreePorts,
+    any_decoder,
+    component_types,
+    free_ports,
+    joined_decoder,
+)
 from circuitcheck.storage.strict_json import BYTE_ORDER_MARK
 
 # A number too long to be allowed, seen through a sieve that takes every 430th byte: it fills ten
@@ -66,12 +70,13 @@ def _decoded(content: bytes, colons: int, decoder: Decoder[Any]) -> Drawing:
 
 def _drawing(file: Any) -> tuple[Drawing, int]:
     """The Drawing, and how many keys all its objects have together."""
-    free: dict[str, set[str]] = {}
+    free: dict[str, FreePorts] = {}
     referred: list[str] = []
-    components, keys_of_components = _components(_given(file.components, ()), free, referred)
-    pipes, keys_of_pipes = _pipes(_given(file.pipes, ()), free)
-    controls, keys_of_controls = _controls(_given(file.controls, ()), referred)
-    others = [_given(part, []) for part in (file.notes, file.acceptances, file.reviews)]
+    listed = [_given(each, []) for each in (file.components, file.pipes, file.controls, file.notes)]
+    components, keys_of_components = _components(listed[0], free, referred)
+    pipes, keys_of_pipes = _pipes(listed[1], free)
+    controls, keys_of_controls = _controls(listed[2], free, referred)
+    others = [listed[3], *(_given(records, []) for records in (file.acceptances, file.reviews))]
     faults = Faults()
     notes = items.each(others[0], "", items.note, faults)
     drawing = Drawing(
@@ -85,22 +90,13 @@ def _drawing(file: Any) -> tuple[Drawing, int]:
         acceptances=items.each(others[1], "", items.acceptance, faults),
         reviews=items.each(others[2], "", items.review, faults),
     )
-    by_id: tuple[Mapping[str, object], ...] = (components, pipes, controls, {note.id: note for note in notes})
-    if faults or len(by_id[3]) != len(notes) or not _differ(by_id) or not _name_some(referred, by_id):
+    free.update((note.id, _NO_PORTS) for note in notes)
+    # Fewer ids than items: one stands twice.
+    if faults or len(free) != sum(map(len, listed)) or not free.keys() >= set(referred):
         raise _DoubtError
     top = sum(getattr(file, name) is not UNSET for name in file.__struct_fields__)
     keys = top + len(drawing.sheet) + len(drawing.design) + _keys(others)
     return drawing, keys + keys_of_components + keys_of_pipes + keys_of_controls
-
-
-def _differ(by_id: Sequence[Mapping[str, object]]) -> bool:
-    """Whether no id stands in two of these."""
-    return all(one.keys().isdisjoint(other) for one, other in combinations(by_id, 2))
-
-
-def _name_some(ids: Iterable[str], by_id: Sequence[Mapping[str, object]]) -> bool:
-    """Whether each of the ids is one of an item."""
-    return all(any(id in known for known in by_id) for id in ids)
 
 
 def _given(value: Any, default: Any) -> Any:
@@ -121,20 +117,20 @@ def _open(frozen: type) -> Any:
     return type(f"Open{frozen.__name__}", (), {"__slots__": slots})
 
 
-# In both loops below every field is written out: this is done for tens of thousands of things, and one
-# call more for each of them is what opening a file is measured by.
+# In the loops below every field is written out: this is done for tens of thousands of things, and one call more for
+# each of them is what opening a file is measured by. `free` gets every id of the file, with the ports that are left.
 _OpenComponent: Final = _open(Component)
 _OpenPipe: Final = _open(Pipe)
+_NO_PORTS: Final = free_ports(frozenset())
 
 
 def _components(
-    raws: Sequence[Any], free: dict[str, set[str]], referred: list[str]
+    raws: Sequence[Any], free: dict[str, FreePorts], referred: list[str]
 ) -> tuple[dict[str, Component], int]:
-    """The parts, and how many keys their objects have together. Their ports are put into `free`, by part, and the
-    ids that their data names into `referred`."""
+    """The parts, and how many keys their objects have together. The ids that their data names are put into
+    `referred`."""
     types = component_types()
     made: dict[str, Component] = {}
-    places: list[Point] = []
     keys = 7 * len(raws)
     for raw in raws:
         kind, ports, lists, references = types[type(raw)]
@@ -145,8 +141,6 @@ def _components(
         if at is UNSET:
             at = None
             keys -= 1
-        elif at is not None:
-            places.append(at)
         if turn is UNSET:
             turn = 0
             keys -= 1
@@ -174,36 +168,32 @@ def _components(
         part.extra = EMPTY
         part.__class__ = Component
         made[id] = part
-        free[id] = set(ports)
-    _check_places(places)
-    if len(made) != len(raws):
-        raise _DoubtError
+        free[id] = ports
     return made, keys
 
 
-def _pipes(raws: Sequence[Any], free: dict[str, set[str]]) -> tuple[dict[str, Pipe], int]:
-    """The pipes, and how many keys their objects have together. The ports they are on are taken out of `free`:
-    one that is not there is on no part, or has a pipe already."""
+def _pipes(raws: Sequence[Any], free: dict[str, FreePorts]) -> tuple[dict[str, Pipe], int]:
+    """The pipes, and how many keys their objects have together."""
     made: dict[str, Pipe] = {}
-    places: list[Point] = []
     keys = 4 * len(raws)
     for raw in raws:
-        id, ends, via, data = astuple(raw)
+        id = raw.id
+        ends = raw.ends
+        via = raw.via
+        data = raw.data
         if type(ends) is not tuple:
             ends = _ends(ends)
-        one, two = ends
         try:
-            if type(one) is Joint:
-                free[one[0]].remove(one[1])
-            if type(two) is Joint:
-                free[two[0]].remove(two[1])
+            for end in ends:
+                if type(end) is Joint:
+                    part = end[0]
+                    free[part] = free[part][end[1]]
         except KeyError:
+            # No such part, no such port, or a pipe is on it already.
             raise _DoubtError from None
         if via is UNSET:
             via = None
             keys -= 1
-        elif via:
-            places += via
         if data is UNSET:
             data = EMPTY
             keys -= 1
@@ -217,9 +207,7 @@ def _pipes(raws: Sequence[Any], free: dict[str, set[str]]) -> tuple[dict[str, Pi
         pipe.extra = EMPTY
         pipe.__class__ = Pipe
         made[id] = pipe
-    _check_places(places)
-    if len(made) != len(raws):
-        raise _DoubtError
+        free[id] = _NO_PORTS
     return made, keys
 
 
@@ -232,31 +220,22 @@ def _ends(raw: Any) -> tuple[End, End]:
     return found
 
 
-def _controls(raws: Sequence[Any], referred: list[str]) -> tuple[dict[str, Control], int]:
+def _controls(
+    raws: Sequence[Any], free: dict[str, FreePorts], referred: list[str]
+) -> tuple[dict[str, Control], int]:
     """The controls, and how many keys their objects have together. The ids they name are put into `referred`."""
     kinds = control_kinds()
     made: dict[str, Control] = {}
-    places: list[Point] = []
     keys = 0
     for raw in raws:
         given = {name: value for name, value in asdict(raw).items() if value is not UNSET}
         keys += len(given)
         given["kind"] = kinds[given["kind"]]
         control = made[raw.id] = Control(**given)
-        if control.at is not None:
-            places.append(control.at)
+        free[raw.id] = _NO_PORTS
         referred += control.acts_on
         referred += control.in_same_room_as
-    _check_places(places)
-    if len(made) != len(raws):
-        raise _DoubtError
     return made, keys
-
-
-def _check_places(points: list[Point]) -> None:
-    numbers = list(chain.from_iterable(points))
-    if numbers and not -FARTHEST <= min(numbers) <= max(numbers) <= FARTHEST:
-        raise _DoubtError
 
 
 def _check_lists(data: Mapping[str, Any], names: Iterable[str]) -> None:

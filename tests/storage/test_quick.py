@@ -7,7 +7,8 @@ import gc
 import json
 import random
 from dataclasses import FrozenInstanceError, replace
-from typing import Any
+from math import inf, nextafter
+from typing import Any, get_type_hints
 
 import pytest
 from hypothesis import given
@@ -16,7 +17,7 @@ from hypothesis import strategies as st
 from circuitcheck.drawing.value import Component, Drawing, Joint, Pipe
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import component_kinds
-from circuitcheck.storage.limits import LONGEST_LABEL, MOST_DIGITS
+from circuitcheck.storage.limits import FARTHEST, LONGEST_LABEL, MOST_DIGITS
 from circuitcheck.storage.quick import quick
 from circuitcheck.storage.reading import LARGE, DrawingError, parse, parse_patiently
 from circuitcheck.storage.writing import dump
@@ -106,6 +107,63 @@ def test_a_control_as_it_may_be_is_taken(change: dict[str, Any]) -> None:
     file = cottage()
     file["controls"][-1] |= change
     assert agree(encoded(file))
+
+
+@pytest.mark.parametrize("of", ["components", "controls", "pipes"])
+@pytest.mark.parametrize("place", [[FARTHEST, -FARTHEST], [int(FARTHEST), 0], [-0.0, 1e-300]])
+def test_a_place_as_far_as_may_be_is_taken_and_none_farther(of: str, place: list[float]) -> None:
+    def placed(place: list[float]) -> bytes:
+        file = whole(cottage())
+        file[of][0] |= {"via": [[1, 2], place]} if of == "pipes" else {"at": place}
+        return encoded(file)
+
+    assert agree(placed(place))
+    for farther in (nextafter(FARTHEST, inf), -nextafter(FARTHEST, inf), int(FARTHEST) + 1, 10**20, 1e300):
+        assert not agree(placed([farther, place[1]]))
+        assert not agree(placed([place[0], farther]))
+
+
+@pytest.mark.parametrize("one", ["components", "pipes", "controls", "notes"])
+@pytest.mark.parametrize("other", ["components", "pipes", "controls", "notes"])
+def test_an_id_that_stands_twice_is_not_taken(one: str, other: str) -> None:
+    file = whole(cottage())
+    spare: dict[str, Any] = {
+        "components": {"id": "spare", "kind": "tee"},
+        "pipes": {"id": "spare", "ends": [["t1", "b"], ["t1", "branch"]]},
+        "controls": {"id": "spare", "kind": "programmer"},
+        "notes": {"id": "spare"},
+    }
+    file[one].append(spare[one])
+    assert agree(encoded(file))
+    file[other].append(file[one][0] | {"id": "spare"} if one == other else spare[other])
+    if one == other == "pipes":
+        file["pipes"][-1]["ends"] = [["zv1", "a"], ["zv1", "b"]]
+    assert not agree(encoded(file))
+
+
+@pytest.mark.parametrize(
+    "end", [["p1", "a"], ["rt1", "a"], ["n1", "a"], ["t1", "flow"], ["t1", ""], ["t1", "a"]]
+)
+def test_an_end_on_anything_but_a_free_port_is_not_taken(end: list[str]) -> None:
+    file = whole(cottage())
+    for last, taken in ((["t1", "branch"], True), (end, False)):
+        file["pipes"][1:] = [{"id": "p2", "ends": [["t1", "b"], last]}]
+        assert agree(encoded(file)) == taken
+
+
+@pytest.mark.parametrize("id", ["zv1", "p1", "rt1", "n1", "nobody"])
+def test_what_is_named_may_be_any_item(id: str) -> None:
+    file = whole(cottage())
+    file["controls"][0]["acts_on"] = [id]
+    file["components"][2]["data"]["energy_cut_out"] = id
+    assert agree(encoded(file)) == (id != "nobody")
+
+
+def test_places_and_joints_are_elsewhere_what_they_were() -> None:
+    assert quick(encoded(whole(cottage()))) is not None
+    assert get_type_hints(Point) == {"x": float, "y": float}
+    assert get_type_hints(Joint) == {"part": str, "port": str}
+    assert Point(2 * FARTHEST, 0).x == 2 * FARTHEST
 
 
 @given(drawings(with_extras=False, with_free_ends=False))

@@ -13,7 +13,7 @@ from typing import Any, Final
 
 from msgspec import UNSET, MsgspecError
 from msgspec.json import Decoder, Encoder
-from msgspec.structs import asdict, astuple
+from msgspec.structs import astuple
 
 from circuitcheck.drawing.value import EMPTY, Component, Control, Drawing, End, Joint, Pipe
 from circuitcheck.parts.catalogue import control_kinds
@@ -121,6 +121,7 @@ def _open(frozen: type) -> Any:
 # each of them is what opening a file is measured by. `free` gets every id of the file, with the ports that are left.
 _OpenComponent: Final = _open(Component)
 _OpenPipe: Final = _open(Pipe)
+_OpenControl: Final = _open(Control)
 _NO_PORTS: Final = free_ports(frozenset())
 
 
@@ -181,13 +182,19 @@ def _pipes(raws: Sequence[Any], free: dict[str, FreePorts]) -> tuple[dict[str, P
         ends = raw.ends
         via = raw.via
         data = raw.data
-        if type(ends) is not tuple:
-            ends = _ends(ends)
         try:
-            for end in ends:
-                if type(end) is Joint:
-                    part = end[0]
-                    free[part] = free[part][end[1]]
+            if type(ends) is tuple:  # of two joints: what the decoder of joined pipes makes
+                one, two = ends
+                part = one[0]
+                free[part] = free[part][one[1]]
+                part = two[0]
+                free[part] = free[part][two[1]]
+            else:
+                ends = _ends(ends)
+                for end in ends:
+                    if type(end) is Joint:
+                        part = end[0]
+                        free[part] = free[part][end[1]]
         except KeyError:
             # No such part, no such port, or a pipe is on it already.
             raise _DoubtError from None
@@ -226,15 +233,38 @@ def _controls(
     """The controls, and how many keys their objects have together. The ids they name are put into `referred`."""
     kinds = control_kinds()
     made: dict[str, Control] = {}
-    keys = 0
+    keys = 7 * len(raws)
     for raw in raws:
-        given = {name: value for name, value in asdict(raw).items() if value is not UNSET}
-        keys += len(given)
-        given["kind"] = kinds[given["kind"]]
-        control = made[raw.id] = Control(**given)
-        free[raw.id] = _NO_PORTS
-        referred += control.acts_on
-        referred += control.in_same_room_as
+        id, kind, label, at, acts_on, in_same_room_as, set_c = astuple(raw)
+        if label is UNSET:
+            label = ""
+            keys -= 1
+        if at is UNSET:
+            at = None
+            keys -= 1
+        if acts_on is UNSET:
+            acts_on = ()
+            keys -= 1
+        if in_same_room_as is UNSET:
+            in_same_room_as = ()
+            keys -= 1
+        if set_c is UNSET:
+            set_c = None
+            keys -= 1
+        referred += acts_on
+        referred += in_same_room_as
+        control = _OpenControl()
+        control.id = id
+        control.kind = kinds[kind]
+        control.label = label
+        control.at = at
+        control.acts_on = acts_on
+        control.in_same_room_as = in_same_room_as
+        control.set_c = set_c
+        control.extra = EMPTY
+        control.__class__ = Control
+        made[id] = control
+        free[id] = _NO_PORTS
     return made, keys
 
 

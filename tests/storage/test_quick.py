@@ -14,7 +14,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from circuitcheck.drawing.value import Component, Drawing, Joint, Pipe
+from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import component_kinds
 from circuitcheck.storage.limits import FARTHEST, LONGEST_LABEL, MOST_DIGITS
@@ -61,8 +61,8 @@ def test_a_plain_file_is_taken() -> None:
 def test_what_is_made_is_as_if_made_one_by_one() -> None:
     drawing = quick(encoded(cottage()))
     assert drawing is not None
-    part, pipe = drawing.components["hs1"], drawing.pipes["p2"]
-    for thing, made in ((part, Component), (pipe, Pipe)):
+    part, pipe, control = drawing.components["hs1"], drawing.pipes["p2"], drawing.controls["rt1"]
+    for thing, made in ((part, Component), (pipe, Pipe), (control, Control)):
         assert type(thing) is made
         with pytest.raises(FrozenInstanceError):
             thing.id = "other"  # type: ignore[misc]

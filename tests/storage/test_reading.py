@@ -13,8 +13,9 @@ import pytest
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import component_kinds
+from circuitcheck.storage import reading
 from circuitcheck.storage.limits import MOST_BYTES
-from circuitcheck.storage.reading import DrawingError, content, parse, read
+from circuitcheck.storage.reading import LARGE, DrawingError, content, parse, read
 from circuitcheck.storage.writing import dump, write
 from tests.storage.files import File, cottage, encoded, faults
 
@@ -183,3 +184,25 @@ def test_no_more_of_a_file_is_read_than_tells_that_it_is_too_large(tmp_path: Pat
     with file.open("wb") as large:
         large.truncate(MOST_BYTES + beyond)
     assert len(content(file)) == MOST_BYTES + min(beyond, 1)
+
+
+def test_many_small_files_are_read_the_quick_way_once_they_pay_for_it(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    taken: list[int] = []
+
+    def quick(data: bytes) -> Drawing | None:
+        taken.append(reading._so_far.in_bytes)
+        return None
+
+    monkeypatch.setattr(reading._so_far, "in_bytes", 0)
+    monkeypatch.setattr("circuitcheck.storage.quick.quick", quick)
+    data = encoded(cottage())
+    before = -(-LARGE // len(data)) - 1
+    for _ in range(before):
+        parse(data, "cottage.wetcircuit")
+    assert not taken
+    for number in range(3):
+        # What the quick way does not take is read all the same.
+        assert parse(data, "cottage.wetcircuit").title == "Cottage"
+        assert taken.pop() == (before + number + 1) * len(data)

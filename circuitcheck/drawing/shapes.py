@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from math import floor
+from operator import itemgetter
 from typing import NamedTuple
 
 from circuitcheck.drawing.sides import Leave, Seen, Way, fewest_bends, opposite
@@ -22,6 +23,12 @@ class Shape(NamedTuple):
 
     cost: float
     line: Line
+
+
+_Draft = tuple[float, tuple[tuple[float, float], ...]]
+"""What a shape costs by itself, and the corners between its ends."""
+
+_cost_of = itemgetter(0)
 
 
 def length(line: Sequence[Point]) -> float:
@@ -94,13 +101,21 @@ def _shapes(
     plain = _plainest(start, leave.way, finish, arrive.way)
     if plain is not None:
         yield Shape(sides + own_cost(plain) + _finesse(plain), plain)
-    shapes = [
-        Shape(sides + own_cost(line) + _finesse(line), line)
-        for line in _lines(start, leave.way, finish, arrive.way, *tracks())
-        if line != plain
-    ]
-    shapes.sort(key=lambda shape: shape.cost)
-    yield from shapes
+    xs, ys = tracks()
+    is_upright = leave.way[0] == 0
+    if is_upright:
+        drafts = _drafts(
+            _across(start), leave.way[1], _across(finish), (arrive.way[1], arrive.way[0]), ys, xs, sides
+        )
+    else:
+        drafts = _drafts(start, leave.way[0], finish, arrive.way, xs, ys, sides)
+    drafts.sort(key=_cost_of)
+    # Of the drafts few are asked for, and so only those become lines.
+    for cost, corners in drafts:
+        points = (Point(y, x) if is_upright else Point(x, y) for x, y in corners)
+        line = (start, *points, finish)
+        if line != plain:
+            yield Shape(cost, line)
 
 
 def _plainest(start: Point, leave: Way, finish: Point, arrive: Way) -> Line | None:
@@ -123,70 +138,80 @@ def _plainest(start: Point, leave: Way, finish: Point, arrive: Way) -> Line | No
     return start, Point(middle, start.y), Point(middle, finish.y), finish
 
 
-def _lines(
-    start: Point, leave: Way, finish: Point, arrive: Way, xs: Sequence[float], ys: Sequence[float]
-) -> Iterator[Line]:
-    if leave[0] == 0:
-        crosswise = _level_start(
-            _across(start), (leave[1], 0), _across(finish), (arrive[1], arrive[0]), ys, xs
-        )
-        for line in crosswise:
-            yield tuple(_across(point) for point in line)
-    else:
-        yield from _level_start(start, leave, finish, arrive, xs, ys)
-
-
 def _across(point: Point) -> Point:
     return Point(point.y, point.x)
 
 
-def _level_start(
-    start: Point, leave: Way, finish: Point, arrive: Way, xs: Sequence[float], ys: Sequence[float]
-) -> Iterator[Line]:
-    """The lines that leave to the left or right."""
-    out = [x for x in xs if (x - start.x) * leave[0] > 0]
+def _drafts(
+    start: Point,
+    leave: int,
+    finish: Point,
+    arrive: Way,
+    xs: Sequence[float],
+    ys: Sequence[float],
+    sides: float,
+) -> list[_Draft]:
+    """The lines of two bends and more that leave level, to the right (1) or to the left (-1), whose sides cost
+    so much."""
+    out = [x for x in xs if (x - start.x) * leave > 0]
     if arrive[0] == 0:
-        yield from _bends_one_or_three(start, leave, finish, arrive, out, ys)
-        return
-    if start.y == finish.y and leave == opposite(arrive) and (finish.x - start.x) * leave[0] > 0:
-        yield (start, finish)
-    if start.y != finish.y:
+        return _drafts_of_three_bends(start, leave, finish, arrive[1], out, ys, sides)
+    (left, top), (right, low) = start, finish
+    found: list[_Draft] = []
+    if top != low:
+        down = abs(low - top)
         for x in out:
-            if (x - finish.x) * arrive[0] > 0:
-                yield (start, Point(x, start.y), Point(x, finish.y), finish)
-    first, last = start.x + leave[0], finish.x + arrive[0]
+            if (x - right) * arrive[0] > 0:
+                first, last = abs(x - left), abs(right - x)
+                own = first + down + last + BEND * 2
+                finesse = _short(first, last) + _off(first, last)
+                found.append((sides + own + finesse, ((x, top), (x, low))))
+    first_x, last_x = left + leave, right + arrive[0]
+    first, over, last = abs(first_x - left), abs(last_x - first_x), abs(right - last_x)
+    short = _short(first, last)
     for y in ys:
-        if y not in (start.y, finish.y):
-            yield (
-                start,
-                Point(first, start.y),
-                Point(first, y),
-                Point(last, y),
-                Point(last, finish.y),
-                finish,
-            )
+        if y not in (top, low):
+            own = first + abs(y - top) + over + abs(low - y) + last + BEND * 4
+            found.append((sides + own + short, ((first_x, top), (first_x, y), (last_x, y), (last_x, low))))
+    return found
 
 
-def _bends_one_or_three(
-    start: Point, leave: Way, finish: Point, arrive: Way, out: Iterable[float], ys: Sequence[float]
-) -> Iterator[Line]:
-    """The lines that leave level and come in upright."""
-    if (finish.x - start.x) * leave[0] > 0 and (start.y - finish.y) * arrive[1] > 0:
-        yield (start, Point(finish.x, start.y), finish)
-    stub_x, stub_y = start.x + leave[0], finish.y + arrive[1]
+def _drafts_of_three_bends(
+    start: Point,
+    leave: int,
+    finish: Point,
+    arrive: int,
+    out: Iterable[float],
+    ys: Iterable[float],
+    sides: float,
+) -> list[_Draft]:
+    """The lines that leave level, come in upright and bend three times."""
+    stub_x, stub_y = start.x + leave, finish.y + arrive
     pairs = [(x, stub_y) for x in out]
-    pairs += [(stub_x, y) for y in ys if (y - finish.y) * arrive[1] > 0 and y != stub_y]
+    pairs += [(stub_x, y) for y in ys if (y - finish.y) * arrive > 0 and y != stub_y]
+    (left, top), (right, low) = start, finish
+    found: list[_Draft] = []
     for x, y in pairs:
-        if y != start.y and x != finish.x:
-            yield (start, Point(x, start.y), Point(x, y), Point(finish.x, y), finish)
+        if y != top and x != right:
+            first, last = abs(x - left), abs(low - y)
+            own = first + abs(y - top) + abs(right - x) + last + BEND * 3
+            found.append((sides + own + _short(first, last), ((x, top), (x, y), (right, y))))
+    return found
 
 
 def _finesse(line: Line) -> float:
     """The cost of bending too close to an end; and of a cross run off the middle, which is less calm."""
     if len(line) == 2:
         return 0.0
-    # Written out: this is asked for every shape that is tried.
-    (ax, ay), (bx, by), (cx, cy), (dx, dy) = line[0], line[1], line[-2], line[-1]
-    first, last = abs(bx - ax) + abs(by - ay), abs(dx - cx) + abs(dy - cy)
-    short = SHORT_STUB * ((first < 1) + (last < 1))
-    return short + OFF_THE_MIDDLE * abs(first - last) if len(line) == 4 else short
+    first, last = length(line[:2]), length(line[-2:])
+    return _short(first, last) + (_off(first, last) if len(line) == 4 else 0.0)
+
+
+def _short(first: float, last: float) -> float:
+    """The cost of bending too close to an end, by how long the first and the last run are."""
+    return SHORT_STUB * ((first < 1) + (last < 1))
+
+
+def _off(first: float, last: float) -> float:
+    """The cost of a cross run off the middle."""
+    return OFF_THE_MIDDLE * abs(first - last)

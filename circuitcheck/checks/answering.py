@@ -18,6 +18,7 @@ from circuitcheck.checks.check import Check, Verdict
 from circuitcheck.circuit.isolation import TooLargeError
 from circuitcheck.circuit.plan import every_value
 from circuitcheck.drawing.cells import CrowdedError
+from circuitcheck.drawing.changing import copied
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.finding import Finding, Grade, Says
 from circuitcheck.rules.book import NoRuleError
@@ -175,7 +176,7 @@ class _Each:
 
 def _variants(drawing: Drawing, unknown: dict[str, tuple[Any, ...]]) -> Iterator[tuple[Values, Drawing]]:
     for values in itertools.product(*unknown.values()):
-        components = dict(drawing.components)
+        components = copied(drawing.components)
         for name, value in zip(unknown, values, strict=True):
             part, _, field = name.rpartition(".")
             old = components[part]

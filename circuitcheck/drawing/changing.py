@@ -12,6 +12,7 @@ from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe
 from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.told import worded
 
+Key = TypeVar("Key")
 Item = TypeVar("Item")
 
 
@@ -39,7 +40,13 @@ def with_items(items: Mapping[str, Item], new: Mapping[str, Item]) -> Mapping[st
     The map itself where nothing differs.
     """
     differing = {id: item for id, item in new.items() if items.get(id) is not item}
-    return MappingProxyType({**items, **differing}) if differing else items
+    return MappingProxyType(copied(items) | differing) if differing else items
+
+
+def copied(items: Mapping[Key, Item]) -> dict[Key, Item]:
+    """A map of its own with the same items. A read-only view of thousands copies what it looks at itself: to go
+    over it from outside takes fourteen times as long."""
+    return items.copy() if isinstance(items, MappingProxyType) else dict(items)
 
 
 def without_items(items: Mapping[str, Item], gone: Iterable[str]) -> Mapping[str, Item]:

@@ -8,7 +8,7 @@ from functools import cached_property
 from types import MappingProxyType
 from typing import TypeVar
 
-from circuitcheck.drawing.changing import EditError, changed, without_items
+from circuitcheck.drawing.changing import EditError, changed, copied, without_items
 from circuitcheck.drawing.healing import healed
 from circuitcheck.drawing.value import Component, Control, Drawing, End, Joint, Pipe
 from circuitcheck.geometry import Point
@@ -58,9 +58,9 @@ class _Work:
 
     def __init__(self, drawing: Drawing) -> None:
         self.drawing = drawing
-        self.components = dict(drawing.components)
-        self.pipes = dict(drawing.pipes)
-        self.joined = dict(drawing.joined)
+        self.components = copied(drawing.components)
+        self.pipes = copied(drawing.pipes)
+        self.joined = copied(drawing.joined)
         self.loose_tees: dict[str, None] = {}
 
     @cached_property

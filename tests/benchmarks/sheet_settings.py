@@ -7,6 +7,7 @@ import time
 from collections.abc import Callable
 from dataclasses import replace
 from math import ceil, sqrt
+from types import MappingProxyType
 
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QImage, QPainter
@@ -65,7 +66,8 @@ def _with_separator(drawing: Drawing, x: float, y: float) -> Drawing:
         parts[cap] = Component(cap, component_kinds()["cap"], at=Point(x + 8 * side, y + port.at[1]))
         ends = (Joint(HELD, port.name), Joint(cap, component_kinds()["cap"].ports[0].name))
         pipes[f"held-p{number}"] = Pipe(f"held-p{number}", ends)
-    return replace(drawing, components=parts, pipes=pipes)
+    # As a file's maps and an edit's are: they may be looked at only.
+    return replace(drawing, components=MappingProxyType(parts), pipes=MappingProxyType(pipes))
 
 
 def middle_of_held(drawing: Drawing) -> QPointF:

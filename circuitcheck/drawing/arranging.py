@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from circuitcheck.drawing.changing import EditError, changed, with_items
 from circuitcheck.drawing.corners import Corners, follow
+from circuitcheck.drawing.difference import made_of
 from circuitcheck.drawing.value import Component, Control, Drawing, End, Joint, Pipe
 from circuitcheck.geometry import Point
 from circuitcheck.told import worded
@@ -83,7 +84,8 @@ def shift(drawing: Drawing, by: Mapping[str, Point]) -> Drawing:
         elif via is not None:
             via = _followed(drawing, after, pipe.ends, (first, second), via)
         pipes[id] = replace(pipe, ends=(first, second), via=via)
-    return changed(after, pipes=with_items(drawing.pipes, pipes))
+    after = changed(after, pipes=with_items(drawing.pipes, pipes))
+    return made_of(drawing, after, parts, pipes)
 
 
 def turn(drawing: Drawing, ids: Iterable[str]) -> Drawing:
@@ -181,7 +183,8 @@ def _arranged(
         pipe = drawing.pipes[id]
         goes = tuple(end.part in parts if isinstance(end, Joint) else id in chosen.pipes for end in pipe.ends)
         pipes[id] = _carried(drawing, after, pipe, (goes[0], goes[1]), where)
-    return changed(after, pipes=with_items(drawing.pipes, pipes))
+    after = changed(after, pipes=with_items(drawing.pipes, pipes))
+    return made_of(drawing, after, parts, pipes)
 
 
 def _carried(drawing: Drawing, after: Drawing, pipe: Pipe, goes: tuple[bool, bool], where: Rigid) -> Pipe:

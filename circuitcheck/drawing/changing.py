@@ -40,7 +40,11 @@ def with_items(items: Mapping[str, Item], new: Mapping[str, Item]) -> Mapping[st
     The map itself where nothing differs.
     """
     differing = {id: item for id, item in new.items() if items.get(id) is not item}
-    return MappingProxyType(copied(items) | differing) if differing else items
+    if not differing:
+        return items
+    found = copied(items)
+    found.update(differing)
+    return MappingProxyType(found)
 
 
 def copied(items: Mapping[Key, Item]) -> dict[Key, Item]:

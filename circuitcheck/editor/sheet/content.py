@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence, Set
 from contextlib import nullcontext
 from typing import TypeVar
 
@@ -38,6 +38,8 @@ PIPES_Z, PARTS_Z = 0.0, 10.0
 MANY = 500
 """So many parts more than before take a while to build; of so many that changed none is shown by itself."""
 NO_STATES: frozenset[str] = frozenset()
+NOT_LOOKED: tuple[Sequence[QRectF], Set[str]] = ((), frozenset())
+"""The parts that lie in no boxes at all."""
 
 Shown = TypeVar("Shown", ShownPart, ShownPipe)
 
@@ -70,6 +72,7 @@ class Content:
         self._commanded: Mapping[str, frozenset[str]] = {}
         self._title = MarksItem((), self._palette(Tone.PLAIN), z=-5)
         self.scene.addItem(self._title)
+        self._parts_there = NOT_LOOKED
         self._layers = (Layer(self._paint_pipes, PIPES_Z), Layer(self._paint_parts, PARTS_Z))
         for layer in self._layers:
             self.scene.addItem(layer)
@@ -205,11 +208,18 @@ class Content:
         self.far_scene.clear()
 
     def _paint_pipes(self, painter: QPainter, exposed: Sequence[QRectF]) -> None:
-        for pipe in _meeting(self.pipes, self._within(exposed)[1], exposed):
+        """The first of the two layers that each frame paints: it looks for what lies there for both."""
+        parts, pipes = self._within(exposed)
+        self._parts_there = (exposed, parts)
+        for pipe in _meeting(self.pipes, pipes, exposed):
             pipe.paint(painter)
 
     def _paint_parts(self, painter: QPainter, exposed: Sequence[QRectF]) -> None:
-        paint_parts(painter, _meeting(self.parts, self._within(exposed)[0], exposed), self.lens)
+        looked_in, parts = self._parts_there
+        self._parts_there = NOT_LOOKED
+        if looked_in != exposed:
+            parts, _ = self._within(exposed)
+        paint_parts(painter, _meeting(self.parts, parts, exposed), self.lens)
 
     def _within(self, exposed: Sequence[QRectF]) -> tuple[set[str], set[str]]:
         return self.layout.within([grown(_rect(box), REACH_PX) for box in exposed])

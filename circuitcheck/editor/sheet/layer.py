@@ -42,7 +42,7 @@ def exposed(painter: QPainter, whole: QRectF) -> list[QRectF]:
     """What is to be painted, in px of the sheet: the pieces of the screen that are, else the whole."""
     clip = painter.paintEngine().systemClip()
     if clip.rectCount() < 2:
-        return [whole]
+        return [QRectF(whole)]  # a copy: what Qt hands out here is gone after the painting
     return _told_last.pieces(clip, painter.deviceTransform(), whole)
 
 

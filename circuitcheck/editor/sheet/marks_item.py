@@ -26,6 +26,7 @@ class MarksItem(QGraphicsItem):
         self._palette = palette
         self._shown: tuple[Mark, ...] = ()
         self._ready: list[tuple[QRectF, Prepared]] = []
+        self._box = QRectF()
         self.setZValue(z)
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
         self.show_marks(marks, palette)
@@ -33,10 +34,7 @@ class MarksItem(QGraphicsItem):
     @property
     def box(self) -> QRectF:
         """The box round all marks, in px of the sheet; null for none."""
-        found = QRectF()
-        for box, _ in self._ready:
-            found = found.united(box)
-        return found
+        return QRectF(self._box)
 
     def show_marks(self, marks: Iterable[Mark], palette: Palette) -> None:
         """Show other marks; those that stay the same are not painted anew."""
@@ -56,6 +54,9 @@ class MarksItem(QGraphicsItem):
         for box, _ in (*self._ready[head:old_end], *made):
             self._expose(box)
         self._ready[head:old_end] = made
+        self._box = QRectF()
+        for box, _ in self._ready:
+            self._box = self._box.united(box)
         self._shown, self._palette = new, palette
 
     def _expose(self, box: QRectF) -> None:
@@ -70,7 +71,7 @@ class MarksItem(QGraphicsItem):
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
         """Paint the marks that lie in what is exposed."""
-        if not self._ready:
+        if not self._box.intersects(option.exposedRect):
             return
         boxes = exposed(painter, option.exposedRect)
         for box, mark in self._ready:

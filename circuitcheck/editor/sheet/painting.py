@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Hashable, Iterable
 from dataclasses import dataclass
 from enum import Enum
 from functools import cache, lru_cache
@@ -56,6 +56,8 @@ class Palette:
         self.theme = theme
         self.tone = tone
         self.ink = ink
+        self.pens: dict[Hashable, QPen] = {}
+        """Those of `pen_for`: a sheet has a handful of kinds of stroke, and a step of a drag strokes ten lines."""
 
     @property
     def key(self) -> tuple[str, Tone, str]:
@@ -126,7 +128,15 @@ def qt_path(path: Path) -> QPainterPath:
 
 
 def pen_for(stroke: Stroke, palette: Palette) -> QPen:
-    """The pen of a stroke."""
+    """The pen of a stroke, made once for all that are stroked alike."""
+    alike = (stroke.role, stroke.width, stroke.dash, stroke.cap, stroke.join, stroke.opacity)
+    pen = palette.pens.get(alike)
+    if pen is None:
+        pen = palette.pens[alike] = _pen(stroke, palette)
+    return pen
+
+
+def _pen(stroke: Stroke, palette: Palette) -> QPen:
     width = stroke.width + palette.extra_px
     pen = QPen(washed(palette.colour(stroke.role), stroke.opacity), width)
     pen.setCapStyle(CAPS[stroke.cap])
@@ -162,6 +172,8 @@ class _Stripes:
 
 _Shape = tuple[QPainterPath, QPen, QBrush]
 
+NO_PEN, NO_BRUSH = QPen(Qt.PenStyle.NoPen), QBrush(Qt.BrushStyle.NoBrush)
+
 
 class Prepared:
     """Marks made ready for Qt once, when first painted, to be painted many times."""
@@ -174,18 +186,16 @@ class Prepared:
     def _ready(self) -> list[_Shape | _Letters | _Stripes]:
         steps: list[_Shape | _Letters | _Stripes] = []
         palette = self._palette
-        no_pen, no_brush = QPen(Qt.PenStyle.NoPen), QBrush(Qt.BrushStyle.NoBrush)
         for mark in self._marks:
             if isinstance(mark, TextMark):
                 steps.append(_letters(mark, palette))
             elif isinstance(mark, Fill):
                 brush = QBrush(washed(palette.colour(mark.role), mark.opacity))
-                steps.append((qt_path(mark.path), no_pen, brush))
+                steps.append((qt_path(mark.path), NO_PEN, brush))
             elif isinstance(mark, Hatch):
                 steps.append(_stripes(mark, palette))
             else:
-                steps.append((qt_path(mark.path), pen_for(mark, palette), no_brush))
-
+                steps.append((qt_path(mark.path), pen_for(mark, palette), NO_BRUSH))
         return steps
 
     def paint(self, painter: QPainter) -> None:

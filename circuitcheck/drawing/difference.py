@@ -100,13 +100,13 @@ def changes(before: Drawing, after: Drawing) -> Changes:
 def made_of(before: Drawing, after: Drawing, parts: Iterable[str], pipes: Iterable[str]) -> Drawing:
     """`after`, of which an edit says that it made it of `before` and put nothing in but these parts and pipes,
     each in place of the one of that name. So nobody has to look at all others: at a step of a drag that takes
-    longer than the edit."""
+    longer than the edit. What the pipes join goes along where none of these joins anything else."""
     if after is not before:
-        found = (
-            _replaced(before.components, after.components, parts),
-            _replaced(before.pipes, after.pipes, pipes),
-        )
+        changed_pipes = _replaced(before.pipes, after.pipes, pipes)
+        found = _replaced(before.components, after.components, parts), changed_pipes
         _last.append((ref(before), ref(after), found))
+        if "joined" in before.__dict__ and all(old.joints == new.joints for old, new in changed_pipes):
+            after.__dict__["joined"] = before.joined
     return after
 
 

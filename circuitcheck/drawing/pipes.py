@@ -19,6 +19,7 @@ from circuitcheck.drawing.changing import (
     with_items,
 )
 from circuitcheck.drawing.corners import Corners, direction_at, is_square, parted
+from circuitcheck.drawing.difference import made_of
 from circuitcheck.drawing.edits import place
 from circuitcheck.drawing.fields import PIPE_FIELDS
 from circuitcheck.drawing.healing import halves_of_data
@@ -167,7 +168,8 @@ def set_corners(drawing: Drawing, pipe_id: str, via: Iterable[Point] | None) -> 
     corners = None if via is None else tuple(Point(*corner) for corner in via)
     if corners == pipe.via:
         return drawing
-    return changed(drawing, pipes=with_items(drawing.pipes, {pipe_id: replace(pipe, via=corners)}))
+    after = changed(drawing, pipes=with_items(drawing.pipes, {pipe_id: replace(pipe, via=corners)}))
+    return made_of(drawing, after, (), (pipe_id,))
 
 
 def inline_ports(kind: Kind) -> tuple[str, str] | None:

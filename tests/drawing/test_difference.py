@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import gc
 from collections.abc import Iterable
+from dataclasses import replace
 from pathlib import Path
 from random import Random
 from weakref import ref
@@ -12,9 +13,10 @@ import pytest
 
 from circuitcheck.drawing import difference
 from circuitcheck.drawing.arranging import mirror, move, shift, turn
-from circuitcheck.drawing.difference import changed_items, changes
+from circuitcheck.drawing.difference import changed_items, changes, made_of
 from circuitcheck.drawing.edits import relabel
 from circuitcheck.drawing.filling_in import set_field
+from circuitcheck.drawing.pipes import set_corners
 from circuitcheck.drawing.removing import remove
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.geometry import Point
@@ -75,6 +77,7 @@ def _rearranged(rng: Random, drawing: Drawing, ids: list[str]) -> Drawing:
 )
 def test_a_change_of_place_says_all_that_it_changed(sample: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     rng, drawing = Random(sample.stem), read(sample)
+    assert drawing.joined
     made = []
     for _ in range(30):
         ids = rng.sample([*drawing.components, *drawing.controls, *drawing.pipes], rng.choice((1, 1, 2, 5)))
@@ -85,9 +88,32 @@ def test_a_change_of_place_says_all_that_it_changed(sample: Path, monkeypatch: p
             parts, pipes = changes(drawing, after)
         assert parts is not None and pipes is not None
         assert (_told(parts), _told(pipes)) == _all_looked_at(drawing, after)
+        assert "joined" in after.__dict__ and list(after.joined.items()) == list(
+            replace(after).joined.items()
+        )
         made.append(after)
         drawing = rng.choice((drawing, after))
     assert any(after is not made[0] for after in made)
+
+
+def test_setting_corners_says_all_that_it_changed(monkeypatch: pytest.MonkeyPatch) -> None:
+    drawing = plant(60)
+    assert drawing.joined
+    after = set_corners(drawing, "p3", [Point(1, 2)])
+    monkeypatch.setattr(difference, "changed_items", None)
+    assert changes(drawing, after) == ([], [(drawing.pipes["p3"], after.pipes["p3"])])
+    assert after.joined is drawing.joined
+
+
+def test_what_pipes_join_goes_along_only_where_none_joins_anything_else() -> None:
+    drawing = plant(60)
+    assert drawing.joined
+    pipe = drawing.pipes["p3"]
+    elsewhere = replace(pipe, ends=(pipe.ends[0], Point(0, 0)))
+    after = replace(drawing, pipes={**drawing.pipes, "p3": elsewhere})
+    assert made_of(drawing, after, (), ("p3",)) is after
+    assert pipe.ends[1] in drawing.joined
+    assert pipe.ends[1] not in after.joined
 
 
 def test_keeps_no_drawing() -> None:

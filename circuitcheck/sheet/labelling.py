@@ -93,8 +93,8 @@ class Labelling:
             for id in self.gaps:
                 self.obstacles.put(f"gap {id}", ())
         else:
-            crowded = self._crowded(parts, rerouted)
-            asked = [id for id in things if id in parts or id in crowded]
+            near = parts | self._crowded(parts, rerouted)
+            asked = list(filter(near.__contains__, things))
         for id in asked:
             self.obstacles.put(f"label {id}", ())
         changed = set()

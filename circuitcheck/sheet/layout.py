@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence, Set
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Set
 from dataclasses import dataclass, field
 from itertools import pairwise
 
+from circuitcheck.drawing.difference import changes
 from circuitcheck.drawing.routing import Routes, routes
 from circuitcheck.drawing.value import Component, Drawing, Joint
 from circuitcheck.geometry import Point
@@ -16,13 +17,16 @@ from circuitcheck.picture.marks import SQUARE_PX, extent
 from circuitcheck.picture.pipes import LINES, Gap, Place, in_px
 from circuitcheck.picture.symbols import symbol_extent
 from circuitcheck.sheet import depiction
+from circuitcheck.sheet.extent import Extent
 from circuitcheck.sheet.labelling import SMALL_DRAWING, Labelling
-from circuitcheck.sheet.things import Looked, Thing, changed, things
+from circuitcheck.sheet.things import Looked, Thing, things
 from circuitcheck.told import tell
 from circuitcheck.wanted import go_on
 
 PIPE_HALF_PX = 3.0
 LINE_HALF_PX = 2.0
+MANY_ELSEWHERE = 2000
+"""Of so many that lie elsewhere at once the box round all is taken anew."""
 
 NOWHERE = routes(Drawing())
 """The lines of an empty sheet."""
@@ -69,8 +73,7 @@ class Layout:
     _served: Drawing | None = None
     _crossings: Crossings = field(default_factory=Crossings)
     _line_boxes: dict[str, Rect] = field(default_factory=dict)
-    _boxes: Sequence[Rect] | None = None
-    _bounds: Rect | None = None
+    _extent: Extent | None = None
 
     @property
     def labels(self) -> Mapping[str, Label]:
@@ -99,7 +102,6 @@ class Layout:
     def update(self, drawing: Drawing, *, passing: bool = False, hurried: bool = False) -> Changes:
         """Take on another drawing. `passing`: while a gesture lasts labels go along with their parts.
         `hurried`: the next one comes at once, so lines may be rough; see `is_rough`."""
-        self._forget_boxes()
         before, self.drawing = self.drawing, drawing
         old, new = self.things, things(drawing)
         self.things = new
@@ -123,14 +125,14 @@ class Layout:
         else:
             parts |= self.labelling.place(new, self.boxes, parts, rerouted)
         pipes |= self._letter(pipes | gone_pipes, passing=passing) & drawing.pipes.keys()
+        self._measure(parts | gone, pipes | gone_pipes)
         return Changes(frozenset(parts), frozenset(pipes), frozenset(gone | gone_pipes))
 
     def keep_clear(self, around: Mapping[str, float], boxes: Iterable[Rect]) -> None:
         """Keep labels out of these boxes, and those of these parts so many px further off than else."""
-        self._forget_boxes()
         near = self.labelling.keep_clear(around, boxes)
         known = self.things
-        self.labelling.place(known, self.boxes, near & known.keys(), ())
+        self._measure(self.labelling.place(known, self.boxes, near & known.keys(), ()), ())
         self._letter(frozenset(), passing=False)
 
     @property
@@ -182,27 +184,35 @@ class Layout:
 
     def bounds(self) -> Rect | None:
         """The box round all symbols, labels and lines; None on an empty sheet."""
-        boxes = self._all_boxes()
-        if self._bounds is None and boxes:
-            lefts, tops, rights, lows = zip(*boxes, strict=True)
-            self._bounds = min(lefts), min(tops), max(rights), max(lows)
-        return self._bounds
+        return self._extent_of_all().whole()
 
     def lowest(self, left: float, right: float) -> float:
         """The lowest edge of all that lies between two uprights, in px; minus infinity for nothing."""
-        edges = (box[3] for box in self._all_boxes() if box[0] < right and left < box[2])
-        return max(edges, default=float("-inf"))
+        return self._extent_of_all().lowest(left, right)
 
-    def _all_boxes(self) -> Sequence[Rect]:
-        """The boxes of all symbols, labels and lines, put together once after each change."""
-        if self._boxes is None:
-            labels = [label.box for label in self.labels.values()]
-            self._boxes = [*self.boxes.values(), *labels, *self._line_boxes.values()]
-        return self._boxes
+    def _extent_of_all(self) -> Extent:
+        """All symbols, labels and lines; put together when it is first asked for, and followed from then on."""
+        if self._extent is None:
+            found = {f"part {id}": box for id, box in self.boxes.items()}
+            found |= {f"label {id}": label.box for id, label in self.labels.items()}
+            found |= {f"pipe {id}": box for id, box in self._line_boxes.items()}
+            self._extent = Extent(found)
+        return self._extent
 
-    def _forget_boxes(self) -> None:
-        """Something is about to lie elsewhere."""
-        self._boxes = self._bounds = None
+    def _measure(self, parts: Collection[str], pipes: Collection[str]) -> None:
+        """These lie elsewhere, or are gone."""
+        known = self._extent
+        if known is None:
+            return
+        if len(parts) + len(pipes) > MANY_ELSEWHERE:
+            self._extent = None
+            return
+        for id in parts:
+            label = self.labels.get(id)
+            known.put(f"part {id}", self.boxes.get(id))
+            known.put(f"label {id}", None if label is None else label.box)
+        for id in pipes:
+            known.put(f"pipe {id}", self._line_boxes.get(id))
 
     def _forget_line(self, id: str) -> None:
         self.lines.pop(id, None)
@@ -313,13 +323,13 @@ def symbol_box(thing: Thing) -> Rect | None:
 
 
 def same_circuit(a: Drawing, b: Drawing) -> bool:
-    """Whether the two differ only in where things stand and what they are called."""
-    if a.pipes.keys() != b.pipes.keys() or a.components.keys() != b.components.keys():
+    """Whether the two differ only in where things stand and what they are called; not where parts or pipes stand
+    in another order, which is as if others had come."""
+    parts, pipes = changes(a, b)
+    if parts is None or pipes is None:
         return False
-    for id in changed(a.pipes, b.pipes)[0]:
-        if [_where(e) for e in a.pipes[id].ends] != [_where(e) for e in b.pipes[id].ends]:
-            return False
-    parts = ((a.components[id], b.components[id]) for id in changed(a.components, b.components)[0])
+    if any([_where(e) for e in was.ends] != [_where(e) for e in now.ends] for was, now in pipes):
+        return False
     return all(was.kind is now.kind and was.data == now.data for was, now in parts)
 
 

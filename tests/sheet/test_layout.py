@@ -134,7 +134,11 @@ def test_in_a_large_drawing_only_labels_that_are_crowded_move(
     assert layout.labels["b"] != before["b"]
 
 
-def test_the_bounds_follow_every_change(standing: Drawing) -> None:
+@pytest.mark.parametrize("many", [0, 2000])
+def test_the_bounds_follow_every_change(
+    many: int, standing: Drawing, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("circuitcheck.sheet.layout.MANY_ELSEWHERE", many)
     edits: tuple[Callable[[Drawing], Drawing], ...] = (
         lambda each: move(each, ["a"], -9, -30),
         lambda each: move(each, ["a"], 9, 31),
@@ -147,14 +151,23 @@ def test_the_bounds_follow_every_change(standing: Drawing) -> None:
     layout, drawing = laid(standing), standing
     for edit in edits:
         drawing = edit(drawing)
+        layout.update(drawing, passing=True)
+        look_at_bounds(layout)
         layout.update(drawing)
-        boxes = [*layout.boxes.values(), *(label.box for label in layout.labels.values())]
-        for line in layout.lines.values():
-            xs, ys = zip(*line, strict=True)
-            boxes.append((min(xs), min(ys), max(xs), max(ys)))
-        lefts, tops, rights, lows = zip(*boxes, strict=True)
-        assert layout.bounds() == (min(lefts), min(tops), max(rights), max(lows))
-        assert layout.lowest(float("-inf"), float("inf")) == max(lows)
+        look_at_bounds(layout)
+    layout.keep_clear({"a": 30.0}, [(0.0, 0.0, 400.0, 400.0)])
+    look_at_bounds(layout)
+
+
+def look_at_bounds(layout: Layout) -> None:
+    """They are the box round all symbols, labels and lines."""
+    boxes = [*layout.boxes.values(), *(label.box for label in layout.labels.values())]
+    for line in layout.lines.values():
+        xs, ys = zip(*line, strict=True)
+        boxes.append((min(xs), min(ys), max(xs), max(ys)))
+    lefts, tops, rights, lows = zip(*boxes, strict=True)
+    assert layout.bounds() == (min(lefts), min(tops), max(rights), max(lows))
+    assert layout.lowest(float("-inf"), float("inf")) == max(lows)
 
 
 def test_moves_and_names_leave_the_circuit_the_same(standing: Drawing) -> None:

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QGraphicsScene
 
 from circuitcheck.drawing.value import Component, Control, Drawing
 from circuitcheck.editor.sheet.far_batches import FarPart, FarPipe
-from circuitcheck.editor.sheet.layer import Layer, WhenAsked
+from circuitcheck.editor.sheet.layer import Layer, WhenAsked, expose
 from circuitcheck.editor.sheet.marks_item import MarksItem
 from circuitcheck.editor.sheet.overview import FAR_SCALE, OverviewItem
 from circuitcheck.editor.sheet.painting import Palette, Tone
@@ -232,10 +232,12 @@ class Content:
         self._overview.note(parts | pipes)
         if self.is_far:
             self._overview.follow()
+        boxes: list[QRectF] = []
         for id in parts:
-            _expose(self.scene, self.parts.made(id), self.parts.renew(id))
+            boxes += _otherwise(self.parts.made(id), self.parts.renew(id))
         for id in pipes:
-            _expose(self.scene, self.pipes.made(id), self.pipes.renew(id))
+            boxes += _otherwise(self.pipes.made(id), self.pipes.renew(id))
+        expose(self.scene, boxes)
 
     def _forget_all(self) -> None:
         self.parts.forget()
@@ -367,12 +369,8 @@ def _meet(some: Sequence[QRectF], others: Sequence[QRectF]) -> bool:
     return False
 
 
-def _expose(
-    scene: QGraphicsScene, old: ShownPart | ShownPipe | None, new: ShownPart | ShownPipe | None
-) -> None:
-    """Let what is shown otherwise now be painted. What was never made was never in view."""
+def _otherwise(old: ShownPart | ShownPipe | None, new: ShownPart | ShownPipe | None) -> list[QRectF]:
+    """The boxes to paint anew of what is shown otherwise now. What was never made was never in view."""
     if old is not None and new is not None and old.view == new.view:
-        return
-    for shown in (old, new):
-        for box in () if shown is None else shown.boxes:
-            scene.update(box)
+        return []
+    return [box for shown in (old, new) if shown is not None for box in shown.boxes]

@@ -7,12 +7,15 @@ from typing import TypeVar, cast
 
 from PySide6.QtCore import QRect, QRectF
 from PySide6.QtGui import QPainter, QRegion, QTransform
-from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
+from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QStyleOptionGraphicsItem, QWidget
 
 Shown = TypeVar("Shown")
 
 EVERYWHERE = QRectF(-5e7, -5e7, 1e8, 1e8)
 """More than any sheet, in px, and at 400 % still a number of pixels that Qt can count."""
+
+MOST_PIECES = 200
+"""So many pieces of the sheet are painted anew one by one."""
 
 Paint = Callable[[QPainter, list[QRectF]], None]
 
@@ -36,6 +39,21 @@ class Layer(QGraphicsItem):
     ) -> None:
         """Paint what is exposed."""
         self._paint(painter, exposed(painter, option.exposedRect))
+
+
+def expose(scene: QGraphicsScene | None, boxes: Iterable[QRectF]) -> None:
+    """Have what lies in these boxes painted anew; of many at once all that lies between them too: Qt puts one region
+    together of them, which takes the square of their number, half a minute for thirty thousand."""
+    if scene is None:
+        return
+    pieces = list(boxes)
+    if len(pieces) > MOST_PIECES:
+        whole = QRectF()
+        for piece in pieces:
+            whole = whole.united(piece)
+        pieces = [whole]
+    for piece in pieces:
+        scene.update(piece)
 
 
 def exposed(painter: QPainter, whole: QRectF) -> list[QRectF]:

@@ -8,7 +8,7 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
-from circuitcheck.editor.sheet.layer import EVERYWHERE, exposed
+from circuitcheck.editor.sheet.layer import EVERYWHERE, expose, exposed
 from circuitcheck.editor.sheet.painting import Palette, Prepared
 from circuitcheck.picture.labels import ASCENT
 from circuitcheck.picture.lettering import width
@@ -51,17 +51,12 @@ class MarksItem(QGraphicsItem):
         """Show others between so many first and so many last, which stay."""
         old_end, new_end = len(self._ready) - tail, len(new) - tail
         made = [(box_of((mark,)), Prepared((mark,), palette)) for mark in new[head:new_end]]
-        for box, _ in (*self._ready[head:old_end], *made):
-            self._expose(box)
+        expose(self.scene(), [box for box, _ in (*self._ready[head:old_end], *made)])
         self._ready[head:old_end] = made
         self._box = QRectF()
         for box, _ in self._ready:
             self._box = self._box.united(box)
         self._shown, self._palette = new, palette
-
-    def _expose(self, box: QRectF) -> None:
-        if self.scene() is not None:
-            self.scene().update(box)
 
     def boundingRect(self) -> QRectF:
         """The whole sheet."""

@@ -20,7 +20,7 @@ from circuitcheck.editor.sheet.far_batches import (
     paint_lines,
 )
 from circuitcheck.editor.sheet.far_grid import FarGrid
-from circuitcheck.editor.sheet.layer import EVERYWHERE, exposed
+from circuitcheck.editor.sheet.layer import EVERYWHERE, expose, exposed
 from circuitcheck.editor.sheet.pixmaps import Look
 from circuitcheck.editor.sheet.shown_part import Lens, rect_of
 from circuitcheck.picture.labels import Rect
@@ -79,9 +79,11 @@ class OverviewItem(QGraphicsItem):
             self._read_all()
             return
         symbols, lines = self._seen.far_boxes()
+        boxes: list[Rect] = []
         for id in self._changed:
-            for box in (*self._symbols.put(id, symbols.get(id)), *self._lines.put(id, lines.get(id))):
-                self.scene().update(rect_of(box))
+            boxes += self._symbols.put(id, symbols.get(id))
+            boxes += self._lines.put(id, lines.get(id))
+        expose(self.scene(), map(rect_of, boxes))
         self._changed = set()
 
     def boundingRect(self) -> QRectF:

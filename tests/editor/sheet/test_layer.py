@@ -9,7 +9,7 @@ from PySide6.QtGui import QPainter, QRegion
 from PySide6.QtWidgets import QApplication, QGraphicsScene, QGraphicsView
 from pytestqt.qtbot import QtBot
 
-from circuitcheck.editor.sheet.layer import Layer
+from circuitcheck.editor.sheet.layer import MOST_PIECES, Layer, expose
 
 
 def test_the_pieces_follow_the_view_and_the_region(qtbot: QtBot) -> None:
@@ -54,3 +54,20 @@ def test_the_pieces_follow_the_view_and_the_region(qtbot: QtBot) -> None:
     view.scale(2, 2)
     QApplication.processEvents()
     assert holds(repainted(one, three), one, three)
+
+
+def test_of_many_pieces_all_between_them_is_painted_anew_at_once(qtbot: QtBot) -> None:
+    told: list[QRectF] = []
+
+    class Scene(QGraphicsScene):
+        def update(self, rect: QRectF) -> None:  # type: ignore[override]  # the one form that is used
+            told.append(QRectF(rect))
+
+    few = [QRectF(30 * place, 0, 20, 20) for place in range(MOST_PIECES)]
+    scene = Scene()
+    expose(scene, few)
+    assert told == few
+    told.clear()
+    expose(scene, [*few, QRectF(0, 500, 10, 10)])
+    assert told == [QRectF(0, 0, 30 * (MOST_PIECES - 1) + 20, 510)]
+    expose(None, few)

@@ -209,7 +209,7 @@ class Content:
 
     def _paint_pipes(self, painter: QPainter, exposed: Sequence[QRectF]) -> None:
         """The first of the two layers that each frame paints: it looks for what lies there for both."""
-        parts, pipes = self._within(exposed)
+        parts, pipes = self.within(exposed)
         self._parts_there = (exposed, parts)
         for pipe in _meeting(self.pipes, pipes, exposed):
             pipe.paint(painter)
@@ -218,10 +218,11 @@ class Content:
         looked_in, parts = self._parts_there
         self._parts_there = NOT_LOOKED
         if looked_in != exposed:
-            parts, _ = self._within(exposed)
+            parts, _ = self.within(exposed)
         paint_parts(painter, _meeting(self.parts, parts, exposed), self.lens)
 
-    def _within(self, exposed: Sequence[QRectF]) -> tuple[set[str], set[str]]:
+    def within(self, exposed: Iterable[QRectF]) -> tuple[set[str], set[str]]:
+        """The parts and the pipes of which anything may be painted in these boxes."""
         return self.layout.within([grown(_rect(box), REACH_PX) for box in exposed])
 
     def _refresh(self, parts: frozenset[str], pipes: frozenset[str]) -> None:

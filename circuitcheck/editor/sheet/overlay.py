@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QGraphicsScene
 
 from circuitcheck.drawing.value import Component
 from circuitcheck.editor.sheet.content import Content
+from circuitcheck.editor.sheet.many_selected import MANY, NOTHING, ManySelected
 from circuitcheck.editor.sheet.marks_item import MARKS_Z, MarksItem
 from circuitcheck.geometry import Point
 from circuitcheck.picture import paths
@@ -35,6 +36,7 @@ class Overlay:
         self._under = MarksItem((), content.palette, z=UNDER_Z)
         self._over = MarksItem((), content.palette, z=MARKS_Z + 5)
         self._passing = MarksItem((), content.palette, z=MARKS_Z + 6)
+        self._many = ManySelected(content, lambda id: self._wash(id, 0.12), self._frame, UNDER_Z, MARKS_Z + 5)
         self.adopt(content.scene)
 
     def adopt(self, scene: QGraphicsScene) -> None:
@@ -42,6 +44,7 @@ class Overlay:
         for item in (self._under, self._over, self._passing):
             if item.scene() is not scene:
                 scene.addItem(item)
+        self._many.adopt(scene)
 
     def show_selection(self, ids: frozenset[str]) -> None:
         """Frame what is selected."""
@@ -52,13 +55,13 @@ class Overlay:
         """Wash the part or pipe under the pointer, and show a part's ports."""
         if id != self._hovered:
             self._hovered = id
-            self.refresh()
+            self._refresh_marks()
 
     def show_focus(self, id: str | None) -> None:
         """Ring what the keyboard is on."""
         if id != self._focused:
             self._focused = id
-            self.refresh()
+            self._refresh_marks()
 
     def show_caret(self, at: Point | None) -> None:
         """Show the cross that the arrow keys move."""
@@ -78,9 +81,13 @@ class Overlay:
 
     def refresh(self) -> None:
         """Follow what has moved, changed or gone."""
+        self._many.show(self._selected if len(self._selected) > MANY else NOTHING)
+        self._refresh_marks()
+
+    def _refresh_marks(self) -> None:
         under: list[Mark] = []
         over: list[Mark] = []
-        for id in sorted(self._selected):
+        for id in sorted(self._selected) if len(self._selected) <= MANY else ():
             under += self._wash(id, 0.12)
             over += self._frame(id)
         if self._hovered is not None and self._hovered not in self._selected:

@@ -1,0 +1,135 @@
+"""A selection of very many things: the marks of each made when it comes into view, those of all put together for
+what is seen from far off."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from itertools import pairwise
+from typing import NamedTuple
+
+from PySide6.QtCore import QLineF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPen
+from PySide6.QtWidgets import QGraphicsScene
+
+from circuitcheck.editor.sheet.content import Content
+from circuitcheck.editor.sheet.far_grid import FarGrid
+from circuitcheck.editor.sheet.layer import Layer
+from circuitcheck.editor.sheet.overview import TINY_SCALE
+from circuitcheck.editor.sheet.painting import NO_BRUSH, NO_PEN, Prepared, washed
+from circuitcheck.editor.sheet.shown_part import rect_of
+from circuitcheck.picture.labels import Rect
+from circuitcheck.picture.marks import Mark
+
+MANY = 400
+"""Of more than this many things none has marks of its own."""
+WASH_PX, FRAME_PX = 13.0, 2.0
+OUT_PX = 24.0
+"""So far out of what a thing paints itself its frame reaches at most."""
+PIPE_SHARE, PART_SHARE = 0.24, 0.12
+NOTHING: frozenset[str] = frozenset()
+
+Marks = Callable[[str], Sequence[Mark]]
+
+
+class _Batch(NamedTuple):
+    """What is selected about one square of the sheet: the boxes of parts, each run of pipes."""
+
+    boxes: list[QRectF]
+    runs: list[QLineF]
+
+
+class ManySelected:
+    """Two layers, one under the parts and one over all; they show nothing while few are selected. `wash` and
+    `frame` give the marks of one thing under and over it."""
+
+    def __init__(self, content: Content, wash: Marks, frame: Marks, under_z: float, over_z: float) -> None:
+        self._content = content
+        self._marks = (wash, frame)
+        self._ids = NOTHING
+        self._made: tuple[dict[str, Prepared], dict[str, Prepared]] = ({}, {})
+        self._far: FarGrid[str, _Batch] | None = None
+        self._layers = (Layer(self._paint_washes, under_z), Layer(self._paint_frames, over_z))
+
+    def adopt(self, scene: QGraphicsScene) -> None:
+        """Lie on another scene."""
+        for layer in self._layers:
+            if layer.scene() is not scene:
+                scene.addItem(layer)
+
+    def show(self, ids: frozenset[str]) -> None:
+        """Show these selected, as they lie now."""
+        if not ids and not self._ids:
+            return
+        self._ids, self._far = ids, None
+        for made in self._made:
+            made.clear()
+        for layer in self._layers:
+            layer.update()
+
+    def _paint_washes(self, painter: QPainter, boxes: Sequence[QRectF]) -> None:
+        if not self._ids:
+            return
+        if not self._content.is_far:
+            self._paint_near(painter, boxes, 0)
+            return
+        colour = self._content.palette.colour("select")
+        tiny = _is_tiny(painter)
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=not tiny)
+        painter.setBrush(NO_BRUSH)
+        painter.setPen(QPen(washed(colour, PIPE_SHARE), 0 if tiny else WASH_PX))
+        batches = self._seen_from_afar(boxes)
+        for batch in batches:
+            painter.drawLines(batch.runs)
+        painter.setPen(NO_PEN)
+        painter.setBrush(washed(colour, PART_SHARE))
+        for batch in batches:
+            painter.drawRects(batch.boxes)
+        painter.restore()
+
+    def _paint_frames(self, painter: QPainter, boxes: Sequence[QRectF]) -> None:
+        if not self._ids:
+            return
+        if not self._content.is_far:
+            self._paint_near(painter, boxes, 1)
+            return
+        painter.save()
+        # Straight frames need no smoothing.
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(QPen(self._content.palette.colour("select"), 0 if _is_tiny(painter) else FRAME_PX))
+        for batch in self._seen_from_afar(boxes):
+            painter.drawRects(batch.boxes)
+        painter.restore()
+
+    def _paint_near(self, painter: QPainter, boxes: Iterable[QRectF], which: int) -> None:
+        """Paint the marks of each thing that is in view."""
+        parts, pipes = self._content.within([box.adjusted(-OUT_PX, -OUT_PX, OUT_PX, OUT_PX) for box in boxes])
+        made, marks = self._made[which], self._marks[which]
+        for id in sorted((parts | pipes) & self._ids):
+            ready = made.get(id)
+            if ready is None:
+                ready = made[id] = Prepared(marks(id), self._content.palette)
+            ready.paint(painter)
+
+    def _seen_from_afar(self, boxes: Iterable[QRectF]) -> list[_Batch]:
+        if self._far is None:
+            self._far = FarGrid(lambda id: id, self._batch)
+            parts, pipes = self._content.far_boxes()
+            for id in self._ids:
+                self._far.put(id, parts.get(id) or pipes.get(id))
+        return self._far.within([_rect(box) for box in boxes])
+
+    def _batch(self, ids: Sequence[str]) -> _Batch:
+        layout = self._content.layout
+        boxes = [rect_of(layout.boxes[id]) for id in ids if id in layout.boxes]
+        lines = [layout.lines[id] for id in ids if id in layout.lines]
+        return _Batch(boxes, [QLineF(*a, *b) for line in lines for a, b in pairwise(line)])
+
+
+def _is_tiny(painter: QPainter) -> bool:
+    return painter.worldTransform().m11() < TINY_SCALE
+
+
+def _rect(box: QRectF) -> Rect:
+    return box.left(), box.top(), box.right(), box.bottom()

@@ -15,6 +15,7 @@ from circuitcheck.drawing.edits import move, remove
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import theme as themes
 from circuitcheck.editor.sheet import SheetView, zooming
+from circuitcheck.editor.sheet.layer import Layer
 from circuitcheck.editor.sheet.marks_item import MarksItem
 
 from .conftest import Hand
@@ -132,7 +133,8 @@ class TestZoom:
         worked.view.zoom_to(0.25)
         far = worked.view.scene()
         assert far is worked.view._content.far_scene
-        assert len([item for item in far.items() if not isinstance(item, MarksItem)]) == 1
+        assert len([item for item in far.items() if not isinstance(item, MarksItem | Layer)]) == 1
+        assert not {layer for layer in worked.view._content._layers if layer.scene() is far}
         assert painted(worked.view) != painted_empty(worked.view)
         worked.view.zoom_to(0.375)
         assert worked.view.scene() is worked.view._content.scene

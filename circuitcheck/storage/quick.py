@@ -12,20 +12,20 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from msgspec import UNSET, MsgspecError
-from msgspec.json import Decoder, Encoder
+from msgspec.json import Encoder
 from msgspec.structs import astuple
 
-from circuitcheck.drawing.value import EMPTY, Component, Control, Drawing, End, Joint, Pipe
+from circuitcheck.drawing.value import EMPTY, Component, Control, Drawing, Pipe
+from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import control_kinds
-from circuitcheck.storage import items, rules
+from circuitcheck.storage import items
 from circuitcheck.storage.faults import Faults, TooManyFaultsError
 from circuitcheck.storage.limits import MOST_BYTES
 from circuitcheck.storage.quick_types import (
     FreePorts,
-    any_decoder,
     component_types,
+    file_decoder,
     free_ports,
-    joined_decoder,
 )
 from circuitcheck.storage.strict_json import BYTE_ORDER_MARK
 
@@ -44,32 +44,30 @@ def quick(data: bytes) -> Drawing | None:
         return None
     content = data.removeprefix(BYTE_ORDER_MARK)
     colons = content.count(b":")
-    for decoder in (joined_decoder, any_decoder):
-        try:
-            return _decoded(content, colons, decoder())
-        except MsgspecError:
-            continue  # perhaps a pipe with a free end
-        except (_DoubtError, TooManyFaultsError, UnicodeDecodeError, RecursionError):
-            return None
-    return None
+    try:
+        return _decoded(content, colons)
+    except (_DoubtError, MsgspecError, TooManyFaultsError, UnicodeDecodeError, RecursionError):
+        return None
 
 
 class _DoubtError(Exception):
     """Something that the quick way does not judge."""
 
 
-def _decoded(content: bytes, colons: int, decoder: Decoder[Any]) -> Drawing:
-    file = decoder.decode(content)
-    drawing, keys = _drawing(file)
-    # A key that msgspec dropped on the way, as repeated or as unknown, shows as a colon too many.
-    # So does a colon in a text, which the slower count over what was decoded allows for.
-    if colons != keys and colons != Encoder().encode(file).count(b":"):
+def _decoded(content: bytes, colons: int) -> Drawing:
+    file = file_decoder().decode(content)
+    drawing, counted = _drawing(file)
+    # A key that msgspec dropped on the way, as repeated or as unknown, shows as a colon too many. So does a colon in
+    # a text, most likely in a label; the slower count over all that was decoded finds those anywhere.
+    too_many = colons - counted
+    if too_many and too_many != _in_labels(drawing) and colons != Encoder().encode(file).count(b":"):
         raise _DoubtError
     return drawing
 
 
 def _drawing(file: Any) -> tuple[Drawing, int]:
-    """The Drawing, and how many keys all its objects have together."""
+    """The Drawing, and how many colons its file has without those in texts of parts, pipes and controls: one for
+    each key of all its objects."""
     free: dict[str, FreePorts] = {}
     referred: list[str] = []
     listed = [_given(each, []) for each in (file.components, file.pipes, file.controls, file.notes)]
@@ -95,18 +93,28 @@ def _drawing(file: Any) -> tuple[Drawing, int]:
     if faults or len(free) != sum(map(len, listed)) or not free.keys() >= set(referred):
         raise _DoubtError
     top = sum(getattr(file, name) is not UNSET for name in file.__struct_fields__)
-    keys = top + len(drawing.sheet) + len(drawing.design) + _keys(others)
-    return drawing, keys + keys_of_components + keys_of_pipes + keys_of_controls
+    colons = top + _colons([drawing.title, drawing.sheet, drawing.design, others])
+    return drawing, colons + keys_of_components + keys_of_pipes + keys_of_controls
 
 
 def _given(value: Any, default: Any) -> Any:
     return default if value is UNSET else value
 
 
-def _keys(value: Any) -> int:
+def _colons(value: Any) -> int:
+    """How many colons a value has in a file: one for each key, and those in texts."""
+    if isinstance(value, str):
+        return value.count(":")
     if isinstance(value, dict):
-        return len(value) + sum(_keys(each) for each in value.values())
-    return sum(_keys(each) for each in value) if isinstance(value, list) else 0
+        return len(value) + sum(_colons(key) + _colons(each) for key, each in value.items())
+    return sum(map(_colons, value)) if isinstance(value, list) else 0
+
+
+def _in_labels(drawing: Drawing) -> int:
+    """How many colons there are in the labels of parts and controls."""
+    labels = [part.label for part in drawing.components.values()]
+    labels += [control.label for control in drawing.controls.values()]
+    return "".join(labels).count(":")
 
 
 def _open(frozen: type) -> Any:
@@ -182,22 +190,18 @@ def _pipes(raws: Sequence[Any], free: dict[str, FreePorts]) -> tuple[dict[str, P
         ends = raw.ends
         via = raw.via
         data = raw.data
+        one, two = ends
+        # A KeyError: no such part, no such port, a pipe is on it already, or the end is free.
         try:
-            if type(ends) is tuple:  # of two joints: what the decoder of joined pipes makes
-                one, two = ends
-                part = one[0]
-                free[part] = free[part][one[1]]
-                part = two[0]
-                free[part] = free[part][two[1]]
-            else:
-                ends = _ends(ends)
-                for end in ends:
-                    if type(end) is Joint:
-                        part = end[0]
-                        free[part] = free[part][end[1]]
+            part = one[0]
+            free[part] = free[part][one[1]]
         except KeyError:
-            # No such part, no such port, or a pipe is on it already.
-            raise _DoubtError from None
+            ends = _place(one), two
+        try:
+            part = two[0]
+            free[part] = free[part][two[1]]
+        except KeyError:
+            ends = ends[0], _place(two)
         if via is UNSET:
             via = None
             keys -= 1
@@ -218,13 +222,12 @@ def _pipes(raws: Sequence[Any], free: dict[str, FreePorts]) -> tuple[dict[str, P
     return made, keys
 
 
-def _ends(raw: Any) -> tuple[End, End]:
-    """Two ends of which one may be free, as the file says them."""
-    ends = rules.ENDS.read(raw)
-    if ends is rules.WRONG:
+def _place(end: tuple[Any, Any]) -> Point:
+    """An end that the decoder took for a joint and that is on no free port."""
+    x, y = end
+    if type(x) is not float or type(y) is not float:
         raise _DoubtError
-    found: tuple[End, End] = ends
-    return found
+    return Point(x, y)
 
 
 def _controls(

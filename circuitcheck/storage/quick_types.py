@@ -76,23 +76,14 @@ def component_types() -> Mapping[type[Struct], Expected]:
 
 
 @cache
-def joined_decoder() -> Decoder[Any]:
-    """The decoder of a file in which every pipe ends on ports."""
-    return _decoder(tuple[Joint, Joint])
-
-
-@cache
-def any_decoder() -> Decoder[Any]:
-    """The decoder of a file in which pipes may end anywhere: their ends are whatever the file says."""
-    return _decoder(Any)
-
-
-def _decoder(ends: Any) -> Decoder[Any]:
+def file_decoder() -> Decoder[Any]:
+    """The decoder of a file. Every end of a pipe comes as a joint; a free one has two numbers in it, and what is no
+    end at all may have one."""
     pipe = defstruct(
         "Pipe",
         [
             ("id", _Id),
-            ("ends", ends),
+            ("ends", tuple[Joint, Joint]),
             *_optional(via=tuple[Point, ...] | None, data=_data_type(PIPE_FIELDS)),
         ],
         gc=False,
@@ -139,12 +130,13 @@ def _decoder(ends: Any) -> Decoder[Any]:
 def _narrowed() -> Iterator[None]:
     """Meanwhile a place and a joint say of themselves what they must be in a file, for msgspec to check it as it
     makes them: to look at each afterwards takes a tenth of the time of opening a file. It also makes no string for
-    the name of a port then, but takes the one that all have. msgspec remembers it."""
+    the name of a port then, but takes the one that all have. A joint may have numbers in place of names: msgspec
+    knows no choice between two kinds of array. It remembers all this."""
     number = _annotated[float, Meta(ge=-FARTHEST, le=FARTHEST)]
     port = _literal[tuple(sorted(frozenset().union(*map(port_names, component_kinds().values()))))]
     narrow: Mapping[Any, dict[str, Any]] = {
         Point: {"x": number, "y": number},
-        Joint: {"part": str, "port": port},
+        Joint: {"part": str | number, "port": port | number},
     }
     wide = {named_tuple: named_tuple.__annotations__ for named_tuple in narrow}
     try:

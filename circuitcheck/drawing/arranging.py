@@ -4,15 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
+from typing import Any
 
 from circuitcheck.drawing.changing import EditError, changed, with_items
 from circuitcheck.drawing.corners import Corners, follow
 from circuitcheck.drawing.difference import made_of
+from circuitcheck.drawing.layers import over
 from circuitcheck.drawing.value import Component, Control, Drawing, End, Joint, Pipe
 from circuitcheck.geometry import Point
 from circuitcheck.told import worded
 
 Rigid = Callable[[Point], Point]
+PutIn = Callable[[Mapping[str, Any], Mapping[str, Any]], Mapping[str, Any]]
 NO_WAY = Point(0, 0)
 
 
@@ -33,11 +36,12 @@ class _Chosen:
         return found
 
 
-def move(drawing: Drawing, ids: Iterable[str], dx: float, dy: float) -> Drawing:
+def move(drawing: Drawing, ids: Iterable[str], dx: float, dy: float, *, passing: bool = False) -> Drawing:
     """Move parts, controls and the free ends of selected pipes by (dx, dy) squares.
 
     The corners of a pipe whose two ends go along move with it; where one end goes, the corners
-    next to it give way. Raises EditError for an id that is not in the drawing.
+    next to it give way. `passing`: one step of a drag, gone with the next: no map of thousands is made for it.
+    Raises EditError for an id that is not in the drawing.
     """
     if dx == 0 and dy == 0:
         return drawing
@@ -45,7 +49,8 @@ def move(drawing: Drawing, ids: Iterable[str], dx: float, dy: float) -> Drawing:
     def shifted(point: Point) -> Point:
         return Point(point.x + dx, point.y + dy)
 
-    return _arranged(drawing, _choose(drawing, ids), shifted, lambda part: part)
+    put_in = over if passing else with_items
+    return _arranged(drawing, _choose(drawing, ids), shifted, lambda part: part, put_in)
 
 
 def shift(drawing: Drawing, by: Mapping[str, Point]) -> Drawing:
@@ -159,7 +164,11 @@ def _middle_for_turning(places: list[Point]) -> Point:
 
 
 def _arranged(
-    drawing: Drawing, chosen: _Chosen, where: Rigid, facing: Callable[[Component], Component]
+    drawing: Drawing,
+    chosen: _Chosen,
+    where: Rigid,
+    facing: Callable[[Component], Component],
+    put_in: PutIn = with_items,
 ) -> Drawing:
     """The drawing after a rigid change of place of all that is chosen."""
     parts = {
@@ -174,7 +183,7 @@ def _arranged(
     }
     after = changed(
         drawing,
-        components=with_items(drawing.components, parts),
+        components=put_in(drawing.components, parts),
         controls=with_items(drawing.controls, controls),
     )
     concerned = {id for part in parts for id in drawing.pipes_of(part)} | chosen.pipes
@@ -183,7 +192,7 @@ def _arranged(
         pipe = drawing.pipes[id]
         goes = tuple(end.part in parts if isinstance(end, Joint) else id in chosen.pipes for end in pipe.ends)
         pipes[id] = _carried(drawing, after, pipe, (goes[0], goes[1]), where)
-    after = changed(after, pipes=with_items(drawing.pipes, pipes))
+    after = changed(after, pipes=put_in(drawing.pipes, pipes))
     return made_of(drawing, after, parts, pipes)
 
 

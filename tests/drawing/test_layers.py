@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from circuitcheck.drawing.arranging import move
-from circuitcheck.drawing.layers import FEW, MOST_OWN, Layers, carried_on, may_differ
+from circuitcheck.drawing.layers import FEW, MOST_OWN, Layers, carried_on, may_differ, over
 from circuitcheck.drawing.routing import Routes, routes
 from circuitcheck.drawing.value import Drawing
 from tests.drawing.laid import without_corners
@@ -110,3 +110,37 @@ def test_lines_are_the_same_by_layers(layout: Callable[[], Drawing], monkeypatch
             chosen = chance.sample(sorted(drawn.components), 1 + step % 3)
             drawn = move(drawn, chosen, chance.randint(-3, 3), chance.randint(1, 4))
     assert found[: len(found) // 2] == found[len(found) // 2 :]
+
+
+@given(st.dictionaries(KEYS, st.integers(1, 9), min_size=1), st.data())
+def test_a_map_over_another_is_like_it_but_for_a_few(below: dict[int, int], data: st.DataObject) -> None:
+    new = data.draw(st.dictionaries(st.sampled_from(sorted(below)), st.integers(1, 9)))
+    kept = dict(below)
+    plain, found = {**below, **new}, over(below, new)
+    assert list(found.items()) == list(plain.items())
+    assert list(found) == list(plain) and len(found) == len(plain)
+    for key in range(9):
+        assert (key in found) == (key in plain)
+        assert found.get(key) == plain.get(key)
+        assert found.get(key, -1) == plain.get(key, -1)
+    with pytest.raises(KeyError):
+        found[9]
+    assert below == kept
+    assert (found is below) == (plain == below)
+
+
+def test_nothing_new_is_put_over_another() -> None:
+    with pytest.raises(KeyError):
+        over({1: 2}, {3: 4})
+
+
+@pytest.mark.parametrize("name", sorted(LAYOUTS))
+def test_a_step_of_a_drag_is_the_move_it_stands_for(name: str) -> None:
+    drawing, rng = LAYOUTS[name](), Random(name)
+    for _ in range(10):
+        ids = rng.sample(sorted([*drawing.components, *drawing.pipes]), 2)
+        off = rng.randint(-3, 3), rng.randint(1, 3)
+        made, passing = move(drawing, ids, *off), move(drawing, ids, *off, passing=True)
+        assert list(passing.components.items()) == list(made.components.items())
+        assert list(passing.pipes.items()) == list(made.pipes.items())
+        assert passing.controls == made.controls

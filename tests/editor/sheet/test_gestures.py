@@ -1,6 +1,7 @@
 """Gestures with the mouse: select, move, place, draw a pipe, shape it; each announced as one named step."""
 
 import itertools
+from types import MappingProxyType
 
 import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt
@@ -8,6 +9,7 @@ from PySide6.QtGui import QDragEnterEvent, QDragLeaveEvent, QDragMoveEvent, QDro
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from circuitcheck.drawing.layers import Over
 from circuitcheck.drawing.value import Drawing, Joint
 from circuitcheck.editor.dragging import mime_of
 from circuitcheck.editor.sheet.painting import Tone
@@ -104,6 +106,15 @@ class TestMove:
         assert worked.steps == []
         assert worked.drawing is before
         assert worked.view._content.layout.lines["p1"][0] == (11 * 16, 10 * 16)
+
+    def test_what_is_announced_lies_over_nothing(self, worked: Hand) -> None:
+        """A preview is gone at once; who goes over all parts of a drawing that stays should not take longer."""
+        worked.press(10, 10)
+        worked.move(10, 14)
+        assert isinstance(worked.view._content.drawing.components, Over)
+        worked.release(10, 14)
+        assert worked.steps == ["Move pump"]
+        assert isinstance(worked.drawing.components, MappingProxyType)
 
     def test_many_move_as_one_step(self, worked: Hand) -> None:
         worked.view.select(("pump1", "zv1", "ev1"))

@@ -43,7 +43,7 @@ class Move(Drag):
         if (by, pipe) == (self._by, self._pipe):
             return
         self._by, self._pipe = by, pipe
-        after = self._moved()
+        after = self._moved(passing=True)
         self.stage.preview(after)
         shown = after.components.get(self._id) if pipe is not None else None
         self.stage.overlay.show_joints(() if shown is None else joints_of(after, shown))
@@ -66,12 +66,12 @@ class Move(Drag):
         super().cancel()
         self.stage.overlay.show_joints(())
 
-    def _moved(self) -> Drawing:
+    def _moved(self, *, passing: bool = False) -> Drawing:
         drawing = self.stage.drawing
         if self._pipe is not None:
             line = self._lines[self._pipe.id]
             return move_into(drawing, self._pipe.id, self._id, self._pipe.at, line=line)
-        after = edits.move(drawing, self.stage.selection, *self._by)
+        after = edits.move(drawing, self.stage.selection, *self._by, passing=passing)
         if self._may_join and self._id in after.components:
             # Dropped with a port on the free end of a pipe, it takes it up.
             after = taking_up(self.stage, after, self._id)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import copy
 from collections.abc import Mapping
 from dataclasses import replace
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 from circuitcheck.analysis import Analysis, analysis_of, answers_of
@@ -65,10 +65,12 @@ class Rechecker:
     ) -> Analysis:
         case = _carried(before, drawing, change, lines)
         old_names = [before.drawing.name(id) for id in change.renamed]
+        measured = change.moved and drawing.sheet.get("metres_per_square") is not None
+        touched = _touched(change.fields, moved=change.moved, measured=measured)
         asked = {
             name: answer(check, case)
             for name, check in checks().items()
-            if _may_differ(name, check.topic, self._answers[name], drawing, change, old_names)
+            if name in touched or _calls(name, check.topic, self._answers[name], old_names)
         }
         self._case = case
         taken = self._taken_now(known, case, drawing, change)
@@ -105,18 +107,21 @@ def _words(topic: str, name: str) -> frozenset[str]:
     return words_of_check(f"circuitcheck.checks.{topic}.{name.replace('-', '_')}")
 
 
-def _may_differ(
-    name: str, topic: str, was: Answer, drawing: Drawing, change: Difference, old_names: list[str]
-) -> bool:
-    words = _words(topic, name)
-    if not words.isdisjoint(change.fields):
-        return True
-    if old_names and (LABELS in words or any(_names(was, old) for old in old_names)):
-        return True
-    if not change.moved:
+@lru_cache(maxsize=256)
+def _touched(fields: frozenset[str], *, moved: bool, measured: bool) -> frozenset[str]:
+    """The checks that a change of these data fields can bear on; `moved`: and that something lies elsewhere;
+    `measured`: on a sheet that tells lengths. At every step of a drag it is the same few."""
+    causes = fields | (LAYOUT if moved else frozenset()) | (MEASURED if measured else frozenset())
+    return frozenset(
+        name for name, check in checks().items() if not _words(check.topic, name).isdisjoint(causes)
+    )
+
+
+def _calls(name: str, topic: str, was: Answer, old_names: list[str]) -> bool:
+    """Whether what a check says may call a part by one of these names."""
+    if not old_names:
         return False
-    measured = drawing.sheet.get("metres_per_square") is not None and not words.isdisjoint(MEASURED)
-    return measured or not words.isdisjoint(LAYOUT)
+    return LABELS in _words(topic, name) or any(_names(was, old) for old in old_names)
 
 
 def _names(was: Answer, name: str) -> bool:

@@ -8,7 +8,7 @@ from math import inf
 from typing import NamedTuple
 
 from circuitcheck.drawing.search import cheapest_line
-from circuitcheck.drawing.shapes import Line, own_cost, simple_shapes, straight, way_of
+from circuitcheck.drawing.shapes import Line, Place, own_cost, simple_shapes, straight, way_of
 from circuitcheck.drawing.sides import Leave
 from circuitcheck.drawing.surroundings import Surroundings
 from circuitcheck.geometry import Point
@@ -83,7 +83,7 @@ def _best_line(ends: Ends, *, below: float = inf, may_search: bool = True) -> tu
         if met <= good_enough:
             cost = own_cost(line) + met
             return (cost, line) if cost < below else None
-    best: Line | None = None
+    best: Sequence[Place] | None = None
     least_met = inf
     # Every line meets as much as its ends must come close to.
     tracks = cache(partial(around.tracks, start, finish))
@@ -97,10 +97,11 @@ def _best_line(ends: Ends, *, below: float = inf, may_search: bool = True) -> tu
             met = around.line_cost(shape.line, below - shape.cost)
             if shape.cost + met < below:
                 below, best, least_met = shape.cost + met, shape.line, met
-            if below < inf and around.effort.is_spent:
+            # Asked here too, so that no others are made where the plainest meets nothing.
+            if shape.cost + stubs >= below or (below < inf and around.effort.is_spent):
                 break
     if may_search and least_met > good_enough:
         found = cheapest_line(around, start, leaving, finish, arriving, below)
         if found is not None:
             return found
-    return None if best is None else (below, best)
+    return None if best is None else (below, tuple(Point(*place) for place in best))

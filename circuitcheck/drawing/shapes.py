@@ -12,6 +12,7 @@ from circuitcheck.drawing.surroundings import BEND
 from circuitcheck.geometry import Point
 
 Line = tuple[Point, ...]
+Place = tuple[float, float]
 
 SHORT_STUB = 6.0
 """What it costs to bend less than a square away from a port."""
@@ -19,13 +20,13 @@ OFF_THE_MIDDLE = 0.001
 
 
 class Shape(NamedTuple):
-    """A line and what it costs by itself: its length, its bends and the sides it leaves by."""
+    """A line, as bare x and y, and what it costs by itself: its length, its bends and the sides it leaves by."""
 
     cost: float
-    line: Line
+    line: Sequence[Place]
 
 
-_Draft = tuple[float, tuple[tuple[float, float], ...]]
+_Draft = tuple[float, tuple[Place, ...]]
 """What a shape costs by itself, and the corners between its ends."""
 
 _cost_of = itemgetter(0)
@@ -112,8 +113,7 @@ def _shapes(
     drafts.sort(key=_cost_of)
     # Of the drafts few are asked for, and so only those become lines.
     for cost, corners in drafts:
-        points = (Point(y, x) if is_upright else Point(x, y) for x, y in corners)
-        line = (start, *points, finish)
+        line = (start, *[(y, x) for x, y in corners], finish) if is_upright else (start, *corners, finish)
         if line != plain:
             yield Shape(cost, line)
 

@@ -84,17 +84,19 @@ class Surroundings:
         """The same for the steps of a level track from one x to the next."""
         return self._level.steps(y, stops)
 
-    def corner_cost(self, corner: Point) -> float:
+    def corner_cost(self, corner: tuple[float, float]) -> float:
         """What a bend there meets: on another pipe it would look joined."""
         x, y = corner
         on_a_pipe = self._upright.meets(x, y) or self._level.meets(y, x)
         return CONTACT if on_a_pipe else 0.0
 
-    def line_cost(self, line: Sequence[Point], enough: float = inf) -> float:
+    def line_cost(self, line: Sequence[tuple[float, float]], enough: float = inf) -> float:
         """What a square line from end to end meets; of one that meets `enough` or more, perhaps only part."""
+        # Run by run what `run_cost` says, written out: it is asked for every shape that is tried.
+        upright, level = self._upright.cost, self._level.cost
         met = 0.0
-        for a, b in pairwise(line):
-            met += self.run_cost(a, b)
+        for (ax, ay), (bx, by) in pairwise(line):
+            met += upright(ax, ay, by) if ax == bx else level(ay, ax, bx)
             if met >= enough:
                 return met
         return met + sum([self.corner_cost(corner) for corner in line[1:-1]])

@@ -21,12 +21,7 @@ from circuitcheck.parts.catalogue import control_kinds
 from circuitcheck.storage import items
 from circuitcheck.storage.faults import Faults, TooManyFaultsError
 from circuitcheck.storage.limits import MOST_BYTES
-from circuitcheck.storage.quick_types import (
-    FreePorts,
-    component_types,
-    file_decoder,
-    free_ports,
-)
+from circuitcheck.storage.quick_types import Expected, FreePorts, file_types, free_ports
 from circuitcheck.storage.strict_json import BYTE_ORDER_MARK
 
 # A number too long to be allowed, seen through a sieve that takes every 430th byte: it fills ten
@@ -55,8 +50,9 @@ class _DoubtError(Exception):
 
 
 def _decoded(content: bytes, colons: int) -> Drawing:
-    file = file_decoder().decode(content)
-    drawing, counted = _drawing(file)
+    types = file_types()
+    file = types.decoder.decode(content)
+    drawing, counted = _drawing(file, types.expected)
     # A key that msgspec dropped on the way, as repeated or as unknown, shows as a colon too many. So does a colon in
     # a text, most likely in a label; the slower count over all that was decoded finds those anywhere.
     too_many = colons - counted
@@ -65,13 +61,13 @@ def _decoded(content: bytes, colons: int) -> Drawing:
     return drawing
 
 
-def _drawing(file: Any) -> tuple[Drawing, int]:
+def _drawing(file: Any, expected: Mapping[type, Expected]) -> tuple[Drawing, int]:
     """The Drawing, and how many colons its file has without those in texts of parts, pipes and controls: one for
     each key of all its objects."""
     free: dict[str, FreePorts] = {}
     referred: list[str] = []
     listed = [_given(each, []) for each in (file.components, file.pipes, file.controls, file.notes)]
-    components, keys_of_components = _components(listed[0], free, referred)
+    components, keys_of_components = _components(listed[0], expected, free, referred)
     pipes, keys_of_pipes = _pipes(listed[1], free)
     controls, keys_of_controls = _controls(listed[2], free, referred)
     others = [listed[3], *(_given(records, []) for records in (file.acceptances, file.reviews))]
@@ -134,15 +130,14 @@ _NO_PORTS: Final = free_ports(frozenset())
 
 
 def _components(
-    raws: Sequence[Any], free: dict[str, FreePorts], referred: list[str]
+    raws: Sequence[Any], expected: Mapping[type, Expected], free: dict[str, FreePorts], referred: list[str]
 ) -> tuple[dict[str, Component], int]:
     """The parts, and how many keys their objects have together. The ids that their data names are put into
     `referred`."""
-    types = component_types()
     made: dict[str, Component] = {}
     keys = 7 * len(raws)
     for raw in raws:
-        kind, ports, lists, references = types[type(raw)]
+        kind, ports, lists, references = expected[type(raw)]
         id, label, at, turn, mirrored, data = astuple(raw)
         if label is UNSET:
             label = ""

@@ -7,7 +7,8 @@ from contextlib import contextmanager
 from functools import cache, reduce
 from math import ceil, floor, inf, nextafter
 from operator import or_
-from typing import Annotated, Any, Final, Literal, TypedDict
+from threading import Lock
+from typing import Annotated, Any, Final, Literal, NamedTuple, TypedDict
 
 from msgspec import UNSET, Meta, Struct, UnsetType, ValidationError, defstruct
 from msgspec.json import Decoder
@@ -30,6 +31,10 @@ from circuitcheck.storage.rules import TURNS
 
 # msgspec compares whole numbers with limits of 64 bits; a larger one is looked at field by field.
 _LARGEST: Final = 2**62
+
+_ONE_AT_A_TIME: Final = Lock()
+"""Of two decoders made at once each would know other types than the other's, and one take for others' own what was
+narrowed for its sake."""
 
 # Types made while the program runs are values to mypy.
 _annotated: Final[Any] = Annotated
@@ -69,16 +74,25 @@ that are lists without repeats, and those that name another item. A bare tuple: 
 a named one takes five times as long."""
 
 
-@cache
-def component_types() -> Mapping[type[Struct], Expected]:
-    """A type for each kind of component."""
-    return {_component_type(kind): _expected(kind) for kind in component_kinds().values()}
+class FileTypes(NamedTuple):
+    """The decoder of a file, and what the type of each component that it decodes stands for.
+
+    Every end of a pipe comes as a joint; a free one has two numbers in it, and what is no end at all may have one.
+    """
+
+    decoder: Decoder[Any]
+    expected: Mapping[type[Struct], Expected]
+
+
+def file_types() -> FileTypes:
+    """Made once, whichever threads ask first."""
+    with _ONE_AT_A_TIME:
+        return _file_types()
 
 
 @cache
-def file_decoder() -> Decoder[Any]:
-    """The decoder of a file. Every end of a pipe comes as a joint; a free one has two numbers in it, and what is no
-    end at all may have one."""
+def _file_types() -> FileTypes:
+    expected = {_component_type(kind): _expected(kind) for kind in component_kinds().values()}
     pipe = defstruct(
         "Pipe",
         [
@@ -111,7 +125,7 @@ def file_decoder() -> Decoder[Any]:
                 title=_Label,
                 sheet=_data_type(SHEET_FIELDS),
                 design=_data_type(DESIGN_FIELDS),
-                components=_annotated[_list[reduce(or_, component_types())], Meta(max_length=MOST_PARTS)],
+                components=_annotated[_list[reduce(or_, expected)], Meta(max_length=MOST_PARTS)],
                 pipes=_annotated[_list[pipe], Meta(max_length=MOST_PIPES)],
                 controls=_annotated[_list[control], Meta(max_length=MOST_OTHERS)],
                 notes=_Others,
@@ -123,7 +137,7 @@ def file_decoder() -> Decoder[Any]:
     with _narrowed():
         decoder = Decoder(file)
         _check_narrowed()
-    return decoder
+    return FileTypes(decoder, expected)
 
 
 @contextmanager

@@ -6,8 +6,11 @@ import copy
 import gc
 import json
 import random
+import subprocess
+import sys
 from dataclasses import FrozenInstanceError, replace
 from math import inf, nextafter
+from pathlib import Path
 from typing import Any, get_type_hints
 
 import pytest
@@ -404,3 +407,28 @@ def test_reading_leaves_the_garbage_collector_as_it_was() -> None:
         assert not gc.isenabled()
     finally:
         gc.enable()
+
+
+FIRST_BY_MANY = """
+import sys, threading
+from circuitcheck.storage.quick import quick
+with open(sys.argv[1], "rb") as file:
+    data = file.read()
+taken = []
+sys.setswitchinterval(1e-5)
+threads = [threading.Thread(target=lambda: taken.append(quick(data) is not None)) for _ in range(8)]
+for thread in threads:
+    thread.start()
+for thread in threads:
+    thread.join()
+sys.exit(0 if taken == [True] * 8 else 1)
+"""
+
+
+def test_many_threads_may_be_the_first(tmp_path: Path) -> None:
+    file = tmp_path / "drawing.wetcircuit"
+    file.write_bytes(encoded(cottage()))
+    done = subprocess.run(
+        [sys.executable, "-c", FIRST_BY_MANY, str(file)], capture_output=True, text=True, check=False
+    )
+    assert (done.returncode, done.stderr) == (0, "")

@@ -99,6 +99,6 @@ def facts(drawing: Drawing, id: str | None) -> list[tuple[str, str]]:
 def remark_words(drawing: Drawing, id: str) -> str:
     """What a part is, or what a pipe joins."""
     if id in drawing.pipes:
-        return remark(drawing, (id,))
+        return remark(drawing, (id,), ())
     thing = drawing.components.get(id) or drawing.controls[id]
     return tr(thing.kind.title)

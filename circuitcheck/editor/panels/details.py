@@ -79,7 +79,7 @@ class DetailsPanel(QScrollArea):
             self._lines[row.key].editor.show_row(row)
         self._order_stops()
         if self._remark is not None:
-            text = remark(drawing, self._ids)
+            text = remark(drawing, self._ids, found)
             self._remark.setText(text)
             self._remark.setVisible(bool(text))
         self.heading_changed.emit(heading(drawing, self._ids))

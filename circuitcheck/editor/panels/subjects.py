@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
+from collections import Counter
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from typing import Any
@@ -76,12 +77,12 @@ def heading(drawing: Drawing, ids: Ids) -> str:
     return tr("Pipe") if isinstance(thing, Pipe) else tr(thing.kind.title)
 
 
-def remark(drawing: Drawing, ids: Ids) -> str:
-    """A line under the heading: what a pipe joins, or that several things share no field."""
+def remark(drawing: Drawing, ids: Ids, shown: Collection[Row]) -> str:
+    """A line under the heading: what a pipe joins, or that several things share no field. `shown` are their `rows`."""
     if len(ids) == 1 and ids[0] in drawing.pipes:
         start, finish = (_end_words(drawing, end) for end in drawing.pipes[ids[0]].ends)
         return tr("From {start} to {finish}.", start=start, finish=finish)
-    if len(ids) > 1 and not rows(drawing, ids):
+    if len(ids) > 1 and not shown:
         return tr("These have no field in common.")
     return ""
 
@@ -96,18 +97,46 @@ def rows(drawing: Drawing, ids: Ids) -> tuple[Row, ...]:
     """The fields of what is selected, in the order they are shown; of several, those all share."""
     if not ids:
         return _rows_of_drawing(drawing)
-    each = [_rows_of(drawing, ids[0]), *(_rows_of(drawing, id, with_options=False) for id in ids[1:])]
-    if len(each) == 1:
-        return each[0]
-    shared = []
-    for row in each[0]:
-        if row.key in ("label", "note"):
-            continue
-        alike = [found for others in each for found in others if found.field == row.field]
-        if len(alike) == len(each):
-            differs = any(found.held != row.held for found in alike)
-            shared.append(Row(row.field, Held(row.held.value, differs), row.options))
-    return tuple(shared)
+    first = _rows_of(drawing, ids[0])
+    if len(ids) == 1:
+        return first
+    shared = [row for row in first if row.key not in ("label", "note")]
+    # Of thousands only one of each kind is asked for all its fields.
+    for id in _unlike(drawing, ids):
+        theirs = {row.key: row.field for row in _rows_of(drawing, id, with_options=False)}
+        shared = [row for row in shared if theirs.get(row.key) == row.field]
+        if not shared:
+            return ()
+    return tuple(
+        Row(
+            row.field,
+            Held(row.held.value, any(_held(drawing, id, row.key) != row.held for id in ids)),
+            row.options,
+        )
+        for row in shared
+    )
+
+
+def _unlike(drawing: Drawing, ids: Ids) -> Iterator[str]:
+    """One of each kind of part, one pipe if there is one, and every control: their fields differ one by one."""
+    known: set[object] = set()
+    for id in ids:
+        thing = _thing(drawing, id)
+        kind = (
+            id if isinstance(thing, Control) else type(thing) if isinstance(thing, Pipe) else thing.kind.name
+        )
+        if kind not in known:
+            known.add(kind)
+            yield id
+
+
+def _held(drawing: Drawing, id: str, key: str) -> Held:
+    """What a thing holds for a field other than its label."""
+    thing = _thing(drawing, id)
+    if isinstance(thing, Control):
+        found = (row.held for row in _rows_of_control(drawing, thing, with_options=False) if row.key == key)
+        return next(found)
+    return Held(thing.data.get(key, Left.OUT))
 
 
 def put(drawing: Drawing, ids: Ids, key: str, value: Any) -> tuple[str, Drawing]:
@@ -149,7 +178,7 @@ def _put_in_drawing(drawing: Drawing, key: str, value: Any) -> tuple[str, Drawin
 def _rows_of(drawing: Drawing, id: str, *, with_options: bool = True) -> tuple[Row, ...]:
     thing = _thing(drawing, id)
     if isinstance(thing, Control):
-        return _rows_of_control(drawing, thing)
+        return _rows_of_control(drawing, thing, with_options=with_options)
     if isinstance(thing, Pipe):
         return tuple(Row(field, Held(thing.data.get(field.name, Left.OUT))) for field in PIPE_FIELDS)
     found = [Row(LABEL, Held(thing.label))]
@@ -160,17 +189,23 @@ def _rows_of(drawing: Drawing, id: str, *, with_options: bool = True) -> tuple[R
     return tuple(found)
 
 
-def _rows_of_control(drawing: Drawing, control: Control) -> tuple[Row, ...]:
+def _rows_of_control(drawing: Drawing, control: Control, *, with_options: bool) -> tuple[Row, ...]:
     found = [Row(LABEL, Held(control.label))]
     # A programmer keeps times, not a temperature; one that a file gives it is shown all the same.
     if "thermostat" in control.kind.name or control.set_c is not None:
         found.append(Row(SET_C, Held(Left.OUT if control.set_c is None else control.set_c)))
-    can_be_driven = [id for id, part in drawing.components.items() if _is_driven(part)]
-    emitters = [id for id, part in drawing.components.items() if _has(part, Role.EMITS)]
-    found.append(Row(ACTS_ON, Held(control.acts_on), _options(drawing, [*can_be_driven, *control.acts_on])))
-    beside = [*emitters, *control.in_same_room_as]
-    if control.kind.name.startswith("room") or control.in_same_room_as:
-        found.append(Row(SAME_ROOM, Held(control.in_same_room_as), _options(drawing, beside)))
+    is_in_a_room = control.kind.name.startswith("room") or bool(control.in_same_room_as)
+    driven: Options = ()
+    beside: Options = ()
+    if with_options:
+        parts = drawing.components.items()
+        driven = _options(drawing, [*(id for id, part in parts if _is_driven(part)), *control.acts_on])
+        if is_in_a_room:
+            emitters = (id for id, part in parts if _has(part, Role.EMITS))
+            beside = _options(drawing, [*emitters, *control.in_same_room_as])
+    found.append(Row(ACTS_ON, Held(control.acts_on), driven))
+    if is_in_a_room:
+        found.append(Row(SAME_ROOM, Held(control.in_same_room_as), beside))
     return tuple(found)
 
 
@@ -192,8 +227,8 @@ def _options(drawing: Drawing, ids: Iterable[str]) -> Options:
     """These parts by name; a tee or another thing with no size is none that one speaks of."""
     found: Sequence[str] = [id for id in dict.fromkeys(ids) if drawing.components[id].kind.size != (0, 0)]
     names = [(id, shown_told(upper(drawing.name(id)))) for id in found]
-    taken = [name for _, name in names]
-    return tuple((id, name if taken.count(name) == 1 else f"{name} ({id})") for id, name in names)
+    borne = Counter(name for _, name in names)
+    return tuple((id, name if borne[name] == 1 else f"{name} ({id})") for id, name in names)
 
 
 def _namable(drawing: Drawing, part: Component, field: Field) -> list[str]:

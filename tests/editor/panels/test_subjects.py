@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
 
 from circuitcheck.drawing.edits import EditError
 from circuitcheck.drawing.value import Drawing
-from circuitcheck.editor.panels.subjects import Held, Left, heading, put, remark, rows
+from circuitcheck.editor.panels import subjects
+from circuitcheck.editor.panels.subjects import Held, Left, Row, heading, put, remark, rows
 from circuitcheck.parts.catalogue import kinds
 from tests.made import made
 
@@ -72,7 +75,46 @@ def test_several_show_what_they_share_and_are_set_in_one_step(drawing: Drawing) 
     assert [after.components[id].value("kv_m3h") for id in ("zv1", "zv2")] == [4, 4]
     assert [row.key for row in rows(drawing, ("zv1", "pump"))] == ["height_m"]
     assert rows(drawing, ("p1", "pump")) == ()
-    assert remark(drawing, ("p1", "pump")) == "These have no field in common."
+    assert remark(drawing, ("p1", "pump"), rows(drawing, ("p1", "pump"))) == "These have no field in common."
+
+
+def test_of_thousands_only_one_of_each_kind_is_asked_for_its_fields(monkeypatch: pytest.MonkeyPatch) -> None:
+    parts = {f"{kind}{number}": kind for number in range(50) for kind in ("radiator", "pump")}
+    many = made(parts, "", controls={"rt": ("room_thermostat", ("pump1",))})
+    asked: list[str] = []
+    rows_of = subjects._rows_of
+
+    def noted(drawing: Drawing, id: str, *, with_options: bool = True) -> tuple[Row, ...]:
+        asked.append(id)
+        return rows_of(drawing, id, with_options=with_options)
+
+    monkeypatch.setattr(subjects, "_rows_of", noted)
+    assert [row.key for row in rows(many, tuple(parts))] == ["height_m"]
+    assert len(asked) == 3
+    assert rows(many, (*parts, "rt")) == ()
+
+
+def test_a_value_that_the_last_of_many_has_alone_differs() -> None:
+    parts: dict[str, Any] = {f"r{number}": ("radiator", {"height_m": 1}) for number in range(9)}
+    alike = made(parts, "")
+    assert held(alike, tuple(parts), "height_m") == Held(1, differs=False)
+    last = made(parts | {"r8": ("radiator", {"height_m": 2})}, "")
+    assert held(last, tuple(parts), "height_m") == Held(1, differs=True)
+
+
+def test_controls_of_two_sorts_share_what_both_have() -> None:
+    drawing = made(
+        {"pump": "pump", "zv": "zone_valve"},
+        "",
+        controls={
+            "one": ("room_thermostat", ("zv",)),
+            "other": ("room_thermostat", ("pump",)),
+            "pr": ("programmer", ()),
+        },
+    )
+    assert held(drawing, ("one", "other"), "acts_on").differs
+    assert "set_c" in [row.key for row in rows(drawing, ("one", "other"))]
+    assert [row.key for row in rows(drawing, ("one", "pr"))] == ["acts_on"]
 
 
 def test_a_value_beyond_its_limits_is_refused(drawing: Drawing) -> None:
@@ -128,8 +170,8 @@ def test_nothing_selected_shows_the_drawing(drawing: Drawing) -> None:
 def test_headings(drawing: Drawing) -> None:
     assert [heading(drawing, (id,)) for id in ("pump", "p1", "rt")] == ["Pump", "Pipe", "Room thermostat"]
     assert heading(drawing, ("pump", "p1")) == "2 selected"
-    assert remark(drawing, ("p1",)) == "From heat source hs (flow) to pump pump (in)."
-    assert remark(drawing, ("p2",)) == "From pump pump (out) to a free end."
+    assert remark(drawing, ("p1",), ()) == "From heat source hs (flow) to pump pump (in)."
+    assert remark(drawing, ("p2",), ()) == "From pump pump (out) to a free end."
 
 
 @pytest.mark.parametrize(

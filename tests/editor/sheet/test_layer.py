@@ -5,11 +5,16 @@ from __future__ import annotations
 from functools import partial
 
 from PySide6.QtCore import QRect, QRectF
-from PySide6.QtGui import QPainter, QRegion
+from PySide6.QtGui import QImage, QPainter, QRegion
 from PySide6.QtWidgets import QApplication, QGraphicsScene, QGraphicsView
 from pytestqt.qtbot import QtBot
 
 from circuitcheck.editor.sheet.layer import MOST_PIECES, Layer, expose
+from circuitcheck.editor.sheet.marks_item import MarksItem
+from circuitcheck.editor.sheet.painting import Palette
+from circuitcheck.editor.theme import light
+from circuitcheck.picture.marks import Fill
+from circuitcheck.picture.paths import rectangle
 
 
 def test_the_pieces_follow_the_view_and_the_region(qtbot: QtBot) -> None:
@@ -71,3 +76,26 @@ def test_of_many_pieces_all_between_them_is_painted_anew_at_once(qtbot: QtBot) -
     expose(scene, [*few, QRectF(0, 500, 10, 10)])
     assert told == [QRectF(0, 0, 30 * (MOST_PIECES - 1) + 20, 510)]
     expose(None, few)
+
+
+def test_of_marks_far_apart_each_is_painted_where_only_it_is_exposed(qapp: QApplication) -> None:
+    boxes = [QRectF(0, 0, 20, 20), QRectF(900, 700, 20, 20), QRectF(400, 0, 20, 20)]
+    marks = [Fill(rectangle(box.x(), box.y(), box.width(), box.height()), "danger") for box in boxes]
+    scene, palette = QGraphicsScene(0, 0, 1_000, 1_000), Palette(light())
+    item = MarksItem(marks, palette)
+    scene.addItem(item)
+
+    def is_seen(box: QRectF) -> bool:
+        image = QImage(20, 20, QImage.Format.Format_RGB32)
+        image.fill(palette.colour("paper"))
+        painter = QPainter(image)
+        scene.render(painter, QRectF(image.rect()), box)
+        painter.end()
+        return image.pixelColor(10, 10) == palette.colour("danger")
+
+    assert [is_seen(box) for box in boxes] == [True, True, True]
+    item.show_marks(marks[1:], palette)
+    assert [is_seen(box) for box in boxes] == [False, True, True]
+    assert item.box == boxes[1].united(boxes[2]).adjusted(-6, -6, 6, 6)
+    item.show_marks((), palette)
+    assert item.box.isNull()

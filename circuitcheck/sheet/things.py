@@ -41,6 +41,16 @@ class Things(Mapping[str, Thing]):
     def _placed(self) -> Iterator[str]:
         return (id for id, control in self._controls.items() if control.at is not None)
 
+    def changed(self, before: Things) -> tuple[set[str], set[str]]:
+        """The ids that are new or not what they were before, and those that are gone: as `changed` tells it of
+        maps, but of thousands of parts in the maps that hold them."""
+        parts, gone_parts = changed(before._parts, self._parts)
+        controls, gone_controls = changed(before._placed_controls(), self._placed_controls())
+        return parts | controls, {id for id in gone_parts | gone_controls if id not in self}
+
+    def _placed_controls(self) -> dict[str, Control]:
+        return {id: self._controls[id] for id in self._placed()}
+
 
 def things(drawing: Drawing) -> Mapping[str, Thing]:
     """All that has a symbol: the parts, and the controls that are placed."""
@@ -90,6 +100,8 @@ def changed(old: Mapping[str, object], new: Mapping[str, object]) -> tuple[set[s
     """The ids that are new or not what they were, and those that are gone."""
     if old is new:
         return set(), set()
+    if isinstance(old, Things) and isinstance(new, Things):
+        return new.changed(old)
     if len(old) == len(new):
         # As a rule few are others and each stands where it stood: told without a look at any that is the same.
         apart = list(compress(zip(old, new, strict=True), map(is_not, old.values(), new.values())))

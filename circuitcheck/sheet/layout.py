@@ -25,6 +25,8 @@ from circuitcheck.wanted import go_on
 
 PIPE_HALF_PX = 3.0
 LINE_HALF_PX = 2.0
+MANY_SERVED = 2000
+"""To read the services of more pipes takes longer than a frame."""
 MANY_ELSEWHERE = 2000
 """Of so many that lie elsewhere at once the box round all is taken anew."""
 
@@ -65,12 +67,15 @@ class Layout:
     service: Mapping[str, str] = field(default_factory=dict)
     subtitle: str = ""
     """What plant it is, read off its parts; while a gesture lasts on a large drawing, what it was before."""
+    asks_elsewhere: bool = False
+    """Whether somebody else reads the services of a large drawing that is shown already; see `take_services`."""
     boxes: dict[str, Rect] = field(default_factory=dict)
     open_ports: dict[str, tuple[OpenPort, ...]] = field(default_factory=dict)
     _looked: Looked = field(default_factory=Looked)
     _routes: Routes | None = None
     _settled: Routes | None = None
     _served: Drawing | None = None
+    _waits: bool = False
     _crossings: Crossings = field(default_factory=Crossings)
     _line_boxes: dict[str, Rect] = field(default_factory=dict)
     _extent: Extent | None = None
@@ -282,13 +287,33 @@ class Layout:
         """The pipes whose service is another; read anew only where the circuit is another."""
         if passing and len(self.drawing.pipes) > SMALL_DRAWING:
             return set()
-        if self._served is not None and same_circuit(self._served, self.drawing):
-            return set()
-        new = self.read_services(self.drawing)
+        self._waits = False
+        if self._served is not None:
+            if same_circuit(self._served, self.drawing):
+                return set()
+            if self.asks_elsewhere and len(self.drawing.pipes) > MANY_SERVED:
+                self._waits = True
+                return set()
+        return self._serve(self.read_services(self.drawing))
+
+    def _serve(self, new: Mapping[str, str]) -> set[str]:
         changed = {id for id in self.drawing.pipes if self.service.get(id) != new.get(id)}
         self.service, self._served = new, self.drawing
         self.subtitle = depiction.subtitle(self.drawing)
         return changed
+
+    @property
+    def waits_for_services(self) -> bool:
+        """Whether the services are still those of a circuit before this one."""
+        return self._waits
+
+    def take_services(self, services: Mapping[str, str]) -> Changes:
+        """What was waited for: the service of each pipe of the drawing as it is."""
+        self._waits = False
+        pipes = self._serve(services)
+        parts = {end.part for id in pipes for end in self.drawing.pipes[id].joints} & self.things.keys()
+        pipes |= self._letter(pipes, passing=False) & self.drawing.pipes.keys()
+        return Changes(frozenset(parts), frozenset(pipes))
 
     def _rehop(self, rerouted: set[str]) -> set[str]:
         """The pipes whose hops are others."""

@@ -47,7 +47,9 @@ Shown = TypeVar("Shown", ShownPart, ShownPipe)
 class Content:
     """The scene and what is shown in it, by id: made when it comes into view, and owning nothing."""
 
-    def __init__(self, services: Services, theme: Theme) -> None:
+    def __init__(self, services: Services, theme: Theme, *, serves_later: bool = False) -> None:
+        """`serves_later`: somebody reads the services of a large drawing beside the window, and has `take_services`
+        called."""
         self.scene = QGraphicsScene()
         # A handful of items, most of them as large as the sheet: an index would have nothing to tell apart.
         self.scene.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.NoIndex)
@@ -56,6 +58,7 @@ class Content:
             # Until a view says what it scrolls over: not over all that a layer could paint on.
             scene.setSceneRect(QRectF(-1, -1, 2, 2))
         self._services = services
+        self._serves_later = serves_later
         self.layout = self.new_layout()
         self.lens = Lens(Pixmaps())
         self.is_far = False
@@ -113,12 +116,19 @@ class Content:
 
     def new_layout(self) -> Layout:
         """A layout of nothing, as this sheet lays things out."""
-        return Layout(self._services, Labelling(WINDOW.decimal, WINDOW))
+        labelling = Labelling(WINDOW.decimal, WINDOW)
+        return Layout(self._services, labelling, asks_elsewhere=self._serves_later)
 
     def take(self, layout: Layout) -> None:
         """Show a drawing that was laid out elsewhere, by a layout of `new_layout`."""
         self.layout = layout
         self.refresh_all()
+
+    def take_services(self, services: Mapping[str, str]) -> None:
+        """Show what the pipes carry, where the layout waited for that."""
+        changes = self.layout.take_services(services)
+        self._refresh(changes.parts, changes.pipes)
+        self._place_title()
 
     def start_anew(self) -> None:
         """Show nothing: what was shown is no more, and what comes instead is not there yet."""

@@ -65,6 +65,8 @@ class Stage:
         """Whether somebody else shows a drawing, `passing` or not, some time later."""
         self.await_rest: Callable[[], None] = self.at_rest
         """Has `at_rest` called once the hand rests; where nobody waits for that, at once."""
+        self.await_services: Callable[[], object] = lambda: None
+        """Has it worked out what the pipes carry, where the content waits for that."""
         self._edited = edited
         self._selected = selected
 
@@ -135,6 +137,8 @@ class Stage:
     def _show(self, drawing: Drawing, *, passing: bool = False, hurried: bool = False) -> None:
         if not self.takes_over(drawing, passing):
             self.content.show(drawing, passing=passing, hurried=hurried)
+            if not passing:
+                self.await_services()
         self.follow(passing=passing)
 
     def follow(self, *, passing: bool = False) -> None:

@@ -25,6 +25,7 @@ from circuitcheck.editor.sheet.invitation import Invitation
 from circuitcheck.editor.sheet.laying_out import LayingOut
 from circuitcheck.editor.sheet.letters import Letters
 from circuitcheck.editor.sheet.services import service_names
+from circuitcheck.editor.sheet.serving import Serving
 from circuitcheck.editor.sheet.stage import Pointer, Stage
 from circuitcheck.editor.theme import light
 from circuitcheck.editor.translating import shown_told, tr
@@ -55,12 +56,14 @@ class WorkedCanvas(Canvas):
         super().__init__(parent)
         self.keep_placing = False
         """Whether after placing a part the next of its kind is in hand."""
-        self._content = Content(service_names, light())
+        self._content = Content(service_names, light(), serves_later=True)
         self._stage = Stage(
             self._content, edited=self.edited.emit, selected=self._on_selected, hint=self.hint.emit
         )
         self._laying_out = LayingOut(self._content, self.viewport(), self._laid_out)
         self._stage.takes_over = lambda drawing, passing: self._laying_out.takes(drawing, passing=passing)
+        self._serving = Serving(self._content, self._stage.follow, self)
+        self._stage.await_services = self._serving.ask
         self._settling = QTimer(self, interval=SETTLE_MS, singleShot=True)
         self._settling.timeout.connect(self._settle)
         self._resting = QTimer(self, interval=REST_MS, singleShot=True)
@@ -111,8 +114,9 @@ class WorkedCanvas(Canvas):
         return self._laying_out.is_busy
 
     def stop(self) -> None:
-        """Stop laying out, for the end of the window; its thread has ended when this returns."""
+        """Stop what runs beside the window, for its end; the threads have ended when this returns."""
         self._laying_out.close()
+        self._serving.close()
 
     def _laid_out(self) -> None:
         """The drawing lies on the sheet."""

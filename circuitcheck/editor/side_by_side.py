@@ -18,6 +18,8 @@ class SideBySide(QLayout):
     ) -> None:
         super().__init__()
         self._items: list[QLayoutItem] = []
+        self._heights: dict[int, int] = {}
+        """What was reckoned by width: Qt asks for each dozens of times before it settles how a panel lies."""
         self._gap, self._below, self._middle = gap, below, middle
         self.setContentsMargins(0, 0, 0, 0)
         for each in (first, second):
@@ -50,7 +52,15 @@ class SideBySide(QLayout):
 
     def heightForWidth(self, width: int) -> int:
         """How high both are at a width."""
-        return self._place(QRect(0, 0, width, 0), moves=False)
+        known = self._heights.get(width)
+        if known is None:
+            known = self._heights[width] = self._place(QRect(0, 0, width, 0), moves=False)
+        return known
+
+    def invalidate(self) -> None:
+        """One of the two may be larger or smaller than it was."""
+        self._heights.clear()
+        super().invalidate()
 
     def sizeHint(self) -> QSize:
         """Both side by side."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
 from circuitcheck.editor import plain
@@ -68,3 +68,22 @@ def test_a_short_word_is_never_dots(qtbot: QtBot) -> None:
     qtbot.addWidget(made)
     assert made.minimumSizeHint() == plain.label("m").minimumSizeHint()
     assert made.textFormat() is Qt.TextFormat.PlainText
+
+
+def test_what_it_needs_is_reckoned_anew_once_the_words_are_others(
+    pair: tuple[QWidget, QWidget, QWidget],
+) -> None:
+    whole, first, second = pair
+    whole.resize(330, 300)
+    holder = first.parentWidget()
+    assert isinstance(first, QLabel) and isinstance(second, QLabel) and holder is not None
+    low = holder.heightForWidth(330)
+    first.setText(" ".join(["Sicherheit am Ort"] * 20))
+    high = holder.heightForWidth(330)
+    assert high > 2 * low
+    first.setText("am Ort")
+    assert holder.heightForWidth(330) <= low
+    second.setText("0.685 l/min bei 3.0 bar und 60 °C")
+    second.setWordWrap(True)
+    first.setText(f"{LONG} am Ort")
+    assert holder.heightForWidth(200) > holder.heightForWidth(700)

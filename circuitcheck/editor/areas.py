@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import partial
 
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QAction
@@ -51,12 +52,15 @@ def entry_of(area: QWidget) -> QWidget | None:
         return last
     if _takes_keys(area):
         return area
-    at: QWidget | None = area.nextInFocusChain()
-    while at is not None and at is not area:
-        if area.isAncestorOf(at) and _takes_keys(at):
-            return at
-        at = at.nextInFocusChain()
-    return None
+    # Not along Qt's focus chain: its binding takes each widget of the chain for the child of the one before, and once
+    # one of them goes deletes what follows it, wherever in the window that is. Tab goes as one reads.
+    return min(filter(_takes_keys, area.findChildren(QWidget)), key=partial(_read, area), default=None)
+
+
+def _read(area: QWidget, widget: QWidget) -> tuple[int, int]:
+    """When one comes to a widget, reading an area line by line."""
+    middle = widget.mapTo(area, widget.rect().center())
+    return middle.y(), middle.x()
 
 
 def _holds(area: QWidget, widget: QWidget) -> bool:

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+import shiboken6
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
+from circuitcheck.editor.areas import entry_of
 from circuitcheck.editor.window import MainWindow
 from tests.editor.screens import USUAL, Screens
 
@@ -62,3 +65,16 @@ def test_it_comes_back_to_where_one_was(window: MainWindow) -> None:
     press(window)
     press(window, Qt.KeyboardModifier.ShiftModifier)
     assert QApplication.focusWidget() is before
+
+
+def test_to_look_for_a_stop_makes_nobody_the_child_of_another(window: MainWindow) -> None:
+    bars = window.sheet.horizontalScrollBar(), window.sheet.verticalScrollBar()
+    without_a_stop = QWidget(window)
+    without_a_stop.show()
+    assert entry_of(without_a_stop) is None
+    for id in window.document.drawing.components:
+        # Each time the fields of the one before go.
+        window.sheet.select((id,))
+        QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+        gc.collect()
+    assert all(shiboken6.isValid(bar) for bar in bars)

@@ -3,7 +3,15 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QNativeGestureEvent, QPainter, QResizeEvent, QTransform, QWheelEvent
+from PySide6.QtGui import (
+    QFocusEvent,
+    QHideEvent,
+    QNativeGestureEvent,
+    QPainter,
+    QResizeEvent,
+    QTransform,
+    QWheelEvent,
+)
 from PySide6.QtWidgets import QFrame, QGraphicsView, QWidget
 
 from circuitcheck.editor.sheet import zooming
@@ -115,6 +123,11 @@ class Canvas(QGraphicsView):
     def drawBackground(self, painter: QPainter, rect: QRectF | QRect) -> None:
         """Paint the paper."""
         self._paper.paint(painter, QRectF(rect), self._theme)
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """What is on its way into view is there at once: a window that closes has no scroll bars for it any more."""
+        self._scroller.finish()
+        super().hideEvent(event)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Keep the paper wide enough."""

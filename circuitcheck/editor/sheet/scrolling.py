@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEasingCurve, QPoint, QPointF, QRectF, QSizeF, Qt, QVariantAnimation
-from PySide6.QtWidgets import QGraphicsView, QStyle
+from PySide6.QtWidgets import QGraphicsView, QScrollBar, QStyle
 
 BRING_MS = 220
 MARGIN_PX = 48.0
@@ -20,9 +20,14 @@ class Scroller:
         self._animation = QVariantAnimation(view, startValue=0.0, endValue=1.0)
         self._animation.setEasingCurve(QEasingCurve.Type.OutCubic)
         self._animation.valueChanged.connect(self._go)
-        self._bars = (view.horizontalScrollBar(), view.verticalScrollBar())
         for bar in self._bars:
             bar.valueChanged.connect(self._scrolled)
+
+    @property
+    def _bars(self) -> tuple[QScrollBar, QScrollBar]:
+        # Asked for each time: a name kept for one is of no more use once anybody has held what Qt puts about it,
+        # though the bar itself is still there.
+        return self._view.horizontalScrollBar(), self._view.verticalScrollBar()
 
     def show_bars(self) -> None:
         """Show a scroll bar only where something drawn lies out of view."""

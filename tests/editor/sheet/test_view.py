@@ -5,7 +5,7 @@ import weakref
 
 import pytest
 import shiboken6
-from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QAbstractAnimation, QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QImage, QPainter, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton
@@ -195,6 +195,15 @@ class TestScrolling:
         worked.view.fit()
         worked.view._scroller.finish()
         assert (worked.view.zoom, worked.at(10, 10)) == fitted
+
+    def test_what_is_on_its_way_is_there_at_once_where_the_view_goes(self, worked: Hand) -> None:
+        scroller = worked.view._scroller
+        scroller._from, scroller._to = QPointF(0, 0), QPointF(900, 700)
+        scroller._animation.setDuration(10_000)
+        scroller._animation.start()
+        worked.view.hide()
+        assert scroller._animation.state() == QAbstractAnimation.State.Stopped
+        assert abs(scroller.seen().center().x() - 900) < 1.5
 
     def test_bringing_what_is_not_there_does_nothing(self, worked: Hand) -> None:
         before = worked.at(0, 0)

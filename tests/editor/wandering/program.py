@@ -89,6 +89,10 @@ class Wanderer:
         if self.wrong or not self.left or not windows:
             self.end()
             return
+        if not all(each.has_begun for each in windows) and QApplication.activeModalWidget() is None:
+            # Nobody acts in a window that is still bare; what is told over it is answered.
+            QTimer.singleShot(1, self.step)
+            return
         self.left -= 1
         window = self.chance.choice(windows)
         began = time.perf_counter()
@@ -123,7 +127,7 @@ class Wanderer:
         if len(drawing.components) + len(drawing.pipes) > MOST_THINGS:
             window.files.open_sample(self.chance.choice(sorted(self.folder.glob("*.wetcircuit"))))
             return self.note("file: another for a large one")
-        if roll > 0.99:
+        if roll > 0.99 and window.has_begun:
             self.note("undo all")
             self.steps_undone += undo_all_and_redo(window)
             look_closely_at(window)
@@ -132,7 +136,7 @@ class Wanderer:
             window.activateWindow()
         acts = Acts(window, self.chance, self.answers)
         told = self.note(acts.act())
-        if window in the_windows():
+        if window in the_windows() and window.has_begun:
             look_at(window)
         return told
 

@@ -17,6 +17,7 @@ class Scroller:
         self._from = QPointF()
         self._to = QPointF()
         self._box = QRectF()
+        self._is_showing = False
         self._animation = QVariantAnimation(view, startValue=0.0, endValue=1.0)
         self._animation.setEasingCurve(QEasingCurve.Type.OutCubic)
         self._animation.valueChanged.connect(self._go)
@@ -31,6 +32,17 @@ class Scroller:
 
     def show_bars(self) -> None:
         """Show a scroll bar only where something drawn lies out of view."""
+        # A bar that comes or goes resizes the view, and who keeps something in view then asks for this again: without
+        # end, in a view in which the one makes the other come and go.
+        if self._is_showing:
+            return
+        self._is_showing = True
+        try:
+            self._set_policies()
+        finally:
+            self._is_showing = False
+
+    def _set_policies(self) -> None:
         seen = self.seen()
         for hidden, set_policy in (
             (

@@ -205,6 +205,23 @@ class TestScrolling:
         assert scroller._animation.state() == QAbstractAnimation.State.Stopped
         assert abs(scroller.seen().center().x() - 900) < 1.5
 
+    def test_bars_that_make_one_another_come_and_go_come_to_an_end(
+        self, worked: Hand, monkeypatch: pytest.MonkeyPatch
+    ) -> None:
+        scroller, asked = worked.view._scroller, list[bool]()
+
+        def bar_comes() -> None:
+            asked.append(True)
+            if len(asked) < 50:
+                # As a view does that is resized by it and keeps something in view.
+                scroller.show_bars()
+
+        monkeypatch.setattr(scroller, "_set_policies", bar_comes)
+        scroller.show_bars()
+        assert len(asked) == 1
+        scroller.show_bars()
+        assert len(asked) == 2
+
     def test_bringing_what_is_not_there_does_nothing(self, worked: Hand) -> None:
         before = worked.at(0, 0)
         worked.view.bring_into_view(("nothing",))

@@ -22,7 +22,7 @@ from pathlib import Path
 from types import TracebackType
 
 from PySide6.QtCore import QMessageLogContext, QTimer, QtMsgType, qInstallMessageHandler
-from PySide6.QtWidgets import QApplication, QMainWindow
+from PySide6.QtWidgets import QApplication, QMainWindow, QPushButton
 
 from circuitcheck.editor import main
 from circuitcheck.editor.window import MainWindow
@@ -89,8 +89,11 @@ class Wanderer:
         if self.wrong or not self.left or not windows:
             self.end()
             return
-        if not all(each.has_begun for each in windows) and QApplication.activeModalWidget() is None:
+        if not all(each.has_begun for each in windows):
             # Nobody acts in a window that is still bare; what is told over it is answered.
+            told_over_it = QApplication.activeModalWidget()
+            if told_over_it is not None:
+                self.chance.choice(told_over_it.findChildren(QPushButton)).click()
             QTimer.singleShot(1, self.step)
             return
         self.left -= 1
@@ -127,7 +130,7 @@ class Wanderer:
         if len(drawing.components) + len(drawing.pipes) > MOST_THINGS:
             window.files.open_sample(self.chance.choice(sorted(self.folder.glob("*.wetcircuit"))))
             return self.note("file: another for a large one")
-        if roll > 0.99 and window.has_begun:
+        if roll > 0.99:
             self.note("undo all")
             self.steps_undone += undo_all_and_redo(window)
             look_closely_at(window)
@@ -136,7 +139,7 @@ class Wanderer:
             window.activateWindow()
         acts = Acts(window, self.chance, self.answers)
         told = self.note(acts.act())
-        if window in the_windows() and window.has_begun:
+        if window in the_windows():
             look_at(window)
         return told
 

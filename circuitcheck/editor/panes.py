@@ -70,6 +70,9 @@ class Panes:
         self._side = QSplitter(Qt.Orientation.Vertical)
         self._across = QSplitter(Qt.Orientation.Horizontal)
         self._middle = QVBoxLayout()
+        self._before_sheet = QWidget()
+        """Holds the place before the sheet for Tab: the sheet cannot come after anything without leaving behind
+        what lies on it, and Qt's focus chain is not asked (`areas.py`)."""
         self._split()
 
     def furnish(self) -> None:
@@ -119,8 +122,7 @@ class Panes:
     def _order_stops(self) -> None:
         """What was put in stands in its place for Tab too; the sheet stays where it is, before what lies on it."""
         flows = self.flow_bar
-        before = self.sheet.previousInFocusChain()
-        _in_this_order(before, flows.situation, flows.by, flows.fill_in, flows.close_button)
+        _in_this_order(self._before_sheet, flows.situation, flows.by, flows.fill_in, flows.close_button)
         _in_this_order(self.shelf.tree, self.details, self.findings, self.figures.find_box, self.figures.list)
 
     def set_theme(self, theme: Theme) -> None:
@@ -186,6 +188,8 @@ class Panes:
         column = self._middle = QVBoxLayout(middle)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
+        column.addWidget(self._before_sheet)
+        self._before_sheet.hide()
         column.addWidget(self.sheet, 1)
         for widget in (self.shelf, middle, self._side):
             self._across.addWidget(widget)

@@ -13,9 +13,10 @@ from PySide6.QtGui import QPainter, QPixmap, QTransform
 from circuitcheck.editor.sheet.painting import Palette, paint
 from circuitcheck.picture import paths
 from circuitcheck.picture.flow import ARROW_HALF, ARROW_LONG, PITCH_PX
-from circuitcheck.picture.labels import Obstacles, Rect, grown, overlap
+from circuitcheck.picture.labels import Rect, grown, overlap
 from circuitcheck.picture.marks import Fill, Mark, Stroke
 from circuitcheck.picture.pipes import HOP_PX, LINES, Gap, Place
+from circuitcheck.picture.taken import Taken
 from circuitcheck.report.flows import PipeFlow
 
 LEAST_PX_S, MOST_PX_S, PX_S_A_M_S = 12.0, 60.0, 60.0
@@ -62,9 +63,7 @@ def runs(
 ) -> tuple[Run, ...]:
     """The runs of all pipes in which water moves."""
     # Of a large drawing there are thousands of both: each run is held only against what lies near it.
-    boxes = Obstacles()
-    for number, box in enumerate(taken):
-        boxes.put(str(number), (box,))
+    boxes = Taken(taken)
     found: list[Run] = []
     for id, pipe in pipes.items():
         line = lines.get(id)
@@ -77,7 +76,7 @@ def runs(
 
 
 def _of_pipe(
-    line: Sequence[Place], boxes: Obstacles, own: Sequence[Rect], role: str, speed: float
+    line: Sequence[Place], boxes: Taken, own: Sequence[Rect], role: str, speed: float
 ) -> Iterator[Run]:
     begins = 0.0
     last = len(line) - 2
@@ -88,7 +87,7 @@ def _of_pipe(
             low = END_PX if number == 0 else 0.0
             high = long - END_PX if number == last else long
             reach = _reach(a, b)
-            near = [box for owner in boxes.met(reach) for box in boxes.boxes(owner)]
+            near = boxes.met(reach)
             near += [box for box in own if overlap(box, reach)]
             free = tuple(_free(a, (ux, uy), low, high, near))
             if free:

@@ -247,9 +247,7 @@ class WorkedCanvas(Canvas):
         self.setAccessibleDescription(f"{name}. {keys}" if name else keys)
 
     def _show_invitation(self) -> None:
-        drawing = self._stage.drawing
-        empty = not (drawing.components or drawing.pipes or drawing.controls)
-        self._invitation.setVisible(empty and self._hands.gesture is None)
+        self._invitation.setVisible(self._stage.drawing.is_empty and self._hands.gesture is None)
         self._invitation.centre()
 
     def zoomed(self, zoom: float) -> None:

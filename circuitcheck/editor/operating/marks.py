@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from itertools import pairwise
 
-from PySide6.QtCore import QRectF
 from PySide6.QtWidgets import QGraphicsScene
 
 from circuitcheck.editor.operating.arrows import Run, runs
 from circuitcheck.editor.sheet.band import band
 from circuitcheck.editor.sheet.content import Content
 from circuitcheck.editor.sheet.marks_item import MarksItem
+from circuitcheck.editor.sheet.shown_part import edges_of
 from circuitcheck.editor.translating import tr
 from circuitcheck.operating.cutting import CutOff
 from circuitcheck.operating.standing import Standing
@@ -118,7 +118,7 @@ class OperatingMarks:
                 below.append(Fill(area, "danger_tint"))
             below += [Hatch(area, "danger"), Stroke(area, "danger", 1.5, (6, 4))]
             said = (tr("cut off from"), *_the(each.lacks for each in alike))
-            placed = self._beside([_rect(box) for box in boxes], lines, said, taken)
+            placed = self._beside([edges_of(box) for box in boxes], lines, said, taken)
             taken.append(placed)
             left, top, right, _ = placed
             above += [
@@ -223,7 +223,3 @@ def _round(box: Rect, wide: float, high: float) -> Iterable[Rect]:
         yield x - wide / 2, top - clear - high, x + wide / 2, top - clear
         yield right + clear, y - high / 2, right + clear + wide, y + high / 2
         yield left - clear - wide, y - high / 2, left - clear, y + high / 2
-
-
-def _rect(box: QRectF) -> Rect:
-    return box.left(), box.top(), box.right(), box.bottom()

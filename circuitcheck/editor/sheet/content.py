@@ -17,7 +17,7 @@ from circuitcheck.editor.sheet.marks_item import MarksItem
 from circuitcheck.editor.sheet.overview import FAR_SCALE, OverviewItem
 from circuitcheck.editor.sheet.painting import Palette, Tone
 from circuitcheck.editor.sheet.pixmaps import Look, Pixmaps
-from circuitcheck.editor.sheet.shown_part import Lens, PartView, ShownPart, paint_parts, rect_of
+from circuitcheck.editor.sheet.shown_part import Lens, PartView, ShownPart, edges_of, paint_parts, rect_of
 from circuitcheck.editor.sheet.shown_pipe import REACH_PX, PipeView, ShownPipe
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import WINDOW, tr
@@ -207,7 +207,7 @@ class Content:
 
     def near(self, box: QRectF) -> tuple[list[ShownPart], list[ShownPipe]]:
         """The parts and pipes that may lie in a box, topmost first."""
-        parts, pipes = self.layout.within((_rect(box),))
+        parts, pipes = self.layout.within((edges_of(box),))
         return _meeting(self.parts, parts, (box,))[::-1], _meeting(self.pipes, pipes, (box,))[::-1]
 
     def close(self) -> None:
@@ -233,7 +233,7 @@ class Content:
 
     def within(self, exposed: Iterable[QRectF]) -> tuple[set[str], set[str]]:
         """The parts and the pipes of which anything may be painted in these boxes."""
-        return self.layout.within([grown(_rect(box), REACH_PX) for box in exposed])
+        return self.layout.within([grown(edges_of(box), REACH_PX) for box in exposed])
 
     def _refresh(self, parts: frozenset[str], pipes: frozenset[str]) -> None:
         """Show these anew, where they are others than they were."""
@@ -357,10 +357,6 @@ def _middle(thing: Component | Control) -> Place:
     """Where a thing that is placed stands, in px of the sheet."""
     assert thing.at is not None
     return thing.at.x * SQUARE_PX, thing.at.y * SQUARE_PX
-
-
-def _rect(box: QRectF) -> Rect:
-    return box.left(), box.top(), box.right(), box.bottom()
 
 
 def _meeting(known: Mapping[str, Shown], ids: Iterable[str], boxes: Sequence[QRectF]) -> list[Shown]:

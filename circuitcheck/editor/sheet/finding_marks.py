@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QRectF
 from PySide6.QtWidgets import QGraphicsScene
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet.band import ALONG_PX, ROUND_PX, band
 from circuitcheck.editor.sheet.content import Content
 from circuitcheck.editor.sheet.marks_item import MarksItem
+from circuitcheck.editor.sheet.shown_part import edges_of
 from circuitcheck.finding import Finding
 from circuitcheck.picture.labels import CLEAR, LABEL_EDGE, Rect, grown
 from circuitcheck.picture.marks import Fill, Hatch, Mark, Stroke
@@ -97,7 +97,7 @@ class FindingMarks:
         about = judged(finding)
         if about is not None:
             reach[about] = RING_PX + EDGE_CLEAR
-        boxes += [grown(_rect(self._content.box(id)), out) for id, out in reach.items()]
+        boxes += [grown(edges_of(self._content.box(id)), out) for id, out in reach.items()]
         # What a label keeps clear of its symbol anyhow serves for most of what it keeps clear of the edge.
         around = {id: out + LABEL_EDGE - CLEAR for id, out in reach.items()}
         shut = shut_states(finding)
@@ -119,7 +119,3 @@ class FindingMarks:
         marks: list[Mark] = [Hatch(area, "danger"), Stroke(area, "danger", 1.5, (6, 4))]
         tint: list[Mark] = [] if self._content.theme.high_contrast else [Fill(area, "danger_tint")]
         return tint + marks
-
-
-def _rect(box: QRectF) -> Rect:
-    return box.left(), box.top(), box.right(), box.bottom()

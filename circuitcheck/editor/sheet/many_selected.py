@@ -4,11 +4,12 @@ what is seen from far off."""
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
+from functools import partial
 from itertools import pairwise
 from typing import NamedTuple
 
-from PySide6.QtCore import QLineF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPen
+from PySide6.QtCore import QLineF, QRectF
+from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QGraphicsScene
 
 from circuitcheck.editor.sheet.content import Content
@@ -16,16 +17,17 @@ from circuitcheck.editor.sheet.far_grid import FarGrid
 from circuitcheck.editor.sheet.layer import Layer
 from circuitcheck.editor.sheet.overview import TINY_SCALE
 from circuitcheck.editor.sheet.painting import NO_BRUSH, NO_PEN, Prepared, washed
-from circuitcheck.editor.sheet.shown_part import rect_of
-from circuitcheck.picture.labels import Rect
+from circuitcheck.editor.sheet.shown_part import edges_of, rect_of
 from circuitcheck.picture.marks import Mark
 
 MANY = 400
 """Of more than this many things none has marks of its own."""
-WASH_PX, FRAME_PX = 13.0, 2.0
 OUT_PX = 24.0
 """So far out of what a thing paints itself its frame reaches at most."""
-PIPE_SHARE, PART_SHARE = 0.24, 0.12
+WASH_PX, STROKE_PX = 13.0, 2.0
+PART_SHARE = 0.12
+PIPE_SHARE = 2 * PART_SHARE
+"""What is selected, many or few: how wide a pipe's wash and a frame's stroke are, and what of the colour a wash has."""
 NOTHING: frozenset[str] = frozenset()
 
 Marks = Callable[[str], Sequence[Mark]]
@@ -38,6 +40,9 @@ class _Batch(NamedTuple):
     runs: list[QLineF]
 
 
+FromAfar = Callable[[QPainter, Sequence[_Batch], QColor, bool], None]
+
+
 class ManySelected:
     """Two layers, one under the parts and one over all; they show nothing while few are selected. `wash` and
     `frame` give the marks of one thing under and over it."""
@@ -48,7 +53,10 @@ class ManySelected:
         self._ids = NOTHING
         self._made: tuple[dict[str, Prepared], dict[str, Prepared]] = ({}, {})
         self._far: FarGrid[str, _Batch] | None = None
-        self._layers = (Layer(self._paint_washes, under_z), Layer(self._paint_frames, over_z))
+        self._layers = (
+            Layer(partial(self._paint, 0, self._wash_from_afar), under_z),
+            Layer(partial(self._paint, 1, self._frame_from_afar), over_z),
+        )
 
     def adopt(self, scene: QGraphicsScene) -> None:
         """Lie on another scene."""
@@ -66,41 +74,40 @@ class ManySelected:
         for layer in self._layers:
             layer.update()
 
-    def _paint_washes(self, painter: QPainter, boxes: Sequence[QRectF]) -> None:
+    def _paint(self, which: int, from_afar: FromAfar, painter: QPainter, boxes: Sequence[QRectF]) -> None:
+        """Paint one of both layers."""
         if not self._ids:
             return
         if not self._content.is_far:
-            self._paint_near(painter, boxes, 0)
+            self._paint_near(painter, boxes, which)
             return
-        colour = self._content.palette.colour("select")
-        tiny = _is_tiny(painter)
         painter.save()
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=not tiny)
+        is_tiny = painter.worldTransform().m11() < TINY_SCALE
+        from_afar(painter, self._seen_from_afar(boxes), self._content.palette.colour("select"), is_tiny)
+        painter.restore()
+
+    def _wash_from_afar(
+        self, painter: QPainter, batches: Sequence[_Batch], colour: QColor, is_tiny: bool
+    ) -> None:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=not is_tiny)
         painter.setBrush(NO_BRUSH)
-        painter.setPen(QPen(washed(colour, PIPE_SHARE), 0 if tiny else WASH_PX))
-        batches = self._seen_from_afar(boxes)
+        painter.setPen(QPen(washed(colour, PIPE_SHARE), 0 if is_tiny else WASH_PX))
         for batch in batches:
             painter.drawLines(batch.runs)
         painter.setPen(NO_PEN)
         painter.setBrush(washed(colour, PART_SHARE))
         for batch in batches:
             painter.drawRects(batch.boxes)
-        painter.restore()
 
-    def _paint_frames(self, painter: QPainter, boxes: Sequence[QRectF]) -> None:
-        if not self._ids:
-            return
-        if not self._content.is_far:
-            self._paint_near(painter, boxes, 1)
-            return
-        painter.save()
+    def _frame_from_afar(
+        self, painter: QPainter, batches: Sequence[_Batch], colour: QColor, is_tiny: bool
+    ) -> None:
         # Straight frames need no smoothing.
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.setPen(QPen(self._content.palette.colour("select"), 0 if _is_tiny(painter) else FRAME_PX))
-        for batch in self._seen_from_afar(boxes):
+        painter.setBrush(NO_BRUSH)
+        painter.setPen(QPen(colour, 0 if is_tiny else STROKE_PX))
+        for batch in batches:
             painter.drawRects(batch.boxes)
-        painter.restore()
 
     def _paint_near(self, painter: QPainter, boxes: Iterable[QRectF], which: int) -> None:
         """Paint the marks of each thing that is in view."""
@@ -118,18 +125,10 @@ class ManySelected:
             parts, pipes = self._content.far_boxes()
             for id in self._ids:
                 self._far.put(id, parts.get(id) or pipes.get(id))
-        return self._far.within([_rect(box) for box in boxes])
+        return self._far.within([edges_of(box) for box in boxes])
 
     def _batch(self, ids: Sequence[str]) -> _Batch:
         layout = self._content.layout
         boxes = [rect_of(layout.boxes[id]) for id in ids if id in layout.boxes]
         lines = [layout.lines[id] for id in ids if id in layout.lines]
         return _Batch(boxes, [QLineF(*a, *b) for line in lines for a, b in pairwise(line)])
-
-
-def _is_tiny(painter: QPainter) -> bool:
-    return painter.worldTransform().m11() < TINY_SCALE
-
-
-def _rect(box: QRectF) -> Rect:
-    return box.left(), box.top(), box.right(), box.bottom()

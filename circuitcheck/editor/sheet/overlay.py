@@ -9,7 +9,14 @@ from PySide6.QtWidgets import QGraphicsScene
 
 from circuitcheck.drawing.value import Component
 from circuitcheck.editor.sheet.content import Content
-from circuitcheck.editor.sheet.many_selected import MANY, NOTHING, ManySelected
+from circuitcheck.editor.sheet.many_selected import (
+    MANY,
+    NOTHING,
+    PART_SHARE,
+    STROKE_PX,
+    WASH_PX,
+    ManySelected,
+)
 from circuitcheck.editor.sheet.marks_item import MARKS_Z, MarksItem
 from circuitcheck.geometry import Point
 from circuitcheck.picture import paths
@@ -36,7 +43,9 @@ class Overlay:
         self._under = MarksItem((), content.palette, z=UNDER_Z)
         self._over = MarksItem((), content.palette, z=MARKS_Z + 5)
         self._passing = MarksItem((), content.palette, z=MARKS_Z + 6)
-        self._many = ManySelected(content, lambda id: self._wash(id, 0.12), self._frame, UNDER_Z, MARKS_Z + 5)
+        self._many = ManySelected(
+            content, lambda id: self._wash(id, PART_SHARE), self._frame, UNDER_Z, MARKS_Z + 5
+        )
         self.adopt(content.scene)
 
     def adopt(self, scene: QGraphicsScene) -> None:
@@ -88,7 +97,7 @@ class Overlay:
         under: list[Mark] = []
         over: list[Mark] = []
         for id in sorted(self._selected) if len(self._selected) <= MANY else ():
-            under += self._wash(id, 0.12)
+            under += self._wash(id, PART_SHARE)
             over += self._frame(id)
         if self._hovered is not None and self._hovered not in self._selected:
             under += self._wash(self._hovered, 0.10)
@@ -114,13 +123,13 @@ class Overlay:
     def _wash(self, id: str, share: float) -> list[Mark]:
         line = self._content.layout.lines.get(id)
         if line:
-            return [Stroke(pipe_path(line), "select", 13, (), "round", opacity=2 * share)]
+            return [Stroke(pipe_path(line), "select", WASH_PX, (), "round", opacity=2 * share)]
         box = self._box(id, FRAME_PX)
         return [] if box is None else [Fill(box, "select", share)]
 
     def _frame(self, id: str) -> list[Mark]:
         box = None if id in self._content.layout.lines else self._box(id, FRAME_PX)
-        return [] if box is None else [Stroke(box, "select", 2)]
+        return [] if box is None else [Stroke(box, "select", STROKE_PX)]
 
     def _ring(self, id: str) -> list[Mark]:
         box = self._box(id, FOCUS_PX)

@@ -22,7 +22,7 @@ from circuitcheck.editor.sheet.far_batches import (
 from circuitcheck.editor.sheet.far_grid import FarGrid
 from circuitcheck.editor.sheet.layer import EVERYWHERE, expose, exposed
 from circuitcheck.editor.sheet.pixmaps import Look
-from circuitcheck.editor.sheet.shown_part import Lens, rect_of
+from circuitcheck.editor.sheet.shown_part import Lens, edges_of, rect_of
 from circuitcheck.picture.labels import Rect
 
 LINE_PX = 4.0
@@ -96,7 +96,7 @@ class OverviewItem(QGraphicsItem):
         """Paint what lies in what is exposed: the lines, then the symbols."""
         if self._changed is None:
             self._read_all()
-        boxes = [_box_of(piece) for piece in exposed(painter, option.exposedRect)]
+        boxes = [edges_of(piece) for piece in exposed(painter, option.exposedRect)]
         symbols, lines = self._symbols.within(boxes), self._lines.within(boxes)
         zoom = painter.worldTransform().m11()
         painter.save()
@@ -128,7 +128,3 @@ class OverviewItem(QGraphicsItem):
 
     def _no_lines(self) -> FarGrid[FarPipe, Mapping[Height, FarLines]]:
         return FarGrid(self._seen.far_pipe, lines_by_height)
-
-
-def _box_of(piece: QRectF) -> Rect:
-    return piece.left(), piece.top(), piece.right(), piece.bottom()

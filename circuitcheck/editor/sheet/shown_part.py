@@ -94,3 +94,8 @@ def rect_of(box: Rect) -> QRectF:
     """A box of the picture as Qt's rectangle."""
     left, top, right, low = box
     return QRectF(left, top, right - left, low - top)
+
+
+def edges_of(box: QRectF) -> Rect:
+    """Qt's rectangle as a box of the picture."""
+    return box.left(), box.top(), box.right(), box.bottom()

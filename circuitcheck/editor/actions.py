@@ -277,9 +277,18 @@ class Actions:
         return action
 
 
+def take_all_out(menu: QMenu) -> None:
+    """Leave a menu empty. What was made for it goes when the events are through, and not at once as with
+    `QMenu.clear`: one of them may be the very action that is being chosen."""
+    for action in menu.actions():
+        menu.removeAction(action)
+        if action.parent() is menu:
+            action.deleteLater()
+
+
 def refill(menu: QMenu, entries: Iterable[tuple[str, object]], empty: str) -> list[QAction]:
     """Put entries of a text and data into a menu, in place of what it held; `empty` where there is none."""
-    menu.clear()
+    take_all_out(menu)
     actions = []
     for text, data in entries:
         action = menu.addAction(plain.action_text(text))

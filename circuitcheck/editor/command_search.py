@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QObject, QPoint
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu, QMenuBar, QWidget
+from shiboken6 import isValid
 
 from circuitcheck.editor.find_box import WIDE_PX, FindBox, Match
 from circuitcheck.editor.icons import kind_icon
@@ -27,6 +28,11 @@ class Command:
 
     action: QAction
     menus: tuple[str, ...]
+
+    @property
+    def is_there(self) -> bool:
+        """Whether the action still exists: a menu that lists files or windows makes others whenever it is filled."""
+        return isValid(self.action)
 
     @property
     def words(self) -> str:
@@ -80,6 +86,8 @@ class CommandSearch(QObject):
         if self.box.isHidden():
             return
         words = typed.casefold().split()
+        if not all(command.is_there for command in self.commands):
+            self.commands = self._all()
         rated = [(rate, command) for command in self.commands if (rate := _rate(command, words)) is not None]
         rated.sort(key=lambda each: (not each[1].action.isEnabled(), each[0]))
         matches = [
@@ -104,7 +112,8 @@ class CommandSearch(QObject):
     def _run(self, chosen: object, _keys: object) -> None:
         self._close()
         if isinstance(chosen, Command):
-            chosen.action.trigger()
+            if chosen.is_there:
+                chosen.action.trigger()
         elif isinstance(chosen, Kind):
             self._place(chosen)
 

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from weakref import ref
+
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QApplication, QMainWindow, QMenu
 
 from circuitcheck.editor import plain
+from circuitcheck.editor.actions import take_all_out
 
 
 class WindowMenu(QObject):
@@ -21,7 +24,7 @@ class WindowMenu(QObject):
         self._fill()
 
     def _fill(self) -> None:
-        self.menu.clear()
+        take_all_out(self.menu)
         self.menu.addActions(self._before)
         self.menu.addSeparator()
         for window in main_windows():
@@ -31,13 +34,16 @@ class WindowMenu(QObject):
                 .replace("[*]", "*" if window.isWindowModified() else "")
             )
             action = self.menu.addAction(plain.action_text(name.replace("\0", "[*]")))
-            action.setData(window)
+            # Not the window itself: of one that is closed Qt would keep nothing but where it was.
+            action.setData(ref(window))
             action.setCheckable(True)
             action.setChecked(window is self._window)
 
     def _bring(self, action: QAction) -> None:
-        window = action.data()
-        if isinstance(window, QMainWindow):
+        held = action.data()
+        window = held() if isinstance(held, ref) else None
+        # It may have been closed since the menu was filled, where a command is chosen in another way.
+        if isinstance(window, QMainWindow) and window in main_windows():
             bring(window)
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QByteArray, QMimeData, QPoint, QPointF, QSettings, Qt
+from PySide6.QtCore import QByteArray, QEvent, QMimeData, QPoint, QPointF, QSettings, Qt
 from PySide6.QtGui import QContextMenuEvent, QGuiApplication, QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMenu, QMessageBox
@@ -260,6 +260,52 @@ class TestCommandSearch:
             assert command.words in [item.text(0) for item in items if item is not None]
         QTest.keyClick(search.box.edit, Qt.Key.Key_Escape)
         assert window.sheet.hasFocus()
+
+    def test_a_menu_filled_anew_meanwhile_is_searched_as_it_is_now(
+        self, window: MainWindow, tmp_path: Path
+    ) -> None:
+        window.document.save(tmp_path / "kept.wetcircuit")
+        window.files.open_path(tmp_path / "kept.wetcircuit")
+        key(window, Qt.Key.Key_K)
+        box = window.editing.search.box
+        QTest.keyClicks(box.edit, "kept")
+        assert box.texts()[0].startswith("kept")
+        window.files.forget_all_recent()
+        forget_what_is_deleted()
+        QTest.keyClick(box.edit, Qt.Key.Key_Backspace)
+        assert not any(text.startswith("kept") for text in box.texts())
+
+    def test_a_command_that_went_meanwhile_does_nothing(self, window: MainWindow, tmp_path: Path) -> None:
+        window.document.save(tmp_path / "kept.wetcircuit")
+        window.files.open_path(tmp_path / "kept.wetcircuit")
+        key(window, Qt.Key.Key_K)
+        box = window.editing.search.box
+        QTest.keyClicks(box.edit, "kept")
+        window.files.forget_all_recent()
+        forget_what_is_deleted()
+        QTest.keyClick(box.edit, Qt.Key.Key_Return)
+        assert box.isHidden()
+
+    def test_the_recent_files_may_change_while_one_of_them_is_chosen(
+        self, window: MainWindow, tmp_path: Path
+    ) -> None:
+        for name in ("one", "other"):
+            window.document.save(tmp_path / f"{name}.wetcircuit")
+            window.files.open_path(tmp_path / f"{name}.wetcircuit")
+        key(window, Qt.Key.Key_K)
+        box = window.editing.search.box
+        QTest.keyClicks(box.edit, "one  (")
+        QTest.keyClick(box.edit, Qt.Key.Key_Return)
+        assert window.document.path == tmp_path / "one.wetcircuit"
+        key(window, Qt.Key.Key_K)
+        QTest.keyClicks(box.edit, "clear the list")
+        QTest.keyClick(box.edit, Qt.Key.Key_Return)
+        assert window.files.recent() == []
+
+
+def forget_what_is_deleted() -> None:
+    """What is to be deleted later goes now."""
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
 
 
 class TestMenus:

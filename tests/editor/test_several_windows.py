@@ -18,7 +18,6 @@ from pytestqt.qtbot import QtBot
 from circuitcheck.drawing.edits import place, set_title
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.files import Answer, Files
-from circuitcheck.editor.window import MainWindow
 from circuitcheck.editor.window_menu import WindowMenu
 from circuitcheck.editor.windows import Windows
 from circuitcheck.geometry import Point
@@ -86,10 +85,23 @@ def test_the_window_menu_names_them(windows: Windows) -> None:
     menus = [child for child in first.children() if isinstance(child, WindowMenu)]
     (menu,) = menus
     menu.menu.aboutToShow.emit()
-    named = [action for action in menu.menu.actions() if isinstance(action.data(), MainWindow)]
-    assert {action.data() for action in named} == {first, second}
-    assert [action.isChecked() for action in named].count(True) == 1
+    named = [action for action in menu.menu.actions() if action.isCheckable()]
+    assert [action.data()() for action in named if action.isChecked()] == [first]
+    assert [action.data()() for action in named if not action.isChecked()] == [second]
     named[0].trigger()
+
+
+def test_a_window_closed_since_the_menu_was_filled_is_not_brought(windows: Windows) -> None:
+    first, second = windows.new(), windows.new()
+    menu = first.menus.windows
+    menu.aboutToShow.emit()
+    entries = [each for each in menu.actions() if each.isCheckable() and not each.isChecked()]
+    assert len(entries) == 1
+    second.close()
+    assert settled(lambda: len(windows.open) == 1)
+    for entry in entries:
+        entry.trigger()
+    assert windows.open == (first,)
 
 
 def test_quit_closes_all_unless_one_is_kept(windows: Windows, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -55,6 +55,10 @@ class Acts:
             (10, self.action), (8, self.button), (8, self.type_in), (6, self.rows), (2, self.tab),
             (4, self.finding), (1, self.resize), (2, self.file), (1, self.shelf), (2, self.half_a_drag),
         ]  # fmt: skip
+        if not window.is_furnished:
+            # What a hand does comes to the window by events, and the rest of it is there by then.
+            by_call = (self.action, self.finding, self.file, self.half_a_drag)
+            weighed = [(weight, act) for weight, act in weighed if act not in by_call]
         self._acts = [act for _, act in weighed]
         self._weights = [weight for weight, _ in weighed]
 

@@ -202,7 +202,11 @@ class FiguresPanel(QWidget):
         self._drawing, self._figures = wanted
         self.note_changed.emit("" if figures is None else words.note(figures))
         self._say(tr(FAILED) if figures is None else "" if figures else tr(NOTHING_APPLIES))
-        if was[1] != wanted[1] or _names(was[0]) != _names(drawing):
+        is_renamed = _names(was[0]) != _names(drawing)
+        if is_renamed:
+            self.delegate.rows.forget()
+        if was[1] != wanted[1] or is_renamed:
+            self.delegate.rows.keep(self._figures)
             self._filter()
         else:
             # Nothing is another: what one reads, and where the keyboard is, stays.
@@ -331,6 +335,7 @@ class FiguresPanel(QWidget):
         self.unwanted.emit()
 
 
-def _names(drawing: Drawing) -> list[str]:
-    """What things are called: a name can be another where no number is."""
-    return [each.label for things in (drawing.components, drawing.controls) for each in things.values()]
+def _names(drawing: Drawing) -> list[tuple[str, str]]:
+    """What things are called, by a label or by what they are: a name can be another where no number is."""
+    both = (drawing.components, drawing.controls)
+    return [(each.label, each.kind.name) for things in both for each in things.values()]

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, QRect, QSize, Qt
-from PySide6.QtGui import QFont, QFontMetrics, QIcon, QPainter, QPen
+from PySide6.QtGui import QFont, QIcon, QPainter, QPen
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.figures import words
-from circuitcheck.editor.fonts import scaled
+from circuitcheck.editor.figures.heights import WRAP, Faces, Rows, Said, said_of
 from circuitcheck.editor.icons import GRADE_PX, grade_icon
 from circuitcheck.editor.styling import wash
 from circuitcheck.editor.theme import Theme, light
@@ -22,7 +22,6 @@ Index = QModelIndex | QPersistentModelIndex
 FIGURE = Qt.ItemDataRole.UserRole
 INSET_PX, PAD_PX, BETWEEN_PX = 16, 9, 10
 LEAST_PX = 44
-WRAP = int(Qt.TextFlag.TextWordWrap) | int(Qt.AlignmentFlag.AlignLeft) | int(Qt.AlignmentFlag.AlignTop)
 RIGHT = int(Qt.AlignmentFlag.AlignRight) | int(Qt.AlignmentFlag.AlignTop)
 
 
@@ -71,6 +70,8 @@ class FigureDelegate(QStyledItemDelegate):
         self.opened_high = 0
         self._theme = light()
         self._unanswered = QIcon()
+        self._faces: tuple[str, Faces] | None = None
+        self.rows = Rows(lambda figure: said_of(model.drawing, figure, model.decimal), self._high)
 
     @property
     def theme(self) -> Theme:
@@ -86,12 +87,23 @@ class FigureDelegate(QStyledItemDelegate):
         """As high as its lines are at the list's width."""
         if index.row() == self.opened_row:
             return QSize(self.width, self.opened_high)
-        figure = index.data(FIGURE)
-        if not isinstance(figure, Figure):
-            return QSize(self.width, LEAST_PX)
-        high = sum(high for _, high in self._texts(option.font, figure))
-        high += sum(high for *_, high in self._results(option.font, figure))
-        return QSize(self.width, max(LEAST_PX, high + 2 * PAD_PX))
+        # Not by way of `index.data`: a list asks for thousands of rows at a time.
+        figure = self._model.figures[index.row()]
+        faces = self._in(option.font)
+        return QSize(self.width, self.rows.high(figure, (self.width, faces)))
+
+    def _in(self, font: QFont) -> Faces:
+        name = font.key()
+        if self._faces is None or self._faces[0] != name:
+            self._faces = name, Faces(font)
+        return self._faces[1]
+
+    def _high(self, figure: Figure, said: Said) -> int:
+        assert self._faces is not None
+        faces = self._faces[1]
+        high = sum(high for *_, high in self._texts(faces, figure, said))
+        high += sum(high for *_, high in self._results(faces, said))
+        return max(LEAST_PX, high + 2 * PAD_PX)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Paint one figure."""
@@ -108,14 +120,13 @@ class FigureDelegate(QStyledItemDelegate):
                 painter, rect.right() - INSET_PX - GRADE_PX, rect.top() + PAD_PX - 1, GRADE_PX, GRADE_PX
             )
         room = QRect(rect.left() + INSET_PX, rect.top() + PAD_PX, self._room(figure), rect.height())
-        strong = True
-        for text, high in self._texts(option.font, figure):
-            painter.setFont(self._font(option.font, strong=strong))
-            painter.setPen(self._theme["ink" if strong else "ink_2"])
+        faces, said = self._in(option.font), self.rows.said(figure)
+        for text, face, high in self._texts(faces, figure, said):
+            painter.setFont(face)
+            painter.setPen(self._theme["ink" if face is faces.title else "ink_2"])
             painter.drawText(room, WRAP, text)
             room.translate(0, high)
-            strong = False
-        self._paint_results(painter, option, figure, QRect(room.left(), room.top(), self._inner(), 0))
+        self._paint_results(painter, faces, said, QRect(room.left(), room.top(), self._inner(), 0))
         painter.setPen(self._theme["hairline"])
         painter.drawLine(rect.left() + INSET_PX, rect.bottom(), rect.right() - INSET_PX, rect.bottom())
         if state & QStyle.StateFlag.State_HasFocus:
@@ -123,48 +134,36 @@ class FigureDelegate(QStyledItemDelegate):
             painter.drawRoundedRect(rect.adjusted(3, 2, -3, -3), 5, 5)
         painter.restore()
 
-    def _paint_results(
-        self, painter: QPainter, option: QStyleOptionViewItem, figure: Figure, room: QRect
-    ) -> None:
+    def _paint_results(self, painter: QPainter, faces: Faces, said: Said, room: QRect) -> None:
         """The first results: the name of each to the left, its value to the right."""
-        for name, value, wide, high in self._results(option.font, figure):
-            painter.setFont(self._font(option.font, strong=False))
+        for name, value, wide, high in self._results(faces, said):
+            painter.setFont(faces.text)
             painter.setPen(self._theme["ink_2"])
             painter.drawText(QRect(room.left(), room.top(), wide, high), WRAP, name)
-            painter.setFont(scaled(option.font, 0.93, strong=True))
+            painter.setFont(faces.value)
             painter.setPen(self._theme["ink"])
             painter.drawText(QRect(room.left(), room.top(), room.width(), high), RIGHT, value)
             room.translate(0, high)
 
-    def _results(self, font: QFont, figure: Figure) -> list[tuple[str, str, int, int]]:
+    def _results(self, faces: Faces, said: Said) -> list[tuple[str, str, int, int]]:
         """The first results: name, value, how wide the name may be, and how high both are."""
-        value_face = QFontMetrics(scaled(font, 0.93, strong=True))
-        name_face = QFontMetrics(self._font(font, strong=False))
         found = []
-        for name, value in words.head(figure, self._model.decimal):
-            taken = value_face.horizontalAdvance(value) + BETWEEN_PX if value else 0
+        for name, value in said.results:
+            taken = faces.wide(faces.value, value) + BETWEEN_PX if value else 0
             wide = max(60, self._inner() - taken)
-            high = name_face.boundingRect(QRect(0, 0, wide, 10_000), WRAP, name).height()
-            found.append((name, value, wide, max(high, value_face.height()) + 1))
+            high = max(faces.high(faces.text, name, wide), faces.high(faces.value, "", wide))
+            found.append((name, value, wide, high + 1))
         return found
 
     def updateEditorGeometry(self, editor: QWidget, option: QStyleOptionViewItem, index: Index) -> None:
         """A widget in a row has the whole row."""
         editor.setGeometry(option.rect)
 
-    def _texts(self, font: QFont, figure: Figure) -> list[tuple[str, int]]:
-        """Title, subject and why it is not worked, those there are, each with its height."""
-        about = words.subject(self._model.drawing, figure)
-        found = []
-        for index, text in enumerate((tr(figure.title), about, words.why_not(figure))):
-            if text:
-                face = QFontMetrics(self._font(font, strong=index == 0))
-                box = face.boundingRect(QRect(0, 0, self._room(figure), 10_000), WRAP, text)
-                found.append((text, box.height() + 2))
-        return found
-
-    def _font(self, font: QFont, *, strong: bool) -> QFont:
-        return scaled(font, 1.0, strong=True) if strong else scaled(font, 0.93)
+    def _texts(self, faces: Faces, figure: Figure, said: Said) -> list[tuple[str, QFont, int]]:
+        """Title, subject and why it is not worked, those there are, each with its face and height."""
+        room = self._room(figure)
+        in_faces = ((text, faces.text if row else faces.title) for row, text in enumerate(said.texts))
+        return [(text, face, faces.high(face, text, room) + 2) for text, face in in_faces]
 
     def _inner(self) -> int:
         return max(60, self.width - 2 * INSET_PX)

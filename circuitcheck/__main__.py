@@ -12,7 +12,12 @@ def main() -> int:
 
     asks_for_text = bool(arguments) and (arguments[0] in COMMANDS or arguments[0].startswith("-"))
     if asks_for_text:
-        return run(arguments)
+        from circuitcheck.cli.printing import finish
+
+        try:
+            return run(arguments)
+        finally:
+            finish()
     if len(arguments) > 1:
         sys.stderr.write(f"circuitcheck: no command is called {arguments[0]!r}; try 'circuitcheck --help'\n")
         return 2

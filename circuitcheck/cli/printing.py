@@ -2,8 +2,14 @@
 
 from __future__ import annotations
 
+import errno
 import io
+import os
 import sys
+from collections.abc import Callable
+
+GONE = (errno.EPIPE, errno.EINVAL)
+"""What is told where nobody reads a pipe any more; the second one on Windows."""
 
 
 def show(text: str) -> None:
@@ -13,7 +19,25 @@ def show(text: str) -> None:
     if isinstance(out, io.TextIOWrapper):
         encoding = out.encoding if out.isatty() else "utf-8"
         out.reconfigure(encoding=encoding, errors="backslashreplace")
-    out.write(text)
+    _handed_on(lambda: out.write(text))
+    finish()
+
+
+def finish() -> None:
+    """Hand on what was written so far. Whoever read it may have seen enough (`circuitcheck check FILE | head`):
+    then the rest goes nowhere, and the status still says what was found."""
+    _handed_on(sys.stdout.flush)
+
+
+def _handed_on(write: Callable[[], object]) -> None:
+    try:
+        write()
+    except OSError as error:
+        if error.errno not in GONE:
+            raise
+        nowhere = os.open(os.devnull, os.O_WRONLY)
+        os.dup2(nowhere, sys.stdout.fileno())
+        os.close(nowhere)
 
 
 def say(text: str) -> None:

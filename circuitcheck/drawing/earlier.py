@@ -43,10 +43,8 @@ def piece_of(line: Line, start: Point, finish: Point) -> Line | None:
     first, last = _place_on(line, start), _place_on(line, finish)
     if first is None or last is None or start == finish:
         return None
-    if first > last:
-        back = piece_of(line[::-1], start, finish)
-        return back
-    inner = line[first[0] + 1 : last[0] + 1]
+    # Not by looking along the line the other way: one that comes by a place twice may answer "later" both ways.
+    inner = line[first[0] + 1 : last[0] + 1] if first <= last else line[last[0] + 1 : first[0] + 1][::-1]
     return straightened((start, *inner, finish))
 
 

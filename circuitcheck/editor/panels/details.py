@@ -73,6 +73,10 @@ class DetailsPanel(QScrollArea):
         found = rows(drawing, self._ids)
         shape = (self._ids, tuple(row.field for row in found))
         if shape != self._shape:
+            self._take_old_body()
+            if self._shape is not None:
+                # What was being typed was an edit, and what is selected is shown as it is after that.
+                return
             self._shape = shape
             self._build(found)
         for row in found:
@@ -109,12 +113,15 @@ class DetailsPanel(QScrollArea):
         for row in found:
             self._add(column, row)
         column.addStretch(1)
-        # The old body is deleted with its editors; one that holds the focus may still be committing.
-        old = self.takeWidget()
         self.setWidget(body)
         self.verticalScrollBar().setValue(0)
+
+    def _take_old_body(self) -> None:
+        """Typing ends with it: that may edit, and so come here again and show what is selected anew."""
+        self._shape = None
+        old = self.takeWidget()
         if old is not None:
-            old.setParent(None)
+            # With its editors, of which one may still be committing.
             old.deleteLater()
 
     def _add(self, column: QVBoxLayout, row: Row) -> None:

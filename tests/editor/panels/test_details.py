@@ -233,6 +233,26 @@ def test_what_is_typed_goes_to_what_was_selected_then(bench: Bench) -> None:
     assert "shut_off_head_m" not in bench.drawing.components["zv1"].data
 
 
+def test_an_edit_that_ends_typing_may_show_something_else(bench: Bench) -> None:
+    bench.show("pump")
+    bench.type("label", "Pump two", enter=False)
+    # What is selected by the time the edit is told is what counts.
+    bench.ids = ("sv",)
+    bench.panel.show_selection(bench.drawing, ("zv1",))
+    assert bench.drawing.components["pump"].label == "Pump two"
+    bench.type("label", "Relief")
+    assert bench.drawing.components["sv"].label == "Relief"
+
+
+def test_what_is_refused_as_something_else_is_shown_is_left(bench: Bench) -> None:
+    bench.show("pump")
+    bench.type("shut_off_head_m", "much", enter=False)
+    bench.show("zv1")
+    assert bench.steps == []
+    bench.type("label", "Zone")
+    assert bench.drawing.components["zv1"].label == "Zone"
+
+
 def test_another_drawing_keeps_the_editors_and_their_focus(bench: Bench) -> None:
     bench.show("pump")
     line = bench.line("shut_off_head_m")

@@ -8,8 +8,8 @@ import os
 import sys
 from collections.abc import Callable
 
-GONE = (errno.EPIPE, errno.EINVAL)
-"""What is told where nobody reads a pipe any more; the second one on Windows."""
+GONE = (errno.EPIPE, errno.EINVAL) if os.name == "nt" else (errno.EPIPE,)
+"""What is told where nobody reads a pipe any more."""
 
 
 def show(text: str) -> None:
@@ -20,7 +20,6 @@ def show(text: str) -> None:
         encoding = out.encoding if out.isatty() else "utf-8"
         out.reconfigure(encoding=encoding, errors="backslashreplace")
     _handed_on(lambda: out.write(text))
-    finish()
 
 
 def finish() -> None:

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout,
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.language import NAMES, SPOKEN, shown_code
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.panels.edged import ArrowedComboBox
 from circuitcheck.editor.translating import later, tr
 from circuitcheck.tongues import SOURCE
@@ -78,7 +79,7 @@ class HandOverDialog(QDialog):
         lines = QVBoxLayout(self)
         lines.setContentsMargins(16, 16, 16, 16)
         lines.setSpacing(12)
-        lines.addLayout(form)
+        nest(lines, form)
         lines.addWidget(plain.label(tr(CARE), "second", wrap=True))
         lines.addWidget(buttons)
 

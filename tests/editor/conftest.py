@@ -11,6 +11,7 @@ from PySide6.QtCore import QEvent, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 
 from circuitcheck.editor.clipboard import let_go
+from tests.editor.held_items import held_items
 
 LOOKED_THROUGH = 25
 TESTS = itertools.count(1)
@@ -34,10 +35,12 @@ def nothing_on_the_clipboard(qapp: QApplication) -> Iterator[None]:
 
 @pytest.fixture(autouse=True)
 def nothing_left_behind(qapp: QApplication) -> Iterator[None]:
-    """Stop the timers, close and delete the windows, and collect; fail on a thread still running."""
+    """Stop the timers, close and delete the windows, and collect; fail on a thread still running, and on an item of a
+    layout that is held."""
     # As in the program, no other thread looks for garbage: what it found of Qt it would delete there.
     gc.disable()
     yield
+    held = [repr(each) for each in held_items()]
     for left in shiboken6.getAllValidWrappers():
         if isinstance(left, QTimer):
             left.stop()
@@ -56,3 +59,4 @@ def nothing_left_behind(qapp: QApplication) -> Iterator[None]:
     gc.enable()
     threads = [left for left in shiboken6.getAllValidWrappers() if isinstance(left, QThread)]
     assert not [thread for thread in threads if thread is not qapp.thread() and thread.isRunning()]
+    assert not held, "Items of layouts are held; see editor/nesting.py."

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.fonts import scaled
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.translating import of_error, tr, tr_n
 from circuitcheck.storage.saver import SaveError, save_bytes
 
@@ -38,7 +39,7 @@ class FailureDialog(QDialog):
         column = QVBoxLayout(self)
         column.setContentsMargins(20, 20, 20, 16)
         column.setSpacing(12)
-        column.addLayout(self._head())
+        nest(column, self._head())
         column.addWidget(
             plain.label(
                 tr(
@@ -52,7 +53,7 @@ class FailureDialog(QDialog):
         )
         column.addWidget(self.text, 1)
         column.addWidget(self._said)
-        column.addLayout(self._buttons(close))
+        nest(column, self._buttons(close))
         # Whoever was typing when it came up must not close it unread.
         self.text.setFocus()
 
@@ -67,7 +68,7 @@ class FailureDialog(QDialog):
         told.addWidget(plain.label(self.heading, "name", wrap=True))
         told.addWidget(plain.label(self.words, wrap=True, selectable=True))
         row.addWidget(icon, 0)
-        row.addLayout(told, 1)
+        nest(row, told, 1)
         return row
 
     def _buttons(self, close: str) -> QHBoxLayout:

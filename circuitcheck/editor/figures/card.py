@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QToolButton, QVBoxLay
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.figures import words
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.side_by_side import in_line
 from circuitcheck.editor.translating import shown_told, tr
 from circuitcheck.figures.figure import Figure, Input
@@ -84,7 +85,7 @@ class FigureCard(QFrame):
         line.addWidget(title, 1)
         line.addWidget(copy, 0, Qt.AlignmentFlag.AlignTop)
         line.addWidget(close, 0, Qt.AlignmentFlag.AlignTop)
-        self._column.addLayout(line)
+        nest(self._column, line)
 
     def _subjects(self, figure: Figure) -> None:
         """What it is about, each to be shown on the sheet."""

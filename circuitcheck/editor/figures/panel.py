@@ -22,6 +22,7 @@ from circuitcheck.editor import plain
 from circuitcheck.editor.figures import words
 from circuitcheck.editor.figures.card import FigureCard
 from circuitcheck.editor.figures.rows import FIGURE, FigureDelegate, FiguresModel
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.panels.finding_card import height_at
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import decimal_sign, later, tr
@@ -128,7 +129,7 @@ class FiguresPanel(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        column.addLayout(line)
+        nest(column, line)
         column.addWidget(self._said)
         column.addWidget(rows, 1)
         self._said.hide()

@@ -17,6 +17,7 @@ from circuitcheck.editor.fill_in.asked import Shown
 from circuitcheck.editor.fill_in.entries import kept_words
 from circuitcheck.editor.fill_in.model import AskModel
 from circuitcheck.editor.fill_in.table import AskTable
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.panels.edged import ArrowedComboBox
 from circuitcheck.editor.panels.subjects import Left
 from circuitcheck.editor.theme import Theme
@@ -94,9 +95,9 @@ class FillInPanel(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 8, 12, 8)
         column.setSpacing(8)
-        column.addLayout(line)
+        nest(column, line)
         column.addWidget(self.table, 1)
-        column.addLayout(foot)
+        nest(column, foot)
         QWidget.setTabOrder(self.choice, self.find_box)
         QWidget.setTabOrder(self.find_box, self.again)
         QWidget.setTabOrder(self.again, self.table)

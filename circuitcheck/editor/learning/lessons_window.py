@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSplitter, QStackedWidge
 from circuitcheck.editor import plain
 from circuitcheck.editor.learning.lessons_list import LessonsList
 from circuitcheck.editor.learning.lessons_words import LessonWords
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.operating.live_view import LiveView
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
@@ -97,8 +98,8 @@ class LessonsWindow(QWidget):
         for button in (self.previous, self.next):
             button.setMinimumHeight(34)
             ends.addWidget(button)
-        buttons.addLayout(ends)
-        column.addLayout(buttons)
+        nest(buttons, ends)
+        nest(column, buttons)
         self.stands.setContentsMargins(16, 10, 16, 6)
         self._picture = QWidget()
         picture_column = QVBoxLayout(self._picture)

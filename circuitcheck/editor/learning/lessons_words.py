@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.editor import plain
+from circuitcheck.editor.nesting import emptied
 from circuitcheck.editor.translating import shown_told, tr
 
 MOST_PX = 720
@@ -92,8 +93,6 @@ class LessonWords(QScrollArea):
 
     def _clear(self) -> None:
         self._comes = self._remedy = None
-        while (item := self._column.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None:
-                widget.setParent(None)
-                widget.deleteLater()
+        for widget in emptied(self._column):
+            widget.setParent(None)
+            widget.deleteLater()

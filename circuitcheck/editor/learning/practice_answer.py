@@ -26,6 +26,7 @@ from circuitcheck.editor.learning.practice_words import (
     remark_words,
 )
 from circuitcheck.editor.learning.rows import Rows
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.translating import tr
 from circuitcheck.lessons.scoring import WHOLE, Mark
 
@@ -97,7 +98,7 @@ class AnswerPage(QWidget):
             end.addWidget(button)
         end.addStretch(1)
         end.addWidget(self.show_button)
-        column.addLayout(end)
+        nest(column, end)
 
     # What others may ask.
 

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 from circuitcheck.editor import plain
 from circuitcheck.editor.learning.practice_words import reason_words
 from circuitcheck.editor.learning.rows import Rows
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.translating import of_error, tr, tr_n
 from circuitcheck.lessons.progress import Log, as_csv, as_json, tallies
 from circuitcheck.storage.saver import save_bytes
@@ -67,7 +68,7 @@ class ProgressPage(QWidget):
         end = QHBoxLayout()
         for button in (self.back, self.csv, self.json):
             end.addWidget(button)
-        column_layout.addLayout(end)
+        nest(column_layout, end)
         self.back.clicked.connect(self.left)
         self.csv.clicked.connect(lambda: self.export("csv"))
         self.json.clicked.connect(lambda: self.export("json"))

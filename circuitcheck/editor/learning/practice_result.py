@@ -25,6 +25,7 @@ from circuitcheck.editor.learning.practice_words import (
     score_words,
 )
 from circuitcheck.editor.learning.rows import Rows
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.sheet.painting import Palette, paint
 from circuitcheck.editor.theme import Theme, light
 from circuitcheck.editor.translating import tr
@@ -80,7 +81,7 @@ class ResultPage(QWidget):
         end.addWidget(self.again_button)
         end.addStretch(1)
         end.addWidget(self.another_button)
-        column.addLayout(end)
+        nest(column, end)
         self.list.currentItemChanged.connect(lambda: self._row_changed(self.list.row))
         self.another_button.clicked.connect(self.another)
         self.again_button.clicked.connect(self.again)

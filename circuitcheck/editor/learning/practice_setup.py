@@ -21,6 +21,7 @@ from circuitcheck.arrangements.catalogue import arrangements
 from circuitcheck.editor import plain
 from circuitcheck.editor.learning.practice_words import reason_words, topic_words
 from circuitcheck.editor.learning.rows import Rows
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.panels.edged import ArrowedComboBox
 from circuitcheck.editor.translating import tr
 from circuitcheck.lessons.catalogue import faults
@@ -107,7 +108,7 @@ class SetupPage(QWidget):
         buttons = QHBoxLayout()
         for button in (self.all, self.none, self.suggest):
             buttons.addWidget(button)
-        column.addLayout(buttons)
+        nest(column, buttons)
         column.addWidget(self._said)
         grid = QGridLayout()
         grid.setHorizontalSpacing(12)
@@ -118,13 +119,13 @@ class SetupPage(QWidget):
             label.setBuddy(field)
             grid.addWidget(label, place, 0)
             grid.addWidget(field, place, 1)
-        column.addLayout(grid)
+        nest(column, grid)
         column.addWidget(self._fault)
         end = QHBoxLayout()
         end.addWidget(self.progress)
         end.addStretch(1)
         end.addWidget(self.begin)
-        column.addLayout(end)
+        nest(column, end)
 
     # What others may ask.
 

@@ -8,6 +8,7 @@ from PySide6.QtCore import QLocale, QSize, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.operating.bar import OperatingBar, Shown
 from circuitcheck.editor.operating.in_time import InTime
 from circuitcheck.editor.operating.player import Player
@@ -80,7 +81,7 @@ class LiveView(QWidget):
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(0)
         line.addWidget(self.side)
-        line.addLayout(self._middle, 1)
+        nest(line, self._middle, 1)
         self.side.setVisible(not compact)
         # No focus proxy: Tab would come by it to the sheet, past what stands before the sheet.
         self._connect()

@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 from circuitcheck.checks.wording import upper
 from circuitcheck.editor import plain
 from circuitcheck.editor.icons import kind_icon
+from circuitcheck.editor.nesting import emptied, nest
 from circuitcheck.editor.operating.words import Row, rows, situation_name, stands
 from circuitcheck.editor.panels.edged import EdgedRadioButton
 from circuitcheck.editor.theme import Theme, light
@@ -80,7 +81,7 @@ class OperatingSide(QWidget):
             inset = QHBoxLayout()
             inset.setContentsMargins(12 if body is self.valves else 0, 0, 12, 0)
             inset.addWidget(body)
-            column.addLayout(inset, stretch)
+            nest(column, inset, stretch)
         self.setFixedWidth(WIDE_PX)
 
     def set_theme(self, theme: Theme) -> None:
@@ -106,8 +107,7 @@ class OperatingSide(QWidget):
         self._fill()
 
     def _offer(self, said: Sequence[tuple[str, str]]) -> None:
-        while self._radios.takeAt(0) is not None:
-            pass
+        emptied(self._radios)
         for widget in self.situations.findChildren(QWidget):
             if isinstance(widget, QRadioButton):
                 self._group.removeButton(widget)
@@ -125,7 +125,7 @@ class OperatingSide(QWidget):
             inset.setContentsMargins(SECOND_PX, 0, 0, 6)
             inset.addWidget(second)
             self._radios.addWidget(radio)
-            self._radios.addLayout(inset)
+            nest(self._radios, inset)
             for widget in (radio, second):
                 widget.show()
         self._radios.addStretch(1)

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QToolButton, QVBoxLay
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.icons import GRADE_PX, WITNESS_PX, grade_icon, witness_icon
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
 from circuitcheck.finding import Finding
@@ -60,7 +61,7 @@ class FindingCard(QFrame):
         self._cures = QVBoxLayout()
         self._cures.setContentsMargins(0, 4, 0, 0)
         self._cures.setSpacing(6)
-        self._column.addLayout(self._cures)
+        nest(self._column, self._cures)
         if known:
             self._part(tr("Source"), known.source, small=True)
             learn = plain.link(tr("Open the lesson"), lambda: self.lesson_wanted.emit(finding.check))
@@ -98,7 +99,7 @@ class FindingCard(QFrame):
             plain.set_tip(does, tr("Make this edit; Undo takes it back"))
             does.clicked.connect(self._wants_cure(cure))
             line.addWidget(does, 0, Qt.AlignmentFlag.AlignTop)
-            self._cures.addLayout(line)
+            nest(self._cures, line)
             # A layout leaves room only for what is shown, and a late child is shown by itself too late.
             said.show()
             does.show()
@@ -124,9 +125,9 @@ class FindingCard(QFrame):
         line = QHBoxLayout()
         line.setSpacing(10)
         line.addWidget(mark, 0, Qt.AlignmentFlag.AlignTop)
-        line.addLayout(words, 1)
+        nest(line, words, 1)
         line.addWidget(close, 0, Qt.AlignmentFlag.AlignTop)
-        self._column.addLayout(line)
+        nest(self._column, line)
 
     def _proof(self, finding: Finding) -> None:
         shut = witness(self._drawing, finding)
@@ -144,7 +145,7 @@ class FindingCard(QFrame):
             line.addWidget(name)
             line.addStretch(1)
             line.addWidget(plain.label(each.how, "second"))
-            self._column.addLayout(line)
+            nest(self._column, line)
         link = plain.link(tr("Operate this"), self.operate_wanted.emit)
         plain.set_tip(link, tr("See the drawing at work with these valves shut (F7)"))
         self._column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)

@@ -18,6 +18,7 @@ from circuitcheck.editor import plain
 from circuitcheck.editor.dragging import mime_of
 from circuitcheck.editor.fonts import scaled
 from circuitcheck.editor.icons import SHELF_PX, find_icon, kind_icon
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.panels.section import NO_BOUND_PX
 from circuitcheck.editor.part_search import found_by
 from circuitcheck.editor.theme import Theme
@@ -100,7 +101,7 @@ class Shelf(QWidget):
         margin = QVBoxLayout()
         margin.setContentsMargins(8, 0, 12, 0)
         margin.addWidget(self.find_box)
-        column.addLayout(margin)
+        nest(column, margin)
         column.addWidget(self.tree, 1)
         self.tree.placed.connect(self.placing)
         self.tree.itemExpanded.connect(self._show_counts)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QToolButton, QVBoxLayout, QWi
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.icons import GRADE_PX, grade_icon
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.theme import Theme
 from circuitcheck.editor.translating import tr
 from circuitcheck.report import finding_text as says
@@ -95,7 +96,7 @@ class Verdict(QWidget):
             words.addWidget(plain.label(first, "body" if analysis.findings else "strong", wrap=True))
         if second:
             words.addWidget(plain.label(second, "second", wrap=True))
-        line.addLayout(words, 1)
+        nest(line, words, 1)
         self._column.addWidget(box)
 
     def _fold(self, heading: str, lines: tuple[str, ...], is_open: bool) -> None:

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 
 from circuitcheck.drawing.value import Acceptance, Drawing
 from circuitcheck.editor import plain
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.panels.edged import ArrowedDateEdit, EdgedCheckBox
 from circuitcheck.editor.review.notes_page import said_by
 from circuitcheck.editor.review.page import Card, Page, button, clear, link, text_box
@@ -69,7 +70,7 @@ class AcceptDialog(QDialog):
         form.addRow(tr("Reason"), self.reason)
         form.addRow(tr("Name"), self.author)
         form.addRow(self.limited, self.until)
-        column.addLayout(form)
+        nest(column, form)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel)
         self.confirm = buttons.addButton(tr("Accept the finding"), QDialogButtonBox.ButtonRole.AcceptRole)
         buttons.accepted.connect(self.accept)

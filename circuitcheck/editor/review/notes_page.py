@@ -10,11 +10,14 @@ from PySide6.QtWidgets import QPlainTextEdit, QVBoxLayout, QWidget
 
 from circuitcheck.drawing.value import Drawing, Note
 from circuitcheck.editor import plain
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.review.page import Card, Page, button, clear, link, text_box
 from circuitcheck.editor.translating import later, shown_told, tr
 from circuitcheck.report.wording import upper
 from circuitcheck.review.notes import pinned_name
 
+MOST_NAMES = 4
+"""So many of the parts that a note would be pinned to are named."""
 NOBODY = later("No note is pinned to this drawing.")
 
 
@@ -43,7 +46,7 @@ class NotesPage(Page):
         self.column.addWidget(self.box)
         self.column.addWidget(self.pin)
         self.column.addSpacing(8)
-        self.column.addLayout(self._list)
+        nest(self.column, self._list)
         self.column.addStretch(1)
         self.box.textChanged.connect(self._enable)
         self._enable()
@@ -76,10 +79,9 @@ class NotesPage(Page):
         """Say what a note would be pinned to, and bring up the first that is pinned to it."""
         on = tuple(ids)
         drawing = self._drawing
-        names = [shown_told(drawing.name(id)) for id in on]
-        shown = ", ".join(names[:4])
-        if len(names) > 4:
-            shown = tr("{names} and {count} more", names=shown, count=len(names) - 4)
+        shown = ", ".join(shown_told(drawing.name(id)) for id in on[:MOST_NAMES])
+        if len(on) > MOST_NAMES:
+            shown = tr("{names} and {count} more", names=shown, count=len(on) - MOST_NAMES)
         whole = tr("On: the whole drawing. Select parts to pin it to them.")
         self._on.setText(tr("On: {names}", names=shown) if on else whole)
         card = next((self.cards[note.id] for note in drawing.notes if set(note.on) & set(on)), None)

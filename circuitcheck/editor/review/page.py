@@ -9,7 +9,6 @@ from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
     QLayout,
-    QLayoutItem,
     QPlainTextEdit,
     QPushButton,
     QScrollArea,
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from circuitcheck.editor import plain
+from circuitcheck.editor.nesting import emptied, nest
 
 TEXT_PX = 74
 Does = Callable[[], object]
@@ -60,7 +60,7 @@ class Card(QFrame):
 
     def row(self, *widgets: QWidget) -> None:
         """Add widgets side by side, to the left."""
-        self.column.addLayout(side_by_side(*widgets))
+        nest(self.column, side_by_side(*widgets))
 
 
 def side_by_side(*widgets: QWidget) -> QHBoxLayout:
@@ -108,11 +108,7 @@ def text_box(hint: str) -> QPlainTextEdit:
 
 def clear(layout: QLayout) -> None:
     """Take everything out of a layout, rows inside it too."""
-    item: QLayoutItem | None
-    while (item := layout.takeAt(0)) is not None:
-        if (widget := item.widget()) is not None:
-            # Hidden at once: deleted it is only once the event that led here has ended.
-            widget.hide()
-            widget.deleteLater()
-        elif (inner := item.layout()) is not None:
-            clear(inner)
+    for widget in emptied(layout):
+        # Hidden at once: deleted it is only once the event that led here has ended.
+        widget.hide()
+        widget.deleteLater()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLineEdit, QTabWidget, QVBoxLayout, QWidget
 
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.review.accepting import AcceptedPage
 from circuitcheck.editor.review.compare_page import ComparePage
 from circuitcheck.editor.review.notes_page import NotesPage
@@ -41,7 +42,7 @@ class ReviewPanel(QWidget):
         line = QVBoxLayout()
         line.setContentsMargins(16, 0, 16, 0)
         line.addWidget(self.author)
-        column.addLayout(line)
+        nest(column, line)
         column.addWidget(self.tabs, 1)
         self.setMinimumWidth(320)
 

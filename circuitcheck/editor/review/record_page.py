@@ -8,6 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout
 
 from circuitcheck.editor import plain
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.panels.edged import ArrowedComboBox
 from circuitcheck.editor.review.page import Card, Page, button, clear, heading, text_box
 from circuitcheck.editor.translating import later, tr
@@ -45,7 +46,7 @@ class RecordPage(Page):
         self.cards: list[Card] = []
         self._list = QVBoxLayout()
         self._list.setSpacing(8)
-        self.column.addLayout(self._list)
+        nest(self.column, self._list)
         self.column.addSpacing(8)
         self.column.addWidget(heading(tr("Make a record")))
         for widget in (self.role, self.decision, self.remarks, self.sign):

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from circuitcheck.editor import plain
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.sheet.painting import font
 from circuitcheck.editor.translating import tr
 from circuitcheck.report.care import CARE
@@ -52,7 +53,7 @@ class Invitation(QWidget):
             label.setAlignment(Qt.AlignmentFlag.AlignHCenter)
             column.addWidget(label)
         column.addSpacing(8)
-        column.addLayout(self._buttons)
+        nest(column, self._buttons)
         column.addSpacing(16)
         column.addWidget(care)
 

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.fonts import scaled
+from circuitcheck.editor.nesting import emptied, nest
 from circuitcheck.editor.start.offers import Offer
 from circuitcheck.editor.start.preview import Preview
 from circuitcheck.editor.theme import Theme
@@ -123,10 +124,10 @@ class StartPage(QFrame):
         right.addWidget(self._title)
         right.addWidget(self._words)
         right.addWidget(self.begin_button, 0, Qt.AlignmentFlag.AlignLeft)
-        row.addLayout(right, 1)
-        column.addLayout(row, 1)
+        nest(row, right, 1)
+        nest(column, row, 1)
         column.addSpacing(10)
-        column.addLayout(self._below())
+        nest(column, self._below())
         column.addSpacing(4)
         self._care = plain.label(tr(CARE), "second", wrap=True)
         column.addWidget(self._care)
@@ -141,16 +142,15 @@ class StartPage(QFrame):
         touring.clicked.connect(self.tour_wanted)
         self.tour_button = touring
         row.addWidget(opening)
-        row.addLayout(self._recent)
+        nest(row, self._recent)
         row.addStretch(1)
         row.addWidget(touring)
         return row
 
     def begin(self, recent: Sequence[Path]) -> None:
         """Show the page, with these files as those opened last, and take the keyboard."""
-        while (old := self._recent.takeAt(0)) is not None:
-            if (widget := old.widget()) is not None:
-                widget.deleteLater()
+        for old in emptied(self._recent):
+            old.deleteLater()
         for path in list(recent)[:MOST_RECENT]:
             button = plain.link(short(path.stem, 24), self._wants(path))
             plain.set_tip(button, str(path))

@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from circuitcheck.editor import plain
+from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.translating import tr
 
 WIDE_PX, SIDE_PX, EDGE_PX, FRAME_PX, CORNER_PX = 400, 18, 16, 3, 8
@@ -40,7 +41,7 @@ class TourCard(QFrame):
         for label in (self._step, self.title, self.words):
             column.addWidget(label)
         column.addSpacing(6)
-        column.addLayout(row)
+        nest(column, row)
         self.hide()
 
     def show_step(self, at: int, of: int, title: str, words: str, button: str) -> None:

@@ -7,6 +7,7 @@ from circuitcheck.editor.window import MainWindow
 from circuitcheck.storage.reading import parse
 from circuitcheck.storage.writing import dump
 from tests.drawing.invariants import broken
+from tests.editor.held_items import held_items
 
 
 class BrokenError(Exception):
@@ -20,12 +21,13 @@ def require(holds: bool, what: str) -> None:
 
 
 def look_at(window: MainWindow) -> None:
-    """The drawing is whole, and what is chosen is in it."""
+    """The drawing is whole, what is chosen is in it, and nothing is held that Qt deletes unseen."""
     drawing = window.document.drawing
     wrong = broken(drawing)
     require(not wrong, f"{wrong}")
     known = {*drawing.components, *drawing.pipes, *drawing.controls}
     require(window.sheet.selected_ids() <= known, "something is chosen that is not in the drawing")
+    require(not held_items(), "items of layouts are held")
 
 
 def look_closely_at(window: MainWindow) -> None:

@@ -141,6 +141,16 @@ class Layout:
         self._letter(frozenset(), passing=False)
 
     @property
+    def settled(self) -> Routes | None:
+        """Each pipe's line in squares as it was before anything that is on the move; None on an empty sheet."""
+        return self._settled
+
+    def go_on_from(self, lines: Routes | None) -> None:
+        """Let a layout of nothing lay its first drawing out as an edit of the one whose lines these are: what still
+        does keeps its line."""
+        self._settled = lines
+
+    @property
     def routes(self) -> Routes:
         """Each pipe's line in squares; they stay as they are when the layout goes on."""
         return NOWHERE if self._routes is None else self._routes

@@ -139,7 +139,7 @@ class Content:
         self._theme = theme
         self._palettes.clear()
         self.lens.pixmaps.clear()
-        self.refresh_all()
+        self._recolour()
 
     def focus(
         self,
@@ -154,7 +154,7 @@ class Content:
         """
         self._in_focus, self._shut = ids, shut
         self.layout.keep_clear(around, boxes)
-        self.refresh_all()
+        self._recolour()
 
     def show_running(self, still: frozenset[str], shut: Mapping[str, frozenset[str]]) -> None:
         """Let these pipes and tees turn pale, and show these valves as commanded shut."""
@@ -251,11 +251,20 @@ class Content:
         expose(self.scene, boxes)
 
     def _forget_all(self) -> None:
+        self._forget_shown()
+        self._overview.renew_all()
+
+    def _recolour(self) -> None:
+        """Show everything anew, where symbols and lines lie as they did."""
+        self._forget_shown()
+        self._overview.recolour()
+        self._place_title()
+
+    def _forget_shown(self) -> None:
         self.parts.forget()
         self.pipes.forget()
         for layer in self._layers:
             layer.update()
-        self._overview.renew_all()
 
     def _shown_part(self, id: str) -> ShownPart:
         return ShownPart(id, self._part_view(self.layout.things[id]))

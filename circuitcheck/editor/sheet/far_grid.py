@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import Generic, TypeVar
 
 from circuitcheck.picture.labels import Rect, grown
@@ -55,6 +55,23 @@ class FarGrid(Generic[Thing, Batch]):
             square = self._squares[id] = _square(box)
             self._changing(square).boxes[id] = box
         return [grown(each, REACH_PX) for each in boxes]
+
+    def fill(self, boxes: Mapping[str, Rect]) -> None:
+        """All that lies there, in place of what did: of thousands quicker than to put them one by one."""
+        self._squares, self._cells = {}, {}
+        squares, cells = self._squares, self._cells
+        for id, box in boxes.items():
+            square = squares[id] = _square(box)
+            cell = cells.get(square)
+            if cell is None:
+                cell = cells[square] = _Cell()
+            cell.boxes[id] = box
+
+    def renew(self) -> None:
+        """Everything lies where it did and looks otherwise."""
+        for cell in self._cells.values():
+            cell.things.clear()
+            cell.batch = None
 
     def within(self, boxes: Iterable[Rect]) -> list[Batch]:
         """The batches that may paint anything in these boxes; always in the same order, so that what lies on

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import QWidget
 
+from circuitcheck.drawing.difference import changed_or_gone, changes
+from circuitcheck.drawing.routing import Routes
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.sheet.content import Content
@@ -17,11 +20,22 @@ from circuitcheck.sheet.layout import Layout
 
 BESIDE = 500
 """To lay out so many parts and pipes takes longer than a frame or two."""
+MUCH = 1 / 8
+"""Where so large a share of the parts and pipes is another, it is worth an empty sheet for a while not to hold the
+window up."""
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """A drawing to be laid out, and the lines that were there before."""
+
+    drawing: Drawing
+    before: Routes | None
 
 
 class LayingOut(QObject):
-    """Takes over drawings that would hold the window up. Until one is laid out the sheet is empty and says
-    why; `laid_out` is called when it lies there."""
+    """Takes over drawings that would hold the window up: large ones that were not shown before, and edits of much of a
+    large one. Until one is laid out the sheet is empty and says why; `laid_out` is called when it lies there."""
 
     def __init__(self, content: Content, on: QWidget, laid_out: Callable[[], None]) -> None:
         super().__init__(on)
@@ -29,6 +43,7 @@ class LayingOut(QObject):
         self._laid_out = laid_out
         self._out = WorkingOut(self._lay_out, "layout", 0, self, gives_up=True)
         self._out.found.connect(self._found)
+        self._asked: Asked | None = None
         self._on = on
         self._words = plain.label(tr("The drawing is being laid out…"), "name")
         self._words.setParent(on)
@@ -42,14 +57,18 @@ class LayingOut(QObject):
 
     def takes(self, drawing: Drawing, *, passing: bool) -> bool:
         """Whether it takes a drawing over: then nothing of it is to be shown now."""
-        if passing and self.is_busy:
+        waiting = self._asked if self.is_busy else None
+        if waiting is not None and (passing or drawing is waiting.drawing):
             return True
-        if passing or not is_another(self._content.drawing, drawing):
+        if passing or not is_much(self._content.drawing, drawing):
             self._out.forget()
             self._words.hide()
             return False
+        # What was asked meanwhile follows from what lay on the sheet last; nothing does now.
+        before = self._content.layout.settled if waiting is None else waiting.before
+        self._asked = Asked(drawing, before)
         self._content.start_anew()
-        self._out.ask(drawing)
+        self._out.ask(self._asked)
         self._words.show()
         self.centre()
         return True
@@ -63,30 +82,31 @@ class LayingOut(QObject):
         """Stop: nothing is laid out any more, and the thread has ended when this returns."""
         self._out.close()
 
-    def _lay_out(self, drawing: Drawing) -> Layout:
+    def _lay_out(self, asked: Asked) -> Layout:
         """In the other thread."""
         layout = self._content.new_layout()
+        layout.go_on_from(asked.before)
         with building_to_stay():
-            layout.update(drawing)
+            layout.update(asked.drawing)
             layout.bounds()  # remembered: it takes a while of thousands of boxes
         return layout
 
-    def _found(self, drawing: Drawing, layout: Layout | None) -> None:
+    def _found(self, asked: Asked, layout: Layout | None) -> None:
         self._words.hide()
         if layout is None:
             # It failed beside the window: here it fails as anything fails in it, and is told as such.
-            self._content.show(drawing)
+            self._content.show(asked.drawing)
         else:
             self._content.take(layout)
         self._laid_out()
 
 
-def is_another(shown: Drawing, drawing: Drawing) -> bool:
-    """Whether a large drawing has nothing in common with the one shown: an edit keeps most of what there was,
-    and its lines depend on where they lay."""
-    if len(drawing.components) + len(drawing.pipes) <= BESIDE:
+def is_much(shown: Drawing, drawing: Drawing) -> bool:
+    """Whether so much of a large drawing is not as it is shown that to follow that would hold the window up."""
+    things = len(drawing.components) + len(drawing.pipes)
+    if things <= BESIDE:
         return False
-    parts, pipes = shown.components, shown.pipes
-    if any(parts.get(id) is part for id, part in drawing.components.items()):
-        return False
-    return not any(pipes.get(id) is pipe for id, pipe in drawing.pipes.items())
+    parts, pipes = changes(shown, drawing)
+    others = len(changed_or_gone(parts, shown.components, drawing.components))
+    others += len(changed_or_gone(pipes, shown.pipes, drawing.pipes))
+    return others > max(BESIDE, things * MUCH)

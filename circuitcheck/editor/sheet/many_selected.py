@@ -119,13 +119,13 @@ class ManySelected:
                 ready = made[id] = Prepared(marks(id), self._content.palette)
             ready.paint(painter)
 
-    def _seen_from_afar(self, boxes: Iterable[QRectF]) -> list[_Batch]:
+    def _seen_from_afar(self, exposed: Iterable[QRectF]) -> list[_Batch]:
         if self._far is None:
             self._far = FarGrid(lambda id: id, self._batch)
             parts, pipes = self._content.far_boxes()
-            for id in self._ids:
-                self._far.put(id, parts.get(id) or pipes.get(id))
-        return self._far.within([edges_of(box) for box in boxes])
+            boxes = {id: parts.get(id) or pipes.get(id) for id in self._ids}
+            self._far.fill({id: box for id, box in boxes.items() if box is not None})
+        return self._far.within([edges_of(box) for box in exposed])
 
     def _batch(self, ids: Sequence[str]) -> _Batch:
         layout = self._content.layout

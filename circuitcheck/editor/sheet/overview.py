@@ -10,11 +10,9 @@ from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from circuitcheck.editor.sheet.far_batches import (
-    FarLines,
     FarPart,
     FarPipe,
     FarSymbols,
-    Height,
     lines_by_height,
     paint_boxes,
     paint_lines,
@@ -60,12 +58,20 @@ class OverviewItem(QGraphicsItem):
         self._seen = seen
         self._changed: set[str] | None = None
         """What changed since it was last read; None: all may have."""
-        self._symbols, self._lines = self._no_symbols(), self._no_lines()
+        self._symbols = FarGrid(seen.far_part, lambda parts: FarSymbols(parts, seen.look))
+        self._lines = FarGrid(seen.far_pipe, lines_by_height)
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
 
     def renew_all(self) -> None:
         """All of it may be another."""
         self._changed = None
+        self.update()
+
+    def recolour(self) -> None:
+        """All of it may look otherwise, and lies where it did."""
+        if self._changed is not None:
+            self._symbols.renew()
+            self._lines.renew()
         self.update()
 
     def note(self, ids: Iterable[str]) -> None:
@@ -115,16 +121,7 @@ class OverviewItem(QGraphicsItem):
         painter.restore()
 
     def _read_all(self) -> None:
-        self._symbols, self._lines = self._no_symbols(), self._no_lines()
         self._changed = set()
         symbols, lines = self._seen.far_boxes()
-        for id, box in symbols.items():
-            self._symbols.put(id, box)
-        for id, box in lines.items():
-            self._lines.put(id, box)
-
-    def _no_symbols(self) -> FarGrid[FarPart, FarSymbols]:
-        return FarGrid(self._seen.far_part, lambda parts: FarSymbols(parts, self._seen.look))
-
-    def _no_lines(self) -> FarGrid[FarPipe, Mapping[Height, FarLines]]:
-        return FarGrid(self._seen.far_pipe, lines_by_height)
+        self._symbols.fill(symbols)
+        self._lines.fill(lines)

@@ -12,10 +12,11 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
-from circuitcheck.drawing.arranging import move
+from circuitcheck.drawing.arranging import move, turn
 from circuitcheck.drawing.routing import LINES, routes
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet import SheetView
+from circuitcheck.editor.sheet.laying_out import BESIDE, MUCH, is_much
 from circuitcheck.parts.catalogue import kinds
 from circuitcheck.sheet.layout import Layout
 from circuitcheck.wanted import go_on
@@ -209,6 +210,100 @@ def test_an_edit_of_a_large_drawing_keeps_the_lines_it_had(
     assert not closing.view.is_laying_out
     after = closing.view._content.layout.lines
     assert sum(after[id] != line for id, line in lines.items()) < 20
+
+
+def test_an_edit_of_much_of_it_is_laid_out_beside_the_window_too(
+    closing: Hand, large: Drawing, gate: Event, qtbot: QtBot
+) -> None:
+    view = closing.view
+    gate.set()
+    view.set_drawing(large)
+    laid_out(closing, qtbot)
+    view.centerOn(700, 500)
+    seen = view._scroller.seen()
+    gate.clear()
+    view.select_all()
+    view.turn_selection()
+    turned = closing.drawing
+    assert view.is_laying_out and not view._content.parts
+    assert "The drawing is being laid out…" in words(view)
+    assert view.selected_ids() == {*turned.components, *turned.controls, *turned.pipes}
+    view.turn_selection()
+    assert closing.drawing is turned  # nothing can be taken hold of
+    gate.set()
+    laid_out(closing, qtbot)
+    assert view._content.drawing is turned and words(view) == []
+    assert view._scroller.seen() == seen and view._content.pipes
+    assert len(view.selected_ids()) == len(turned.components) + len(turned.controls) + len(turned.pipes)
+    # The lines are those that the edit makes of the lines there were.
+    before = routes(large)
+    alone = replace(turned)
+    assert dict(view._content.layout.routes) == dict(routes(alone, before))
+    view.set_drawing(large)
+    assert view.is_laying_out
+    laid_out(closing, qtbot)
+    assert dict(view._content.layout.routes) == dict(before)
+
+
+def test_what_lines_there_were_counts_for_an_edit_of_much(
+    closing: Hand, large: Drawing, qtbot: QtBot
+) -> None:
+    view = closing.view
+    view.set_drawing(large)
+    laid_out(closing, qtbot)
+    part = next(id for id, each in large.components.items() if each.kind.name == "pump" and each.at)
+    # Away and back: some line is another than a drawing that was just opened would have.
+    away = move(large, [part], 0, 9)
+    view.set_drawing(away)
+    back = move(away, [part], 0, -9)
+    view.set_drawing(back)
+    assert not view.is_laying_out
+    before = view._content.layout.routes
+    most = move(back, list(back.components)[9:], 2, 2)
+    view.set_drawing(most)
+    assert view.is_laying_out
+    laid_out(closing, qtbot)
+    assert dict(view._content.layout.routes) == dict(routes(replace(most), before))
+
+
+def test_taken_back_while_it_is_laid_out_all_is_as_it_was(
+    closing: Hand, large: Drawing, gate: Event, qtbot: QtBot
+) -> None:
+    view = closing.view
+    gate.set()
+    view.set_drawing(large)
+    laid_out(closing, qtbot)
+    lines = dict(view._content.layout.lines)
+    gate.clear()
+    turned = turn(large, large.components)
+    view.set_drawing(turned)
+    qtbot.wait(50)
+    view.set_drawing(large)
+    assert view.is_laying_out
+    gate.set()
+    laid_out(closing, qtbot)
+    assert view._content.drawing is large and view._content.layout.lines == lines
+
+
+def test_an_edit_of_some_parts_is_shown_at_once(closing: Hand, large: Drawing, qtbot: QtBot) -> None:
+    closing.view.set_drawing(large)
+    laid_out(closing, qtbot)
+    few = move(large, list(large.components)[:60], 0, 1)
+    assert not is_much(large, few)
+    closing.view.set_drawing(few)
+    assert not closing.view.is_laying_out and closing.view._content.drawing is few
+
+
+@pytest.mark.parametrize("kept", [0, 1, 100])
+def test_how_much_is_another_is_counted_in_parts_and_pipes(large: Drawing, kept: int) -> None:
+    pipes = {id: replace(pipe) for id, pipe in list(large.pipes.items())[kept:]}
+    others = replace(large, pipes={**large.pipes, **pipes})
+    assert is_much(large, others) is (
+        len(pipes) > max(BESIDE, MUCH * (len(large.components) + len(large.pipes)))
+    )
+    fewer = {id: pipe for id, pipe in large.pipes.items() if id not in pipes}
+    assert is_much(large, replace(large, pipes=fewer)) is is_much(large, others)
+    assert not is_much(large, large) and not is_much(large, Drawing()) and is_much(Drawing(), large)
 
 
 def test_a_house_is_shown_at_once(closing: Hand) -> None:

@@ -6,6 +6,8 @@ from collections.abc import Callable, Iterator
 
 import numpy as np
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 from numpy.typing import NDArray
 from PySide6.QtCore import QRect, QRectF
 from PySide6.QtGui import QImage, QRegion
@@ -15,9 +17,9 @@ from circuitcheck.drawing.arranging import move
 from circuitcheck.drawing.removing import remove
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet import SheetView
-from circuitcheck.editor.sheet.content import Content
 from circuitcheck.editor.sheet.far_batches import FarPart, FarPipe
 from circuitcheck.editor.sheet.far_grid import CELL_PX, REACH_PX, FarGrid
+from circuitcheck.editor.theme import dark, light
 from circuitcheck.picture.labels import Rect
 from tests.benchmarks.laid_out import houses
 
@@ -140,18 +142,18 @@ def test_what_was_edited_near_by_is_seen_from_afar(qtbot: QtBot, far: SheetView,
 def test_an_edit_from_afar_reads_only_what_changed(far: SheetView, monkeypatch: pytest.MonkeyPatch) -> None:
     part_moved = a_part(far._stage.drawing, "unvented_store")
     read: list[str] = []
-    part_of, pipe_of = Content.far_part, Content.far_pipe
+    content, overview = far._content, far._content._overview
 
-    def part(content: Content, id: str) -> FarPart:
+    def part(id: str) -> FarPart:
         read.append(id)
-        return part_of(content, id)
+        return content.far_part(id)
 
-    def pipe(content: Content, id: str) -> FarPipe:
+    def pipe(id: str) -> FarPipe:
         read.append(id)
-        return pipe_of(content, id)
+        return content.far_pipe(id)
 
-    monkeypatch.setattr(Content, "far_part", part)
-    monkeypatch.setattr(Content, "far_pipe", pipe)
+    monkeypatch.setattr(overview._symbols, "_read", part)
+    monkeypatch.setattr(overview._lines, "_read", pipe)
     far._content.refresh_all()
     picture(far)
     assert part_moved in read
@@ -162,6 +164,28 @@ def test_an_edit_from_afar_reads_only_what_changed(far: SheetView, monkeypatch: 
     read.clear()
     picture(far)
     assert not read
+
+
+@pytest.mark.parametrize("zoom", ZOOMS)
+def test_other_colours_are_seen_from_afar_without_looking_where_things_lie(
+    far: SheetView, zoom: float, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    look_from(far, zoom)
+    before = picture(far)
+    parts = frozenset(list(far._stage.drawing.components)[:30])
+    monkeypatch.setattr(far._content._overview, "_read_all", lambda: pytest.fail("All boxes were read anew."))
+    far._content.focus(parts, {}, {}, ())
+    quiet = picture(far)
+    assert other_pixels(before, quiet)
+    far.set_theme(dark())
+    dark_and_quiet = picture(far)
+    assert other_pixels(quiet, dark_and_quiet)
+    monkeypatch.undo()
+    far._content.refresh_all()
+    assert not other_pixels(dark_and_quiet, picture(far))
+    far._content.focus(None, {}, {}, ())
+    far.set_theme(light())
+    assert not other_pixels(before, picture(far))
 
 
 def test_a_preview_from_afar_stands_out_and_goes_again(far: SheetView) -> None:
@@ -212,6 +236,37 @@ class TestGrid:
         assert len(grid.put("b", None)) == 1
         assert grid.put("b", None) == []
         assert grid.within(all_of_it) == ["ac"]
+
+    @given(
+        st.dictionaries(
+            st.text("abcdef", min_size=1, max_size=2),
+            st.tuples(*[st.floats(-3 * CELL_PX, 3 * CELL_PX, width=32)] * 2),
+            max_size=12,
+        ),
+        st.tuples(*[st.floats(-3 * CELL_PX, 3 * CELL_PX, width=32)] * 2),
+    )
+    def test_filled_at_once_it_is_as_put_one_by_one(
+        self, places: dict[str, tuple[float, float]], at: tuple[float, float]
+    ) -> None:
+        boxes: dict[str, Rect] = {id: (x, y, x + 40, y + 9) for id, (x, y) in places.items()}
+        one_by_one, _ = self.made(boxes)
+        at_once, asked = self.made({"a": (0, 0, 5, 5), "z": (-9e3, 0, 9e3, 5)})
+        at_once.fill(boxes)
+        everywhere: list[Rect] = [(-1e6, -1e6, 1e6, 1e6)]
+        seen: list[Rect] = [(at[0], at[1], at[0] + CELL_PX, at[1] + CELL_PX)]
+        for box in (seen, everywhere):
+            assert at_once.within(box) == one_by_one.within(box)
+        assert sorted(asked) == sorted(boxes)
+        assert at_once.put("a", (1, 1, 2, 2))[1:] == one_by_one.put("a", (1, 1, 2, 2))[1:]
+        assert at_once.within(everywhere) == one_by_one.within(everywhere)
+
+    def test_what_looks_otherwise_is_read_again_where_it_lay(self) -> None:
+        grid, asked = self.made({"b": (0, 0, 9, 9), "a": (20, 0, 30, 10)})
+        grid.within([(0, 0, 5, 5)])
+        asked.clear()
+        grid.renew()
+        assert asked == [] and grid.within([(0, 0, 5, 5)]) == ["ab"]
+        assert sorted(asked) == ["a", "b"]
 
     def test_a_long_thing_is_found_at_both_its_ends(self) -> None:
         long = 5 * CELL_PX

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, QTimer
@@ -12,6 +13,7 @@ from PySide6.QtWidgets import QMainWindow, QMenu
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.document import Document
+from circuitcheck.editor.figures.heights import MANY_ROWS, Asked, FoundRows, rows_of
 from circuitcheck.editor.panels.findings import key
 from circuitcheck.editor.panes import Panes
 from circuitcheck.editor.tables import Tables
@@ -41,7 +43,7 @@ class Live(QObject):
         self._document, self._panes, self._tables = document, panes, tables
         self._flows: Flows | None = None
         self._unfolds: list[bool] = []
-        self._figures_work = WorkingOut(_all_figures, "figures", FIGURES_PAUSE_MS, self)
+        self._figures_work = WorkingOut(_figures_of, "figures", FIGURES_PAUSE_MS, self)
         self._flows_work = WorkingOut(_flows_of, "flows", FLOWS_PAUSE_MS, self)
         self._busy = QTimer(self)
         self._busy.setSingleShot(True)
@@ -139,7 +141,7 @@ class Live(QObject):
         else:
             self._panes.figures.outdate()
         if self._figures_seen:
-            self._figures_work.ask(after)
+            self._figures_work.ask(_Wanted(after, self._panes.figures.asked()))
         if self.flows_action.isChecked():
             self._ask_flows(after)
 
@@ -183,11 +185,12 @@ class Live(QObject):
     def _want_figures(self) -> None:
         if self._panes.figures.isVisible() and self._panes.figures.is_stale:
             self._panes.figures.expect()
-        self._figures_work.ask(self._document.drawing)
+        self._figures_work.ask(_Wanted(self._document.drawing, self._panes.figures.asked()))
 
-    def _show_figures(self, drawing: Drawing, found: tuple[Figure, ...] | None) -> None:
-        self._panes.figures.show_figures(drawing, found)
-        self._tables.fill_in.show_figures(found)
+    def _show_figures(self, wanted: _Wanted, found: _Found | None) -> None:
+        figures, rows = (None, None) if found is None else (found.figures, found.rows)
+        self._panes.figures.show_figures(wanted.drawing, figures, rows)
+        self._tables.fill_in.show_figures(figures)
 
     def _show_findings(self, analysis: Analysis) -> None:
         self._panes.figures.show_findings(analysis.findings)
@@ -308,13 +311,31 @@ def _no_room(count: int) -> str:
     )
 
 
-def _all_figures(drawing: Drawing) -> object:
+@dataclass(frozen=True, slots=True)
+class _Wanted:
+    """A drawing, and how the list lies that shows its figures."""
+
+    drawing: Drawing
+    asked: Asked
+
+
+@dataclass(frozen=True, slots=True)
+class _Found:
+    """Its figures, and where there are many what their rows say."""
+
+    figures: tuple[Figure, ...]
+    rows: FoundRows | None
+
+
+def _figures_of(wanted: _Wanted) -> _Found:
     # Here and not at the top: the window shows before the figures are read.
     from circuitcheck.figures.catalogue import all_figures
     from circuitcheck.figures.plant import Plant
 
-    with Plant(drawing) as plant:
-        return all_figures(plant)
+    with Plant(wanted.drawing) as plant:
+        figures = all_figures(plant)
+    rows = rows_of(wanted.drawing, figures, wanted.asked) if len(figures) > MANY_ROWS else None
+    return _Found(figures, rows)
 
 
 def _flows_of(drawing: Drawing) -> object:

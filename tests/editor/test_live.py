@@ -14,13 +14,17 @@ from pytestqt.qtbot import QtBot
 
 from circuitcheck.drawing.edits import set_field
 from circuitcheck.drawing.value import Drawing
+from circuitcheck.editor import live as live_module
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
+from circuitcheck.editor.figures import panel as panel_module
+from circuitcheck.editor.figures.heights import Said
 from circuitcheck.editor.figures.panel import FiguresPanel
 from circuitcheck.editor.files import Answer
 from circuitcheck.editor.flow_bar import FlowBar
 from circuitcheck.editor.live import missing_sentence
 from circuitcheck.editor.window import MainWindow
+from circuitcheck.figures.figure import Figure
 from circuitcheck.report.flows import NO_WATER, By, Flows, PipeFlow, SituationFlows
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
@@ -95,6 +99,44 @@ def test_the_figures_come_follow_an_edit_and_stop_when_folded(window: MainWindow
     window.document.undo()
     qtbot.wait(250)
     assert not window.live.is_busy and getattr(panel(window).opened, "missing", ())
+
+
+def test_the_rows_of_many_figures_are_found_beside_the_window(
+    window: MainWindow, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    figures = panel(window)
+    window.live.figures_action.trigger()
+    qtbot.waitUntil(lambda: not window.live.is_busy and bool(figures.model.figures), timeout=20_000)
+    width = figures.list.viewport().width()
+    high = [
+        figures.list.visualRect(figures.model.index(row)).height()
+        for row in range(len(figures.model.figures))
+    ]
+    figures.delegate.rows.forget()
+    figures.show_figures(Drawing(), ())
+    for module in (live_module, panel_module):
+        monkeypatch.setattr(module, "MANY_ROWS", 5)
+    in_the_window: list[Figure] = []
+    measure = figures.delegate.rows._measure
+
+    def measured(figure: Figure, said: Said) -> int:
+        in_the_window.append(figure)
+        return measure(figure, said)
+
+    monkeypatch.setattr(figures.delegate.rows, "_measure", measured)
+    window.live._want_figures()
+    qtbot.waitUntil(lambda: not window.live.is_busy and bool(figures.model.figures), timeout=20_000)
+    assert not in_the_window
+    assert figures.list.viewport().width() == width
+    assert high == [
+        figures.list.visualRect(figures.model.index(row)).height()
+        for row in range(len(figures.model.figures))
+    ]
+    # The list is measured for another width once what made it so is through.
+    figures.list.resize(figures.list.width() - 60, figures.list.height())
+    assert not in_the_window
+    qtbot.waitUntil(lambda: figures.delegate.width == figures.list.viewport().width())
+    assert len(in_the_window) == len(figures.model.figures)
 
 
 def test_a_missing_number_jumps_to_the_details(window: MainWindow, qtbot: QtBot) -> None:

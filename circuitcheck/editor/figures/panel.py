@@ -5,7 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
-from PySide6.QtGui import QGuiApplication, QHideEvent, QKeyEvent, QKeySequence, QResizeEvent, QShowEvent
+from PySide6.QtGui import (
+    QFont,
+    QGuiApplication,
+    QHideEvent,
+    QKeyEvent,
+    QKeySequence,
+    QResizeEvent,
+    QShowEvent,
+)
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QApplication,
@@ -21,6 +29,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.figures import words
 from circuitcheck.editor.figures.card import FigureCard
+from circuitcheck.editor.figures.heights import MANY_ROWS, Asked, FoundRows, names
 from circuitcheck.editor.figures.rows import FIGURE, FigureDelegate, FiguresModel
 from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.panels.finding_card import height_at
@@ -93,6 +102,8 @@ class FiguresPanel(QWidget):
         self._busy.setSingleShot(True)
         self._busy.setInterval(BUSY_MS)
         self._busy.timeout.connect(self._say_busy)
+        self._wide_anew = QTimer(self, interval=0, singleShot=True)
+        self._wide_anew.timeout.connect(self._measure)
         self.model = FiguresModel(decimal_sign())
         self.model.setParent(self)
         self.delegate = FigureDelegate(self.model)
@@ -110,7 +121,7 @@ class FiguresPanel(QWidget):
         self.list.turned.connect(self._turn)
         self.list.fold_wanted.connect(self.fold)
         self.list.copy_wanted.connect(self.copy)
-        self.list.resized.connect(self._measure)
+        self.list.resized.connect(self._resized)
 
     def _lay_out(self) -> None:
         rows = self.list
@@ -195,19 +206,32 @@ class FiguresPanel(QWidget):
         self.delegate.set_theme(theme)
         self._rebuild()
 
-    def show_figures(self, drawing: Drawing, figures: Sequence[Figure] | None) -> None:
-        """Show the figures of a drawing, the open one still open; None: they failed."""
+    def asked(self) -> Asked:
+        """What has to be known to find many rows elsewhere: how the list lies with its scroll bar."""
+        width = self.list.contentsRect().width() - self.list.verticalScrollBar().sizeHint().width()
+        return Asked(
+            QFont(self.list.font()), width, self.model.decimal, self._drawing, self.delegate.rows.found
+        )
+
+    def show_figures(
+        self, drawing: Drawing, figures: Sequence[Figure] | None, rows: FoundRows | None = None
+    ) -> None:
+        """Show the figures of a drawing, the open one still open; None: they failed. `rows`, where they were found
+        elsewhere."""
         self._busy.stop()
         self._is_stale = False
         was, wanted = (self._drawing, self._figures), (drawing, tuple(figures or ()))
         self._drawing, self._figures = wanted
         self.note_changed.emit("" if figures is None else words.note(figures))
         self._say(tr(FAILED) if figures is None else "" if figures else tr(NOTHING_APPLIES))
-        is_renamed = _names(was[0]) != _names(drawing)
+        is_renamed = names(was[0]) != names(drawing)
         if is_renamed:
             self.delegate.rows.forget()
         if was[1] != wanted[1] or is_renamed:
-            self.delegate.rows.keep(self._figures)
+            if rows is None:
+                self.delegate.rows.keep(self._figures)
+            else:
+                self.delegate.rows.take(rows)
             self._filter()
         else:
             # Nothing is another: what one reads, and where the keyboard is, stays.
@@ -255,8 +279,14 @@ class FiguresPanel(QWidget):
     def _filter(self) -> None:
         """The figures that what was typed finds."""
         asked = self.find_box.text()
-        found = [each for each in self._figures if words.found_in(self._drawing, each, asked)]
+        found = list(self._figures)
+        if asked.strip():
+            found = [each for each in found if words.found_in(self._drawing, each, asked)]
         current = self.list.currentIndex().data(FIGURE)
+        # Where it is sure to come, the bar is there before rows are measured for the room beside it.
+        many = len(found) > MANY_ROWS
+        bar = Qt.ScrollBarPolicy.ScrollBarAlwaysOn if many else Qt.ScrollBarPolicy.ScrollBarAsNeeded
+        self.list.setVerticalScrollBarPolicy(bar)
         self.model.show_figures(self._drawing, found)
         if self._figures:
             self._say("" if found else tr(NOT_FOUND))
@@ -290,7 +320,15 @@ class FiguresPanel(QWidget):
         if keep_place:
             bar.setValue(place)
 
+    def _resized(self) -> None:
+        """Another style resizes the list to and fro, within one call: many rows are measured once it is through."""
+        if len(self.model.figures) > MANY_ROWS:
+            self._wide_anew.start()
+        else:
+            self._measure()
+
     def _measure(self) -> None:
+        self._wide_anew.stop()
         width = self.list.viewport().width()
         self.delegate.width = width
         if self._card is not None:
@@ -334,9 +372,3 @@ class FiguresPanel(QWidget):
         """Nobody sees them: nothing is worked out."""
         super().hideEvent(event)
         self.unwanted.emit()
-
-
-def _names(drawing: Drawing) -> list[tuple[str, str]]:
-    """What things are called, by a label or by what they are: a name can be another where no number is."""
-    both = (drawing.components, drawing.controls)
-    return [(each.label, each.kind.name) for things in both for each in things.values()]

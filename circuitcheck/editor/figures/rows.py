@@ -10,7 +10,17 @@ from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem,
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.figures import words
-from circuitcheck.editor.figures.heights import WRAP, Faces, Rows, Said, said_of
+from circuitcheck.editor.figures.heights import (
+    INSET_PX,
+    PAD_PX,
+    WRAP,
+    Faces,
+    Measures,
+    Rows,
+    Said,
+    Setting,
+    said_of,
+)
 from circuitcheck.editor.icons import GRADE_PX, grade_icon
 from circuitcheck.editor.styling import wash
 from circuitcheck.editor.theme import Theme, light
@@ -20,8 +30,6 @@ from circuitcheck.finding import Grade
 
 Index = QModelIndex | QPersistentModelIndex
 FIGURE = Qt.ItemDataRole.UserRole
-INSET_PX, PAD_PX, BETWEEN_PX = 16, 9, 10
-LEAST_PX = 44
 RIGHT = int(Qt.AlignmentFlag.AlignRight) | int(Qt.AlignmentFlag.AlignTop)
 
 
@@ -89,21 +97,19 @@ class FigureDelegate(QStyledItemDelegate):
             return QSize(self.width, self.opened_high)
         # Not by way of `index.data`: a list asks for thousands of rows at a time.
         figure = self._model.figures[index.row()]
-        faces = self._in(option.font)
-        return QSize(self.width, self.rows.high(figure, (self.width, faces)))
+        name, _ = self._in(option.font)
+        return QSize(self.width, self.rows.high(figure, Setting(self.width, name)))
 
-    def _in(self, font: QFont) -> Faces:
+    def _in(self, font: QFont) -> tuple[str, Faces]:
+        """The key of a font, and the faces made of it."""
         name = font.key()
         if self._faces is None or self._faces[0] != name:
             self._faces = name, Faces(font)
-        return self._faces[1]
+        return self._faces
 
     def _high(self, figure: Figure, said: Said) -> int:
         assert self._faces is not None
-        faces = self._faces[1]
-        high = sum(high for *_, high in self._texts(faces, figure, said))
-        high += sum(high for *_, high in self._results(faces, said))
-        return max(LEAST_PX, high + 2 * PAD_PX)
+        return Measures(self._faces[1], self.width).high(figure, said)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Paint one figure."""
@@ -119,14 +125,15 @@ class FigureDelegate(QStyledItemDelegate):
             self._unanswered.paint(
                 painter, rect.right() - INSET_PX - GRADE_PX, rect.top() + PAD_PX - 1, GRADE_PX, GRADE_PX
             )
-        room = QRect(rect.left() + INSET_PX, rect.top() + PAD_PX, self._room(figure), rect.height())
-        faces, said = self._in(option.font), self.rows.said(figure)
-        for text, face, high in self._texts(faces, figure, said):
+        _, faces = self._in(option.font)
+        measures, said = Measures(faces, self.width), self.rows.said(figure)
+        room = QRect(rect.left() + INSET_PX, rect.top() + PAD_PX, measures.room(figure), rect.height())
+        for text, face, high in measures.texts(figure, said):
             painter.setFont(face)
             painter.setPen(self._theme["ink" if face is faces.title else "ink_2"])
             painter.drawText(room, WRAP, text)
             room.translate(0, high)
-        self._paint_results(painter, faces, said, QRect(room.left(), room.top(), self._inner(), 0))
+        self._paint_results(painter, measures, said, QRect(room.left(), room.top(), measures.inner, 0))
         painter.setPen(self._theme["hairline"])
         painter.drawLine(rect.left() + INSET_PX, rect.bottom(), rect.right() - INSET_PX, rect.bottom())
         if state & QStyle.StateFlag.State_HasFocus:
@@ -134,9 +141,10 @@ class FigureDelegate(QStyledItemDelegate):
             painter.drawRoundedRect(rect.adjusted(3, 2, -3, -3), 5, 5)
         painter.restore()
 
-    def _paint_results(self, painter: QPainter, faces: Faces, said: Said, room: QRect) -> None:
+    def _paint_results(self, painter: QPainter, measures: Measures, said: Said, room: QRect) -> None:
         """The first results: the name of each to the left, its value to the right."""
-        for name, value, wide, high in self._results(faces, said):
+        faces = measures.faces
+        for name, value, wide, high in measures.results(said):
             painter.setFont(faces.text)
             painter.setPen(self._theme["ink_2"])
             painter.drawText(QRect(room.left(), room.top(), wide, high), WRAP, name)
@@ -145,29 +153,6 @@ class FigureDelegate(QStyledItemDelegate):
             painter.drawText(QRect(room.left(), room.top(), room.width(), high), RIGHT, value)
             room.translate(0, high)
 
-    def _results(self, faces: Faces, said: Said) -> list[tuple[str, str, int, int]]:
-        """The first results: name, value, how wide the name may be, and how high both are."""
-        found = []
-        for name, value in said.results:
-            taken = faces.wide(faces.value, value) + BETWEEN_PX if value else 0
-            wide = max(60, self._inner() - taken)
-            high = max(faces.high(faces.text, name, wide), faces.high(faces.value, "", wide))
-            found.append((name, value, wide, high + 1))
-        return found
-
     def updateEditorGeometry(self, editor: QWidget, option: QStyleOptionViewItem, index: Index) -> None:
         """A widget in a row has the whole row."""
         editor.setGeometry(option.rect)
-
-    def _texts(self, faces: Faces, figure: Figure, said: Said) -> list[tuple[str, QFont, int]]:
-        """Title, subject and why it is not worked, those there are, each with its face and height."""
-        room = self._room(figure)
-        in_faces = ((text, faces.text if row else faces.title) for row, text in enumerate(said.texts))
-        return [(text, face, faces.high(face, text, room) + 2) for text, face in in_faces]
-
-    def _inner(self) -> int:
-        return max(60, self.width - 2 * INSET_PX)
-
-    def _room(self, figure: Figure) -> int:
-        """What the texts have, beside the mark where there is one."""
-        return self._inner() - (GRADE_PX + BETWEEN_PX if figure.lacks_numbers else 0)

@@ -329,6 +329,8 @@ class FiguresPanel(QWidget):
 
     def _measure(self) -> None:
         self._wide_anew.stop()
+        if len(self.model.figures) > MANY_ROWS and not self.list.isVisible():
+            return  # Nobody sees them; they are measured when somebody does.
         width = self.list.viewport().width()
         self.delegate.width = width
         if self._card is not None:
@@ -366,6 +368,7 @@ class FiguresPanel(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         """The figures are worked out while they are seen."""
         super().showEvent(event)
+        self._resized()
         self.wanted.emit()
 
     def hideEvent(self, event: QHideEvent) -> None:

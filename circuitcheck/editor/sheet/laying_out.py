@@ -60,6 +60,9 @@ class LayingOut(QObject):
         waiting = self._asked if self.is_busy else None
         if waiting is not None and (passing or drawing is waiting.drawing):
             return True
+        if not passing and is_another(self._content.drawing, drawing):
+            # To forget a large drawing thing by thing takes longer than to begin anew.
+            self._content.start_anew()
         if passing or not is_much(self._content.drawing, drawing):
             self._out.forget()
             self._words.hide()
@@ -101,12 +104,26 @@ class LayingOut(QObject):
         self._laid_out()
 
 
+def is_another(shown: Drawing, drawing: Drawing) -> bool:
+    """Whether nothing is left of a large drawing that is shown."""
+    if _things(shown) <= BESIDE:
+        return False
+    parts, pipes = shown.components, shown.pipes
+    if any(parts.get(id) is part for id, part in drawing.components.items()):
+        return False
+    return not any(pipes.get(id) is pipe for id, pipe in drawing.pipes.items())
+
+
 def is_much(shown: Drawing, drawing: Drawing) -> bool:
     """Whether so much of a large drawing is not as it is shown that to follow that would hold the window up."""
-    things = len(drawing.components) + len(drawing.pipes)
+    things = max(_things(shown), _things(drawing))
     if things <= BESIDE:
         return False
     parts, pipes = changes(shown, drawing)
     others = len(changed_or_gone(parts, shown.components, drawing.components))
     others += len(changed_or_gone(pipes, shown.pipes, drawing.pipes))
     return others > max(BESIDE, things * MUCH)
+
+
+def _things(drawing: Drawing) -> int:
+    return len(drawing.components) + len(drawing.pipes)

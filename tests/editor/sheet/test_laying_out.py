@@ -285,6 +285,54 @@ def test_taken_back_while_it_is_laid_out_all_is_as_it_was(
     assert view._content.drawing is large and view._content.layout.lines == lines
 
 
+def test_all_of_it_taken_out_is_seen_at_once(
+    closing: Hand, large: Drawing, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    view = closing.view
+    view.set_drawing(large)
+    laid_out(closing, qtbot)
+    lines = dict(view._content.layout.lines)
+    monkeypatch.setattr(Layout, "_forget_part", lambda *_: pytest.fail("Forgotten thing by thing."))
+    view.select_all()
+    view.remove_selection()
+    assert closing.drawing.is_empty and not view.is_laying_out
+    assert view._content.drawing is closing.drawing and not view._content.parts
+    assert "The drawing is being laid out…" not in words(view)
+    monkeypatch.undo()
+    view.set_drawing(large)
+    laid_out(closing, qtbot)
+    assert view._content.layout.lines == lines
+
+
+def test_another_drawing_in_its_place_is_seen_at_once(
+    closing: Hand, row: Drawing, large: Drawing, qtbot: QtBot
+) -> None:
+    closing.view.set_drawing(large)
+    laid_out(closing, qtbot)
+    closing.view.set_drawing(row)
+    assert not closing.view.is_laying_out and closing.view._content.parts.keys() == {"pump1", "zv1", "ev1"}
+    assert closing.view._content.layout.obstacles.near([(-1e6, -1e6, 1e6, 1e6)])
+    fresh = Layout(lambda _: {})
+    fresh.update(row)
+    assert closing.view._content.layout.lines == fresh.lines
+
+
+def test_what_is_left_of_most_keeps_its_lines(closing: Hand, large: Drawing, qtbot: QtBot) -> None:
+    view = closing.view
+    view.set_drawing(large)
+    laid_out(closing, qtbot)
+    lines = dict(view._content.layout.lines)
+    ids = [*large.components]
+    view.select(ids[30:])
+    view.remove_selection()
+    left = closing.drawing
+    assert view.is_laying_out and len(left.components) <= 30
+    laid_out(closing, qtbot)
+    assert view._content.drawing is left
+    kept = [id for id, pipe in left.pipes.items() if pipe is large.pipes.get(id) and id in lines]
+    assert kept and all(view._content.layout.lines[id] == lines[id] for id in kept)
+
+
 def test_an_edit_of_some_parts_is_shown_at_once(closing: Hand, large: Drawing, qtbot: QtBot) -> None:
     closing.view.set_drawing(large)
     laid_out(closing, qtbot)
@@ -303,7 +351,7 @@ def test_how_much_is_another_is_counted_in_parts_and_pipes(large: Drawing, kept:
     )
     fewer = {id: pipe for id, pipe in large.pipes.items() if id not in pipes}
     assert is_much(large, replace(large, pipes=fewer)) is is_much(large, others)
-    assert not is_much(large, large) and not is_much(large, Drawing()) and is_much(Drawing(), large)
+    assert not is_much(large, large) and is_much(large, Drawing()) and is_much(Drawing(), large)
 
 
 def test_a_house_is_shown_at_once(closing: Hand) -> None:

@@ -146,8 +146,8 @@ class Layout:
         return self._settled
 
     def go_on_from(self, lines: Routes | None) -> None:
-        """Let a layout of nothing lay its first drawing out as an edit of the one whose lines these are: what still
-        does keeps its line."""
+        """Let a layout of nothing lay its first drawing out by these lines: its own, or those of a drawing of which it
+        is an edit, where what still does keeps its line."""
         self._settled = lines
 
     @property

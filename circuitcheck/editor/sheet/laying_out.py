@@ -9,7 +9,7 @@ from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import QWidget
 
 from circuitcheck.drawing.difference import changed_or_gone, changes
-from circuitcheck.drawing.routing import Routes
+from circuitcheck.drawing.routing import Routes, routes
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
 from circuitcheck.editor.sheet.content import Content
@@ -67,8 +67,7 @@ class LayingOut(QObject):
             self._out.forget()
             self._words.hide()
             return False
-        # What was asked meanwhile follows from what lay on the sheet last; nothing does now.
-        before = self._content.layout.settled if waiting is None else waiting.before
+        before = self._content.layout.settled if waiting is None else _still_before(waiting, drawing)
         self._asked = Asked(drawing, before)
         self._content.start_anew()
         self._out.ask(self._asked)
@@ -88,8 +87,10 @@ class LayingOut(QObject):
     def _lay_out(self, asked: Asked) -> Layout:
         """In the other thread."""
         layout = self._content.new_layout()
-        layout.go_on_from(asked.before)
         with building_to_stay():
+            # Before all else: the checks, in a thread of their own, know no lines before, and whoever asks for those
+            # of a drawing first settles what they are.
+            layout.go_on_from(routes(asked.drawing, asked.before))
             layout.update(asked.drawing)
             layout.bounds()  # remembered: it takes a while of thousands of boxes
         return layout
@@ -102,6 +103,15 @@ class LayingOut(QObject):
         else:
             self._content.take(layout)
         self._laid_out()
+
+
+def _still_before(waiting: Asked, drawing: Drawing) -> Routes | None:
+    """The lines before a drawing that comes while another is still to come: those before that one, where either is what
+    it was made of."""
+    before = waiting.before
+    if before is None or (is_another(before.drawing, drawing) and is_another(waiting.drawing, drawing)):
+        return None
+    return before
 
 
 def is_another(shown: Drawing, drawing: Drawing) -> bool:

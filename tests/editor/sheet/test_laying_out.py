@@ -246,19 +246,24 @@ def test_an_edit_of_much_of_it_is_laid_out_beside_the_window_too(
     assert dict(view._content.layout.routes) == dict(before)
 
 
+def away_and_back(view: SheetView, large: Drawing) -> Drawing:
+    """Move a part there and back: a line is another then than a drawing that was just opened would have."""
+    away = move(large, ["gauge-0"], 30, 0)
+    view.set_drawing(away)
+    back = move(away, ["gauge-0"], -30, 0)
+    view.set_drawing(back)
+    assert not view.is_laying_out
+    assert dict(view._content.layout.routes) != dict(routes(replace(large)))
+    return back
+
+
 def test_what_lines_there_were_counts_for_an_edit_of_much(
     closing: Hand, large: Drawing, qtbot: QtBot
 ) -> None:
     view = closing.view
     view.set_drawing(large)
     laid_out(closing, qtbot)
-    part = next(id for id, each in large.components.items() if each.kind.name == "pump" and each.at)
-    # Away and back: some line is another than a drawing that was just opened would have.
-    away = move(large, [part], 0, 9)
-    view.set_drawing(away)
-    back = move(away, [part], 0, -9)
-    view.set_drawing(back)
-    assert not view.is_laying_out
+    back = away_and_back(view, large)
     before = view._content.layout.routes
     most = move(back, list(back.components)[9:], 2, 2)
     view.set_drawing(most)
@@ -311,10 +316,9 @@ def test_another_drawing_opened_while_an_edit_is_laid_out_has_its_own_lines(
     gate.set()
     closing.view.set_drawing(large)
     laid_out(closing, qtbot)
-    pump = next(id for id, each in large.components.items() if each.kind.name == "pump" and each.at)
-    closing.view.set_drawing(move(move(large, [pump], 0, 9), [pump], 0, -9))
+    back = away_and_back(closing.view, large)
     gate.clear()
-    closing.view.set_drawing(turn(large, large.components))
+    closing.view.set_drawing(turn(back, back.components))
     other = parse(dump(large), "another file")
     closing.view.set_drawing(other)
     gate.set()

@@ -8,7 +8,7 @@ from functools import partial
 from itertools import pairwise
 from typing import NamedTuple
 
-from PySide6.QtCore import QLineF, QRectF
+from PySide6.QtCore import QLineF, QPointF, QRectF
 from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QGraphicsScene
 
@@ -51,6 +51,7 @@ class ManySelected:
         self._content = content
         self._marks = (wash, frame)
         self._ids = NOTHING
+        self._off = QPointF()
         self._made: tuple[dict[str, Prepared], dict[str, Prepared]] = ({}, {})
         self._far: FarGrid[str, _Batch] | None = None
         self._layers = (
@@ -74,16 +75,25 @@ class ManySelected:
         for layer in self._layers:
             layer.update()
 
+    def show_off(self, off: QPointF) -> None:
+        """Show the marks so far off the things, in px: there they will lie."""
+        if off != self._off:
+            self._off = off
+            for layer in self._layers:
+                layer.update()
+
     def _paint(self, which: int, from_afar: FromAfar, painter: QPainter, boxes: Sequence[QRectF]) -> None:
         """Paint one of both layers."""
         if not self._ids:
             return
-        if not self._content.is_far:
-            self._paint_near(painter, boxes, which)
-            return
         painter.save()
-        is_tiny = painter.worldTransform().m11() < TINY_SCALE
-        from_afar(painter, self._seen_from_afar(boxes), self._content.palette.colour("select"), is_tiny)
+        painter.translate(self._off)
+        boxes = [box.translated(-self._off) for box in boxes]
+        if self._content.is_far:
+            is_tiny = painter.worldTransform().m11() < TINY_SCALE
+            from_afar(painter, self._seen_from_afar(boxes), self._content.palette.colour("select"), is_tiny)
+        else:
+            self._paint_near(painter, boxes, which)
         painter.restore()
 
     def _wash_from_afar(

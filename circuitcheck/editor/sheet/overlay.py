@@ -60,6 +60,10 @@ class Overlay:
         self._selected = ids
         self.refresh()
 
+    def show_selection_off(self, off: QPointF) -> None:
+        """Show the frames of a large selection so far off what is selected, in px: it is on the move there."""
+        self._many.show_off(off)
+
     def show_hover(self, id: str | None) -> None:
         """Wash the part or pipe under the pointer, and show a part's ports."""
         if id != self._hovered:

@@ -5,16 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import pytest
-from PySide6.QtCore import QPoint, QRect
+from PySide6.QtCore import QPoint, QPointF, QRect, Qt
 from PySide6.QtGui import QImage, QRegion
 from pytestqt.qtbot import QtBot
 
 from circuitcheck.drawing.arranging import move
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet import SheetView, overlay
-from circuitcheck.editor.sheet.many_selected import ManySelected
+from circuitcheck.editor.sheet.many_selected import MANY, ManySelected
 from circuitcheck.editor.theme import dark
+from circuitcheck.picture.marks import SQUARE_PX
 from tests.benchmarks.laid_out import houses
+from tests.editor.sheet.conftest import Hand
 from tests.editor.sheet.test_overview import look_from, opened, other_pixels, picture
 
 
@@ -111,3 +113,50 @@ def test_to_hover_over_one_of_many_makes_nothing_of_them_anew(
     assert anew == []
     overlay_.refresh()
     assert anew == [view.selected_ids()]
+
+
+@pytest.mark.parametrize("zoom", [0.1875, 1.0])
+def test_on_the_move_its_frames_go_ahead_of_it(zoom: float, view: SheetView, plant: Drawing) -> None:
+    hand = Hand(view)
+    look_from(view, zoom)
+    view.select_all()
+    assert len(view.selected_ids()) > MANY
+    standing = picture(view)
+    middle = view._scroller.seen().center()
+    id = min(plant.components, key=lambda id: distance(view._content.box(id).center(), middle))
+    start = view._content.box(id).center() / SQUARE_PX
+    hand.press(start.x(), start.y())
+    hand.move(start.x() + 3, start.y())
+    hand.move(start.x() + 20, start.y() + 10)
+    ahead = picture(view)
+    # The drawing stands still, and the frames do not.
+    assert view._content.drawing is plant and hand.steps == []
+    assert other_pixels(standing, ahead)
+    hand.release(start.x() + 20, start.y() + 10)
+    assert len(hand.steps) == 1
+    at, was = hand.drawing.components[id].at, plant.components[id].at
+    assert at is not None and was is not None and (at.x - was.x, at.y - was.y) == (20, 10)
+    landed = picture(view)
+    view._stage.overlay.refresh()
+    assert other_pixels(landed, picture(view)) == []
+    assert view._stage.overlay._many._off == QPointF()
+
+
+def test_left_on_the_move_all_is_as_it_was(view: SheetView, plant: Drawing) -> None:
+    hand = Hand(view)
+    view.select_all()
+    standing = picture(view)
+    middle = view._scroller.seen().center()
+    id = min(plant.components, key=lambda id: distance(view._content.box(id).center(), middle))
+    start = view._content.box(id).center() / SQUARE_PX
+    hand.press(start.x(), start.y())
+    hand.move(start.x() + 9, start.y() + 4)
+    assert other_pixels(standing, picture(view))
+    hand.key(Qt.Key.Key_Escape)
+    assert hand.steps == [] and view._stage.drawing is plant
+    view._stage.overlay.show_hover(None)
+    assert other_pixels(standing, picture(view)) == []
+
+
+def distance(one: QPointF, other: QPointF) -> float:
+    return (one - other).manhattanLength()

@@ -1,4 +1,5 @@
-"""Moving parts: square by square, their pipes following; a press without a move selects."""
+"""Moving parts: square by square, their pipes following, those of a large selection at the end; a press without a
+move selects."""
 
 from __future__ import annotations
 
@@ -10,6 +11,7 @@ from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor.sheet.gestures.gesture import Drag
 from circuitcheck.editor.sheet.gestures.joining import joints_of, taking_up
 from circuitcheck.editor.sheet.hits import OnPipe, pipe_at, snapped
+from circuitcheck.editor.sheet.many_selected import MANY
 from circuitcheck.editor.sheet.stage import Pointer, Stage
 from circuitcheck.editor.sheet.step_names import step_name
 from circuitcheck.editor.translating import later
@@ -43,6 +45,10 @@ class Move(Drag):
         if (by, pipe) == (self._by, self._pipe):
             return
         self._by, self._pipe = by, pipe
+        if len(self.stage.selection) > MANY:
+            # Thousands of pipes do not follow within a frame: their frames go, and all follow at the end.
+            self.stage.overlay.show_selection_off(QPointF(*by) * SQUARE_PX)
+            return
         after = self._moved(passing=True)
         self.stage.preview(after)
         shown = after.components.get(self._id) if pipe is not None else None
@@ -51,7 +57,7 @@ class Move(Drag):
     def end(self, pointer: Pointer) -> None:
         """Move the selection; without a move, select just what was pressed."""
         self.done = True
-        self.stage.overlay.show_joints(())
+        self._show_nothing_on_the_move()
         if self._by != (0.0, 0.0):
             verb = later("Cut in") if self._pipe is not None else later("Move")
             name = step_name(verb, self.stage.drawing, self.stage.selection)
@@ -64,7 +70,11 @@ class Move(Drag):
     def cancel(self) -> None:
         """Leave all where it was."""
         super().cancel()
+        self._show_nothing_on_the_move()
+
+    def _show_nothing_on_the_move(self) -> None:
         self.stage.overlay.show_joints(())
+        self.stage.overlay.show_selection_off(QPointF())
 
     def _moved(self, *, passing: bool = False) -> Drawing:
         drawing = self.stage.drawing

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QMessageBox
 
 from circuitcheck.editor import plain
@@ -27,15 +27,21 @@ class OpenedTwice(QObject):
         super().__init__(window)
         self._window, self._windows = window, windows
         self._claim = Claim(folder)
+        self._asked: set[Path] = set()
+        self._soon = QTimer(self, interval=0, singleShot=True)
+        self._soon.timeout.connect(self._look_again)
         window.files.may_open = self.may_open
 
     def follow(self) -> None:
         """Claim the file that is open, and from now on each that is opened after it."""
         self._window.document.saved_state_changed.connect(self._follow)
         self._follow()
+        # It was read before it was claimed: another program that was started with it just then saw no claim.
+        self._soon.start()
 
     def close(self) -> None:
         """The window is closed: its file is free."""
+        self._soon.stop()
         self._claim.close()
 
     def may_open(self, path: Path) -> bool:
@@ -71,12 +77,20 @@ class OpenedTwice(QObject):
         if other is not None:
             there = box.addButton(tr("Go to that window"), QMessageBox.ButtonRole.AcceptRole)
             box.setDefaultButton(there)
+        self._asked.add(path)
         box.exec()
         from circuitcheck.editor.window_menu import bring
 
         if there is not None and other is not None and box.clickedButton() is there:
             bring(other)
         return box.clickedButton() is twice
+
+    def _look_again(self) -> None:
+        path = self._window.document.path
+        if path is None or path in self._asked or not self._claim.is_shared(path):
+            return
+        if not self.ask(path, None):
+            self._window.files.new()
 
     def _follow(self) -> None:
         self._claim.follow(self._window.document.path)

@@ -69,6 +69,7 @@ class Windows(QObject):
 
     def furnish(self, window: MainWindow) -> None:
         """Put in all the rest; nobody has changed anything in it yet."""
+        self._claims[window].follow()
         window.furnish()
         self._follow(window)
         window.document.judge()
@@ -81,13 +82,12 @@ class Windows(QObject):
         return window
 
     def _follow(self, window: MainWindow) -> None:
-        """From now on keep what is unsaved, and claim the file."""
+        """From now on keep what is unsaved."""
         # Here and not at the top: the first window is painted before this is read.
         from circuitcheck.editor.recovering import Recovering
 
         recovering = self._open[window] = Recovering(window.document, self._folder, window)
         recovering.failed.connect(window.show_not_kept)
-        self._claims[window].follow()
 
     def offer_recovered(self) -> None:
         """Ask, in the first window, about what an earlier start left behind."""

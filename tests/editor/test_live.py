@@ -133,10 +133,10 @@ def test_the_rows_of_many_figures_are_found_beside_the_window(
         for row in range(len(figures.model.figures))
     ]
     # The list is measured for another width once what made it so is through.
-    figures.list.resize(figures.list.width() - 60, figures.list.height())
+    figures.list.setFixedWidth(figures.list.width() - 60)
     assert not in_the_window
-    qtbot.waitUntil(lambda: figures.delegate.width == figures.list.viewport().width())
-    assert len(in_the_window) == len(figures.model.figures)
+    qtbot.waitUntil(lambda: len(in_the_window) == len(figures.model.figures))
+    assert figures.delegate.width == figures.list.viewport().width() == width - 60
 
 
 def test_a_missing_number_jumps_to_the_details(window: MainWindow, qtbot: QtBot) -> None:

@@ -18,11 +18,13 @@ from pytestqt.qtbot import QtBot
 from circuitcheck.drawing.edits import place, set_title
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.files import Answer, Files
+from circuitcheck.editor.opened_twice import FOLDER
 from circuitcheck.editor.window_menu import WindowMenu
 from circuitcheck.editor.windows import Windows
 from circuitcheck.geometry import Point
 from circuitcheck.parts.catalogue import kinds
 from circuitcheck.shipped import data_path
+from circuitcheck.storage.claims import Claim
 from circuitcheck.storage.reading import read
 
 SAMPLES = sorted(data_path("samples").glob("*.wetcircuit"))
@@ -235,3 +237,44 @@ def test_windows_close_without_leaving_anything(windows: Windows) -> None:
         del window
     assert settled(lambda: all(ref() is None for ref in gone)), "a window is held by something"
     assert settled(lambda: items() <= before), f"{items() - before} items are left"
+
+
+@pytest.mark.parametrize("says", ["Open it here too", "Cancel"])
+@pytest.mark.parametrize("when", ["before it is read", "before it is claimed"])
+def test_a_program_started_at_the_same_time_is_told_of(
+    when: str, says: str, windows: Windows, tmp_path: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    told: list[str] = []
+
+    def answered(box: QMessageBox) -> int:
+        told.append(box.text())
+        pressed = next(each for each in box.buttons() if says in each.text().replace("&", ""))
+        answer = box.standardButton(pressed).value
+        pressed.click()
+        return int(answer)
+
+    monkeypatch.setattr(QMessageBox, "exec", answered)
+    other = Claim(tmp_path / FOLDER)
+    window = windows.first()
+    if when == "before it is read":
+        other.follow(SAMPLES[0])
+    windows.begin(window, SAMPLES[0])
+    assert window.document.path == (None if (when, says) == ("before it is read", "Cancel") else SAMPLES[0])
+    other.follow(SAMPLES[0])
+    windows.furnish(window)
+    qtbot.wait(50)
+    # Once, whichever of the two saw the other.
+    assert told == [f"{SAMPLES[0].name} is open already: the program runs twice."]
+    assert window.document.path == (None if says == "Cancel" else SAMPLES[0])
+    other.close()
+
+
+def test_a_program_that_is_alone_is_told_nothing(
+    windows: Windows, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(QMessageBox, "exec", lambda box: pytest.fail(box.text()))
+    window = windows.first()
+    windows.begin(window, SAMPLES[0])
+    windows.furnish(window)
+    qtbot.wait(50)
+    assert window.document.path == SAMPLES[0]

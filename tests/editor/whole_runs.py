@@ -79,6 +79,14 @@ def obey() -> None:
             return
 
 
+def once_it_is_whole(does: Callable[[], None]) -> None:
+    """Begin once the window is furnished, however slow the machine."""
+    if any(isinstance(each, MainWindow) and each.is_furnished for each in QApplication.topLevelWidgets()):
+        does()
+    else:
+        QTimer.singleShot(50, lambda: once_it_is_whole(does))
+
+
 def run(arguments: list[str]) -> int:
     """Be one of the programs. Asking for the network ends it."""
     if IS_POSSIBLE:
@@ -87,7 +95,7 @@ def run(arguments: list[str]) -> int:
     QMessageBox.exec = press  # type: ignore[method-assign, assignment]
     QMainWindow.raise_ = lambda window: None  # type: ignore[method-assign]
     application = QApplication([])
-    QTimer.singleShot(800, application, does)
+    QTimer.singleShot(800, application, lambda: once_it_is_whole(does))
     sys.argv = ["circuitcheck", arguments[1]]
     return program.main()
 

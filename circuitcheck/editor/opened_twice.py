@@ -36,8 +36,9 @@ class OpenedTwice(QObject):
         """Claim the file that is open, and from now on each that is opened after it."""
         self._window.document.saved_state_changed.connect(self._follow)
         self._follow()
-        # It was read before it was claimed: another program that was started with it just then saw no claim.
-        self._soon.start()
+        if self._window.document.path is not None:
+            # It was read before it was claimed: another program that was started with it just then saw no claim.
+            self._soon.start()
 
     def close(self) -> None:
         """The window is closed: its file is free."""
@@ -88,6 +89,9 @@ class OpenedTwice(QObject):
     def _look_again(self) -> None:
         path = self._window.document.path
         if path is None or path in self._asked or not self._claim.is_shared(path):
+            return
+        # What the windows of this program show, they asked about themselves.
+        if any(shows(each, path) for each in self._windows() if each is not self._window):
             return
         if not self.ask(path, None):
             self._window.files.new()

@@ -60,10 +60,12 @@ class LayingOut(QObject):
         waiting = self._asked if self.is_busy else None
         if waiting is not None and (passing or drawing is waiting.drawing):
             return True
-        if not passing and is_another(self._content.drawing, drawing):
+        shown = self._settled_drawing()
+        if not passing and is_another(shown, drawing):
             # To forget a large drawing thing by thing takes longer than to begin anew.
             self._content.start_anew()
-        if passing or not is_much(self._content.drawing, drawing):
+            shown = self._content.drawing
+        if passing or not is_much(shown, drawing):
             self._out.forget()
             self._words.hide()
             return False
@@ -74,6 +76,11 @@ class LayingOut(QObject):
         self._words.show()
         self.centre()
         return True
+
+    def _settled_drawing(self) -> Drawing:
+        """What was shown before a preview: an edit knows what it changed of that, and a preview lies there already."""
+        settled = self._content.layout.settled
+        return self._content.drawing if settled is None else settled.drawing
 
     def centre(self) -> None:
         """Let the words stand in the middle of what they lie on."""

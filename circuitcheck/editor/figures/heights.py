@@ -189,8 +189,8 @@ class Rows:
 
     @property
     def found(self) -> FoundRows:
-        """What was found by now."""
-        return FoundRows(self._setting, self._said, self._heights)
+        """What was found by now, for who goes on while this does."""
+        return FoundRows(self._setting, dict(self._said), dict(self._heights))
 
     def take(self, found: FoundRows) -> None:
         """Take over rows that were found elsewhere."""

@@ -168,6 +168,16 @@ class TestElsewhere:
         )
         assert narrow.heights != known.heights
 
+    def test_what_was_found_by_now_stays_as_it_was(self, drawing: Drawing, found: tuple[Figure, ...]) -> None:
+        """Another thread reads it while the list goes on: else what one drawing's rows say came to be another's."""
+        rows = Rows(lambda figure: said_of(drawing, figure, "."), lambda *_: 40)
+        rows.high(found[0], WIDE)
+        by_now = rows.found
+        rows.forget()
+        rows.high(found[1], NARROW)
+        key = words.key(found[0])
+        assert by_now == FoundRows(WIDE, {key: (found[0], said_of(drawing, found[0], "."))}, {key: 40})
+
     def test_where_things_are_called_otherwise_all_is_said_anew(
         self, qapp: QApplication, drawing: Drawing, found: tuple[Figure, ...]
     ) -> None:

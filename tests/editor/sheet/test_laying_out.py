@@ -61,6 +61,12 @@ def laid_out(hand: Hand, qtbot: QtBot) -> None:
     qtbot.waitUntil(lambda: not hand.view.is_laying_out, timeout=20_000)
 
 
+def lies_there(hand: Hand, drawing: Drawing, qtbot: QtBot) -> None:
+    """Show a large drawing, and wait until it is laid out."""
+    hand.view.set_drawing(drawing)
+    laid_out(hand, qtbot)
+
+
 def words(view: SheetView) -> list[str]:
     return [label.text() for label in view.viewport().findChildren(QLabel) if label.isVisible()]
 
@@ -203,8 +209,7 @@ def test_another_large_drawing_does_not_wait_for_the_first(
 def test_an_edit_of_a_large_drawing_keeps_the_lines_it_had(
     closing: Hand, large: Drawing, qtbot: QtBot
 ) -> None:
-    closing.view.set_drawing(large)
-    laid_out(closing, qtbot)
+    lies_there(closing, large, qtbot)
     lines = dict(closing.view._content.layout.lines)
     part = next(id for id, each in large.components.items() if each.at is not None)
     closing.view.set_drawing(move(large, [part], 0, -1))
@@ -218,8 +223,7 @@ def test_an_edit_of_much_of_it_is_laid_out_beside_the_window_too(
 ) -> None:
     view = closing.view
     gate.set()
-    view.set_drawing(large)
-    laid_out(closing, qtbot)
+    lies_there(closing, large, qtbot)
     view.centerOn(700, 500)
     seen = view._scroller.seen()
     gate.clear()
@@ -261,8 +265,7 @@ def test_what_lines_there_were_counts_for_an_edit_of_much(
     closing: Hand, large: Drawing, qtbot: QtBot
 ) -> None:
     view = closing.view
-    view.set_drawing(large)
-    laid_out(closing, qtbot)
+    lies_there(closing, large, qtbot)
     back = away_and_back(view, large)
     before = view._content.layout.routes
     most = move(back, list(back.components)[9:], 2, 2)
@@ -277,8 +280,7 @@ def test_taken_back_while_it_is_laid_out_all_is_as_it_was(
 ) -> None:
     view = closing.view
     gate.set()
-    view.set_drawing(large)
-    laid_out(closing, qtbot)
+    lies_there(closing, large, qtbot)
     lines = dict(view._content.layout.lines)
     gate.clear()
     turned = turn(large, large.components)
@@ -295,8 +297,7 @@ def test_the_checks_do_not_settle_its_lines_first(
     closing: Hand, large: Drawing, gate: Event, qtbot: QtBot
 ) -> None:
     gate.set()
-    closing.view.set_drawing(large)
-    laid_out(closing, qtbot)
+    lies_there(closing, large, qtbot)
     before = closing.view._content.layout.routes
     gate.clear()
     most = move(large, list(large.components)[9:], 2, 2)
@@ -314,8 +315,7 @@ def test_another_drawing_opened_while_an_edit_is_laid_out_has_its_own_lines(
     closing: Hand, large: Drawing, gate: Event, qtbot: QtBot
 ) -> None:
     gate.set()
-    closing.view.set_drawing(large)
-    laid_out(closing, qtbot)
+    lies_there(closing, large, qtbot)
     back = away_and_back(closing.view, large)
     gate.clear()
     closing.view.set_drawing(turn(back, back.components))
@@ -332,8 +332,7 @@ def test_an_edit_while_an_edit_is_laid_out_goes_on_from_the_lines_there_were(
     closing: Hand, large: Drawing, gate: Event, qtbot: QtBot, which: str
 ) -> None:
     gate.set()
-    closing.view.set_drawing(large)
-    laid_out(closing, qtbot)
+    lies_there(closing, large, qtbot)
     before = closing.view._content.layout.routes
     gate.clear()
     turned = turn(large, large.components)
@@ -349,8 +348,7 @@ def test_all_of_it_taken_out_is_seen_at_once(
     closing: Hand, large: Drawing, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     view = closing.view
-    view.set_drawing(large)
-    laid_out(closing, qtbot)
+    lies_there(closing, large, qtbot)
     lines = dict(view._content.layout.lines)
     monkeypatch.setattr(Layout, "_forget_part", lambda *_: pytest.fail("Forgotten thing by thing."))
     view.select_all()
@@ -359,16 +357,14 @@ def test_all_of_it_taken_out_is_seen_at_once(
     assert view._content.drawing is closing.drawing and not view._content.parts
     assert "The drawing is being laid out…" not in words(view)
     monkeypatch.undo()
-    view.set_drawing(large)
-    laid_out(closing, qtbot)
+    lies_there(closing, large, qtbot)
     assert view._content.layout.lines == lines
 
 
 def test_another_drawing_in_its_place_is_seen_at_once(
     closing: Hand, row: Drawing, large: Drawing, qtbot: QtBot
 ) -> None:
-    closing.view.set_drawing(large)
-    laid_out(closing, qtbot)
+    lies_there(closing, large, qtbot)
     closing.view.set_drawing(row)
     assert not closing.view.is_laying_out and closing.view._content.parts.keys() == {"pump1", "zv1", "ev1"}
     assert closing.view._content.layout.obstacles.near([(-1e6, -1e6, 1e6, 1e6)])
@@ -379,8 +375,7 @@ def test_another_drawing_in_its_place_is_seen_at_once(
 
 def test_what_is_left_of_most_keeps_its_lines(closing: Hand, large: Drawing, qtbot: QtBot) -> None:
     view = closing.view
-    view.set_drawing(large)
-    laid_out(closing, qtbot)
+    lies_there(closing, large, qtbot)
     lines = dict(view._content.layout.lines)
     ids = [*large.components]
     view.select(ids[30:])
@@ -394,8 +389,7 @@ def test_what_is_left_of_most_keeps_its_lines(closing: Hand, large: Drawing, qtb
 
 
 def test_an_edit_of_some_parts_is_shown_at_once(closing: Hand, large: Drawing, qtbot: QtBot) -> None:
-    closing.view.set_drawing(large)
-    laid_out(closing, qtbot)
+    lies_there(closing, large, qtbot)
     few = move(large, list(large.components)[:60], 0, 1)
     assert not is_much(large, few)
     closing.view.set_drawing(few)
@@ -427,6 +421,5 @@ def test_where_it_fails_beside_the_window_it_is_laid_out_in_it(
         raise RuntimeError("as a mistake of the program would")
 
     monkeypatch.setattr(closing.view._laying_out._out, "_work_out", fails)
-    closing.view.set_drawing(large)
-    laid_out(closing, qtbot)
+    lies_there(closing, large, qtbot)
     assert closing.view._content.drawing is large and closing.view._content.parts

@@ -122,9 +122,7 @@ def test_on_the_move_its_frames_go_ahead_of_it(zoom: float, view: SheetView, pla
     view.select_all()
     assert len(view.selected_ids()) > MANY
     standing = picture(view)
-    middle = view._scroller.seen().center()
-    id = min(plant.components, key=lambda id: distance(view._content.box(id).center(), middle))
-    start = view._content.box(id).center() / SQUARE_PX
+    id, start = in_the_middle(view, plant)
     hand.press(start.x(), start.y())
     hand.move(start.x() + 3, start.y())
     hand.move(start.x() + 20, start.y() + 10)
@@ -146,9 +144,7 @@ def test_left_on_the_move_all_is_as_it_was(view: SheetView, plant: Drawing) -> N
     hand = Hand(view)
     view.select_all()
     standing = picture(view)
-    middle = view._scroller.seen().center()
-    id = min(plant.components, key=lambda id: distance(view._content.box(id).center(), middle))
-    start = view._content.box(id).center() / SQUARE_PX
+    _, start = in_the_middle(view, plant)
     hand.press(start.x(), start.y())
     hand.move(start.x() + 9, start.y() + 4)
     assert other_pixels(standing, picture(view))
@@ -158,5 +154,12 @@ def test_left_on_the_move_all_is_as_it_was(view: SheetView, plant: Drawing) -> N
     assert other_pixels(standing, picture(view)) == []
 
 
-def distance(one: QPointF, other: QPointF) -> float:
-    return (one - other).manhattanLength()
+def in_the_middle(view: SheetView, drawing: Drawing) -> tuple[str, QPointF]:
+    """The part nearest to the middle of the view, and its own middle in squares."""
+    middle = view._scroller.seen().center()
+
+    def off(id: str) -> float:
+        return (view._content.box(id).center() - middle).manhattanLength()
+
+    id = min(drawing.components, key=off)
+    return id, view._content.box(id).center() / SQUARE_PX

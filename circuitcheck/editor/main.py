@@ -55,13 +55,14 @@ def _run(argv: list[str]) -> int:
         from circuitcheck.editor.language import chosen, speak
         from circuitcheck.editor.theme import light
 
+        appearances.apply()
         use_window_font(application)
         # Before the first text: what is made is made in one language.
         spoken.extend(speak(chosen(settings), application))
         application.setWindowIcon(kind_icon(EMBLEM, light()))
 
     try:
-        appearances.apply()
+        appearances.begin()
         coming_up = ComingUp(windows, furnish_program, Path(argv[0]) if argv else None)
         with giving_way():
             status = application.exec()

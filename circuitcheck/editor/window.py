@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QObject, QSettings, Qt, Signal
+# `Qt` only where it is asked: see appearance.py.
+from PySide6 import QtCore
+from PySide6.QtCore import QEvent, QObject, QSettings, Signal
 from PySide6.QtGui import QCloseEvent, QKeyEvent
 from PySide6.QtWidgets import QWidget
 
@@ -307,7 +309,7 @@ class MainWindow(Frame):
 
     def _find_on_shelf(self) -> None:
         self.panes.fold_shelf(strip=False)
-        self.shelf.find_box.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        self.shelf.find_box.setFocus(QtCore.Qt.FocusReason.ShortcutFocusReason)
         self.shelf.find_box.selectAll()
 
     def _show_theme(self, theme: Theme) -> None:
@@ -333,7 +335,7 @@ class MainWindow(Frame):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Escape, where nothing else took it, leaves the finding."""
-        if event.key() == Qt.Key.Key_Escape and self.findings.finding is not None:
+        if event.key() == QtCore.Qt.Key.Key_Escape and self.findings.finding is not None:
             self.findings.leave()
         else:
             super().keyPressEvent(event)
@@ -343,7 +345,7 @@ class MainWindow(Frame):
         if watched is self.sheet and event.type() is QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
             free = self.sheet.is_at_rest and not self.sheet.selected_ids()
             idle = free and self.findings.finding is not None
-            if idle and event.key() == Qt.Key.Key_Escape:
+            if idle and event.key() == QtCore.Qt.Key.Key_Escape:
                 self.findings.leave()
                 return True
         return super().eventFilter(watched, event)

@@ -51,6 +51,20 @@ def test_as_the_system_is_the_first_choice(settings: QSettings) -> None:
     assert not appearances.theme.is_dark
 
 
+@pytest.mark.parametrize("choice", Appearance)
+def test_before_the_first_window_only_what_was_chosen_by_hand_is_put_on(
+    settings: QSettings, qapp: QApplication, choice: Appearance
+) -> None:
+    settings.setValue("window/appearance", choice.value)
+    before = qapp.palette()
+    appearances = Appearances(settings)
+    appearances.begin()
+    if choice is Appearance.SYSTEM:
+        assert qapp.palette() == before
+        appearances.apply()
+    assert qapp.palette().color(QPalette.ColorRole.WindowText) == appearances.theme["ink"]
+
+
 def test_a_choice_that_is_not_known_is_the_systems(settings: QSettings) -> None:
     settings.setValue("window/appearance", "Sepia")
     assert Appearances(settings).choice is Appearance.SYSTEM

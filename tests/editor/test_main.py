@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from circuitcheck.editor.theme import dark, light
 from circuitcheck.shipped import data_path
 
 CODE = """
@@ -34,11 +35,11 @@ sys.exit(main.run(sys.argv[1:]))
 """
 
 
-def start(home: Path, *arguments: str) -> subprocess.CompletedProcess[str]:
+def start(home: Path, *arguments: str, code: str = CODE) -> subprocess.CompletedProcess[str]:
     homes = {name: str(home) for name in ("HOME", "XDG_DATA_HOME", "XDG_CONFIG_HOME")}
     environment = {**os.environ, **homes, "QT_QPA_PLATFORM": "offscreen"}
     return subprocess.run(
-        [sys.executable, "-c", CODE, *arguments],
+        [sys.executable, "-c", code, *arguments],
         env=environment,
         capture_output=True,
         text=True,
@@ -65,3 +66,44 @@ def test_it_starts_and_ends_well(tmp_path: Path, name: str | None, said: str) ->
 def test_qt_has_no_means_of_reaching_a_network(tmp_path: Path) -> None:
     done = start(tmp_path, str(data_path("samples") / "cottage.wetcircuit"))
     assert "network: [] []" in done.stdout
+
+
+BARE = """
+import sys
+from PySide6 import QtCore
+from PySide6.QtCore import QEvent, QObject, QSettings
+from PySide6.QtWidgets import QApplication, QMainWindow
+from circuitcheck.editor import main, remembered
+if sys.argv[1:]:
+    remembered.settings().setValue("window/appearance", sys.argv[1])
+application = QApplication([])
+class Looking(QObject):
+    steps = set()
+    def eventFilter(self, watched, event):
+        if event.type() is QEvent.Type.Paint and isinstance(watched, QMainWindow):
+            step = "whole" if watched.is_furnished else "sheet" if watched.has_begun else "bare"
+            if step not in self.steps:
+                self.steps.add(step)
+                # The first window stands on the screen before the names of `Qt` are made.
+                made = "Qt" in vars(QtCore)
+                print(step, made, application.palette().window().color().name(), bool(application.styleSheet()))
+                if step == "whole":
+                    QtCore.QTimer.singleShot(0, application.closeAllWindows)
+        return False
+looking = Looking()
+application.installEventFilter(looking)
+print("system", application.palette().window().color().name())
+main.run([])
+"""
+
+
+@pytest.mark.parametrize("name", ["", "Dark"])
+def test_the_bare_window_is_as_chosen_by_hand_or_as_the_system_has_it(tmp_path: Path, name: str) -> None:
+    done = start(tmp_path, *([name] if name else []), code=BARE)
+    assert (done.returncode, "Traceback" in done.stderr) == (0, False), done.stderr
+    told = [line.split() for line in done.stdout.splitlines()]
+    (_, system), rest = told[0], {line[0]: line[1:] for line in told[1:]}
+    theme = dark() if name else light()
+    ours = [str(True), theme.hex("panel"), str(True)]
+    assert rest["bare"] == (ours if name else [str(False), system, str(False)])
+    assert rest["sheet"] == rest["whole"] == ours

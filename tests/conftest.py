@@ -1,11 +1,17 @@
 """What every test shares: no screen is needed, how hard random tests try, and what runs beside what."""
 
+import gc
 import os
 
 import pytest
 from hypothesis import settings
 from xdist.remote import Producer
 from xdist.scheduler import LoadScopeScheduling
+
+from circuitcheck import garbage
+
+# Until all tests are collected: there is no garbage yet, only ever more to look through for it.
+gc.disable()
 
 # Before the first window: a test never needs a screen unless somebody asks for one.
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
@@ -51,3 +57,10 @@ def pytest_xdist_make_scheduler(config: pytest.Config, log: Producer) -> Widgets
     https://github.com/pytest-dev/pytest-xdist/issues/1386
     """
     return WidgetsTogether(config, log) if config.getoption("dist") == "loadscope" else None
+
+
+def pytest_collection_finish() -> None:
+    """Ten thousand collected tests stay to the end: whatever looks for garbage need not look through them again."""
+    gc.enable()
+    gc.freeze()
+    garbage.keeps_frozen = True

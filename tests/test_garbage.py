@@ -4,6 +4,7 @@ import gc
 
 import pytest
 
+from circuitcheck import garbage
 from circuitcheck.garbage import building_to_stay
 
 
@@ -30,10 +31,22 @@ def test_who_has_it_off_keeps_it_off() -> None:
         gc.enable()
 
 
-def test_what_was_built_is_old_and_nothing_stays_frozen() -> None:
+def test_what_was_built_is_old_and_nothing_stays_frozen(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(garbage, "keeps_frozen", False)
+    try:
+        with building_to_stay():
+            built = [[number] for number in range(1000)]
+        assert gc.get_freeze_count() == 0
+        assert any(each is built for each in gc.get_objects(generation=2))
+    finally:
+        gc.freeze()
+
+
+def test_what_is_kept_frozen_stays_so() -> None:
+    assert garbage.keeps_frozen, "tests/conftest.py says so"
+    gc.freeze()
     before = gc.get_freeze_count()
     with building_to_stay():
         built = [[number] for number in range(1000)]
+    assert built
     assert gc.get_freeze_count() == before
-    if before == 0:
-        assert any(each is built for each in gc.get_objects(generation=2))

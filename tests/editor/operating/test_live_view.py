@@ -4,11 +4,9 @@ from __future__ import annotations
 
 import itertools
 import json
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import replace
-from statistics import median
 from threading import Event
-from time import thread_time
 
 import pytest
 from PySide6.QtCore import QLocale, QPoint, QPointF, Qt
@@ -304,49 +302,6 @@ def test_every_theme_is_shown_and_a_compact_view_has_its_own_choice(view: LiveVi
     small.bar.situation.activated.emit(2)
     assert positions(small).name == "both"
     small.close_down()
-
-
-def cpu_s(act: Callable[[], object]) -> float:
-    """The time of this thread that it takes, as a median of several."""
-    took = []
-    for _ in range(15):
-        begun = thread_time()
-        act()
-        took.append(thread_time() - begun)
-    return median(took)
-
-
-def test_a_frame_costs_little_beside_painting_the_sheet(view: LiveView, qtbot: QtBot) -> None:
-    """A house over the whole of a large screen: 16 ms of the window's thread for a frame would be 60 a second."""
-    view.resize(1920, 1080)
-    view.show_drawing(sample("guest-house"), situation="both")
-    settled(view, qtbot)
-    sheet, viewport = view.sheet, view.sheet.viewport()
-    assert sheet.is_moving and view.player is not None
-    whole = cpu_s(lambda: sheet._still_picture(viewport.devicePixelRatioF()))
-
-    def frame() -> None:
-        sheet._next_frame()
-        viewport.repaint()
-
-    seen = len(sheet.frames)
-    moving = cpu_s(frame)
-    assert len(sheet.frames) > seen and moving < whole / 3 and moving < 0.016
-    # While time runs pressures are written anew two or three times a second: placed, and the sheet painted.
-    view.bar.shown.setCurrentIndex(list(Shown).index(Shown.PRESSURE))
-    seconds = itertools.count(60, 24)
-
-    def read_anew() -> None:
-        view._show_time()
-        viewport.repaint()
-
-    times: list[float] = []
-    for _ in range(15):
-        view.player.chart.moved.emit(float(next(seconds)))
-        begun = thread_time()
-        read_anew()
-        times.append(thread_time() - begun)
-    assert median(times) < 10 * whole
 
 
 def test_what_is_read_stays_in_its_place_while_time_runs(view: LiveView, qtbot: QtBot) -> None:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import time
-
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible
@@ -177,25 +175,23 @@ def test_a_reader_hears_a_tree(outline: OutlinePanel) -> None:
     assert pump.state().expanded and pump.rect().height() > 0
 
 
-def test_thousands_of_parts_open_and_follow_in_a_moment(outline: OutlinePanel) -> None:
-    kind = kinds()["pump"]
-    parts = {f"c{number}": Component(f"c{number}", kind, at=Point(number, 0)) for number in range(10_000)}
-    pipes = {
-        f"p{number}": Pipe(f"p{number}", (Joint(f"c{number}", "out"), Joint(f"c{number + 1}", "in")))
-        for number in range(9_999)
-    }
-    drawing = Drawing(components=parts, pipes=pipes)
+def test_of_thousands_of_parts_only_what_is_open_is_made(outline: OutlinePanel) -> None:
     outline.show()
-    outline.show_drawing(drawing)
-    start = time.perf_counter()
+    outline.show_drawing(pumps_in_a_row(10_000))
     outline.bring_up_to_date()
     assert told_rows(outline) < 20, "nothing that is closed has been made"
-    shut = time.perf_counter() - start
     go(outline, "thing", "c5000")
-    opened = time.perf_counter() - start - shut
     assert outline.tree.currentIndex().data() == "Pump c5000"
-    # Of what is measured (0.003 s and 0.15 s) ten times as much, for a slow machine.
-    assert shut < 0.03 and opened < 1.5
+
+
+def pumps_in_a_row(count: int) -> Drawing:
+    kind = kinds()["pump"]
+    parts = {f"c{number}": Component(f"c{number}", kind, at=Point(number, 0)) for number in range(count)}
+    pipes = {
+        f"p{number}": Pipe(f"p{number}", (Joint(f"c{number}", "out"), Joint(f"c{number + 1}", "in")))
+        for number in range(count - 1)
+    }
+    return Drawing(components=parts, pipes=pipes)
 
 
 def told_rows(panel: OutlinePanel) -> int:

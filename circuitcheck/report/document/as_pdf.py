@@ -143,12 +143,15 @@ def _foot(head: Head) -> Foot:
 
 def _cut(text: str, face: str, size: float, room: float) -> str:
     """The text, cut and ended with an ellipsis where it is too wide."""
-    if stringWidth(text, face, size) <= room:
-        return text
-    kept = len(text)
-    while kept and stringWidth(f"{text[:kept]}…", face, size) > room:
-        kept -= 1
-    return f"{text[:kept].rstrip()}…"
+    kept, wide, room_cut = 0, 0.0, room - stringWidth("…", face, size)
+    # Letter by letter, and only as far as they go in: a title may have a hundred thousand.
+    for count, letter in enumerate(text, start=1):
+        wide += stringWidth(letter, face, size)
+        if wide <= room_cut:
+            kept = count
+        if wide > room:
+            return f"{text[:kept].rstrip()}…"
+    return text
 
 
 def _frame(page: _Page) -> Frame:

@@ -280,12 +280,15 @@ def test_an_empty_drawing(form: Form) -> None:
 
 
 @pytest.mark.slow
-def test_a_thousand_parts() -> None:
-    drawing = many(24)
-    assert len(drawing.components) > 1000
+@pytest.mark.parametrize(
+    ("cottages", "parts"), [(6, 250), pytest.param(24, 1_000, marks=pytest.mark.evening)]
+)
+def test_many_parts(cottages: int, parts: int) -> None:
+    drawing = many(cottages)
+    assert len(drawing.components) > parts
     content = gather(drawing, "many", DAY)
     reader = pdf(made(content, Form.PDF))
-    assert len(reader.pages) > 50
+    assert len(reader.pages) > parts / 20
     assert "Many cottages" in reader.pages[1].extract_text()
     for form in (Form.HTML, Form.SVG, Form.PNG, Form.CSV):
         assert made(content, form)

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QLabel, QMessageBox, QToolButton, QTreeWidgetItem,
 
 from circuitcheck.editor.eliding import ElidedButton, ElidedLabel
 from circuitcheck.editor.fonts import scaled
+from circuitcheck.editor.shortening import in_short
 from circuitcheck.editor.tips import tip_text as tip_text
 from circuitcheck.editor.translating import shown_told
 
@@ -33,10 +34,11 @@ SIZES: dict[str, tuple[float, bool]] = {
 def label(
     text: str = "", role: str = "body", *, wrap: bool = False, selectable: bool = False, elided: bool = False
 ) -> QLabel:
-    """A label that shows its text as it is. `role` is one of SIZES; `elided`: it may grow narrower than its text."""
+    """A label that shows its text as it is, or how it begins where it is very long. `role` is one of SIZES;
+    `elided`: it may grow narrower than its text."""
     made = ElidedLabel() if elided else QLabel()
     made.setTextFormat(Qt.TextFormat.PlainText)
-    made.setText(shown_told(text))
+    made.setText(in_short(shown_told(text)))
     made.setProperty("role", role)
     size, strong = SIZES[role]
     made.setFont(scaled(made.font(), size, strong=strong))

@@ -12,6 +12,7 @@ from circuitcheck.drawing.value import Drawing, Note
 from circuitcheck.editor import plain
 from circuitcheck.editor.nesting import nest
 from circuitcheck.editor.review.page import Card, Page, button, clear, link, text_box
+from circuitcheck.editor.shortening import in_short
 from circuitcheck.editor.translating import later, shown_told, tr
 from circuitcheck.report.wording import upper
 from circuitcheck.review.notes import pinned_name
@@ -118,7 +119,7 @@ class NoteCard(Card):
         )
         self.box: QPlainTextEdit = text_box(tr("Answer"))
         self._id = note.id
-        is_open = note.is_open
+        is_open, short = note.is_open, in_short(note.text)
         self.column.addWidget(plain.label(tr("Open") if is_open else tr("Settled"), "grade"))
         self._pins(drawing, note)
         self.say(note.text)
@@ -128,11 +129,11 @@ class NoteCard(Card):
             self.say(said_by(reply.author, reply.date), "second")
         self.box.setFixedHeight(48)
         self.column.addWidget(self.box)
-        self.answer = button(tr("Answer"), self._answer, spoken=tr("Answer the note: {text}", text=note.text))
+        self.answer = button(tr("Answer"), self._answer, spoken=tr("Answer the note: {text}", text=short))
         turn = tr("Settle") if is_open else tr("Open again")
-        self.turn = button(turn, self._settle if is_open else self._reopen, spoken=f"{turn}: {note.text}")
+        self.turn = button(turn, self._settle if is_open else self._reopen, spoken=f"{turn}: {short}")
         self.take_out = button(
-            tr("Take out"), lambda: self.removed.emit(self._id), spoken=tr("Take out: {text}", text=note.text)
+            tr("Take out"), lambda: self.removed.emit(self._id), spoken=tr("Take out: {text}", text=short)
         )
         self.row(self.answer, self.turn, self.take_out)
         self.box.textChanged.connect(self._enable)

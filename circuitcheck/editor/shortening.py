@@ -1,0 +1,21 @@
+"""Texts of a file may be very long; a label or a tooltip shows how they begin.
+
+Qt sets all of a label's text anew for every size that it is asked for: with a note of fifty thousand lines, which a
+file may hold, a change of colours held the window up for minutes.
+"""
+
+from __future__ import annotations
+
+MOST_LINES, MOST_LETTERS = 40, 2_000
+
+
+def is_long(text: str) -> bool:
+    """Whether a label would not show all of it."""
+    return len(text) > MOST_LETTERS or len(text.splitlines()) > MOST_LINES
+
+
+def in_short(text: str) -> str:
+    """The text as it is, or how it begins where it is long."""
+    if not is_long(text):
+        return text
+    return "\n".join(text[:MOST_LETTERS].splitlines()[:MOST_LINES]).rstrip() + "…"

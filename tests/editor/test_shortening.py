@@ -1,0 +1,47 @@
+"""Very long texts of a file: labels and tooltips show how they begin, a note's card has all of it in a box."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtWidgets import QPlainTextEdit
+from pytestqt.qtbot import QtBot
+
+from circuitcheck.drawing.value import Drawing, Note, Reply
+from circuitcheck.editor import plain
+from circuitcheck.editor.review.notes_page import NoteCard
+from circuitcheck.editor.shortening import MOST_LETTERS, MOST_LINES, in_short, is_long
+from circuitcheck.storage.limits import LONGEST_TEXT
+
+LONG = {
+    "lines": "a\n" * (LONGEST_TEXT // 2),
+    "one word": "W" * LONGEST_TEXT,
+    "words": "ab " * (LONGEST_TEXT // 3),
+}
+
+
+def test_what_is_not_long_stays_as_it_is() -> None:
+    for text in ("", "a", "x" * MOST_LETTERS, "\n".join("a" * MOST_LINES)):
+        assert not is_long(text) and in_short(text) == text
+
+
+@pytest.mark.parametrize("text", LONG.values(), ids=LONG)
+def test_what_is_long_shows_how_it_begins(text: str, qtbot: QtBot) -> None:
+    short = in_short(text)
+    assert is_long(text) and text.startswith(short.removesuffix("…")) and short.endswith("…")
+    assert len(short) <= MOST_LETTERS + 1 and len(short.splitlines()) <= MOST_LINES
+    label = plain.label(text, wrap=True)
+    qtbot.addWidget(label)
+    assert label.text() == short
+    assert len(plain.tip_text(text)) < MOST_LETTERS + 20
+
+
+@pytest.mark.parametrize("text", LONG.values(), ids=LONG)
+def test_a_note_and_its_replies_can_be_read_to_the_end(text: str, qtbot: QtBot) -> None:
+    card = NoteCard(Drawing(), Note("n", (), "A. Other", "2030-01-31", text, replies=(Reply("B", "", text),)))
+    qtbot.addWidget(card)
+    note, reply = (box for box in card.findChildren(QPlainTextEdit) if box.isReadOnly())
+    assert (note.toPlainText(), reply.toPlainText()) == (text, f"↳ {text}")
+    assert note.tabChangesFocus() and note.accessibleName() == in_short(text)
+    assert all(
+        len(each.accessibleName()) < 2 * MOST_LETTERS for each in (card.answer, card.turn, card.take_out)
+    )

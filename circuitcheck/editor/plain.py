@@ -9,11 +9,11 @@ from collections.abc import Callable
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QLabel, QMessageBox, QToolButton, QTreeWidgetItem, QWidget
+from PySide6.QtWidgets import QLabel, QMessageBox, QPlainTextEdit, QToolButton, QTreeWidgetItem, QWidget
 
 from circuitcheck.editor.eliding import ElidedButton, ElidedLabel
 from circuitcheck.editor.fonts import scaled
-from circuitcheck.editor.shortening import in_short
+from circuitcheck.editor.shortening import in_short, is_long
 from circuitcheck.editor.tips import tip_text as tip_text
 from circuitcheck.editor.translating import shown_told
 
@@ -29,6 +29,8 @@ SIZES: dict[str, tuple[float, bool]] = {
     "grade": (0.93, True),
 }
 """What a label is for: its size and weight here, its colour by the style sheet under the same name."""
+PASSAGE_PX = 240
+"""How high a box with a very long text is."""
 
 
 def label(
@@ -48,6 +50,22 @@ def label(
             Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
     return made
+
+
+def passage(text: str, role: str = "body") -> QLabel | QPlainTextEdit:
+    """All of a text that may be of any length, wrapped, to be selected and copied. A very long one, of which a label
+    would show how it begins, stands in a box to be scrolled, which the tab key comes by."""
+    if not is_long(shown := shown_told(text)):
+        made = label(text, role, wrap=True, selectable=True)
+        # Reached by the mouse alone: the tab key goes from one thing to do to the next.
+        made.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
+        return made
+    box = QPlainTextEdit(shown)
+    box.setReadOnly(True)
+    box.setTabChangesFocus(True)
+    box.setAccessibleName(in_short(shown))
+    box.setFixedHeight(PASSAGE_PX)
+    return box
 
 
 def link(text: str, does: Callable[[], object]) -> QToolButton:

@@ -2,15 +2,25 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from datetime import date
+
 import pytest
-from PySide6.QtWidgets import QPlainTextEdit
+from PySide6.QtWidgets import QLabel, QPlainTextEdit
 from pytestqt.qtbot import QtBot
 
+from circuitcheck.analysis import analyse
 from circuitcheck.drawing.value import Drawing, Note, Reply
 from circuitcheck.editor import plain
+from circuitcheck.editor.panels.finding_card import FindingCard
+from circuitcheck.editor.review.accepting import AcceptDialog
 from circuitcheck.editor.review.notes_page import NoteCard
 from circuitcheck.editor.shortening import MOST_LETTERS, MOST_LINES, in_short, is_long
+from circuitcheck.editor.theme import light
+from circuitcheck.report.finding_text import message
+from circuitcheck.shipped import data_path
 from circuitcheck.storage.limits import LONGEST_TEXT
+from circuitcheck.storage.reading import read
 
 LONG = {
     "lines": "a\n" * (LONGEST_TEXT // 2),
@@ -45,3 +55,21 @@ def test_a_note_and_its_replies_can_be_read_to_the_end(text: str, qtbot: QtBot) 
     assert all(
         len(each.accessibleName()) < 2 * MOST_LETTERS for each in (card.answer, card.turn, card.take_out)
     )
+
+
+@pytest.mark.parametrize("letters", [8, 900])
+def test_a_finding_is_told_to_its_end_however_long_its_names_are(letters: int, qtbot: QtBot) -> None:
+    drawing = read(data_path("samples") / "terrace-valve-before-vessel.wetcircuit")
+    parts = {id: replace(part, label=f"{id} " * letters) for id, part in drawing.components.items()}
+    drawing = replace(drawing, components={id: replace(p, label=p.label[:1000]) for id, p in parts.items()})
+    finding = next(each for each in analyse(drawing).findings if each.check == "vessel-can-be-cut-off")
+    said = message(drawing, finding)
+    assert is_long(said) is (letters > 8)
+    for widget in (
+        FindingCard(drawing, finding, light()),
+        AcceptDialog(None, drawing, finding, "", date.today()),
+    ):
+        qtbot.addWidget(widget)
+        told = [each.text() for each in widget.findChildren(QLabel)]
+        told += [each.toPlainText() for each in widget.findChildren(QPlainTextEdit)]
+        assert said in told

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QMouseEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QToolButton, QVBoxLayout, QWidget
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.editor import plain
@@ -89,7 +89,7 @@ class FindingCard(QFrame):
         for cure in cures:
             line = QHBoxLayout()
             line.setSpacing(8)
-            said = plain.label(cure.message, "body", wrap=True)
+            said = plain.passage(cure.message)
             line.addWidget(said, 1)
             does = QToolButton()
             does.setText(tr("Do it"))
@@ -151,7 +151,7 @@ class FindingCard(QFrame):
         self._column.addWidget(link, 0, Qt.AlignmentFlag.AlignLeft)
         # Many messages say it themselves.
         if "alone" not in finding.message and (said := alone(self._drawing, finding)):
-            self._column.addWidget(plain.label(said, "second", wrap=True))
+            self._text(said, "second")
 
     def _missing(self, finding: Finding) -> None:
         if not finding.missing:
@@ -172,12 +172,8 @@ class FindingCard(QFrame):
         made.setProperty("role", "second")
         self._column.addWidget(made)
 
-    def _text(self, text: str, role: str = "body") -> QLabel:
-        made = plain.label(text, role, wrap=True, selectable=True)
-        # Reached by the mouse alone: the tab key goes from one thing to do to the next.
-        made.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
-        self._column.addWidget(made)
-        return made
+    def _text(self, text: str, role: str = "body") -> None:
+        self._column.addWidget(plain.passage(text, role))
 
     def _wants_part(self, id: str) -> Callable[[], None]:
         return lambda: self.part_wanted.emit(id)

@@ -63,7 +63,7 @@ class AcceptDialog(QDialog):
         column = QVBoxLayout(self)
         column.setSpacing(10)
         column.addWidget(plain.label(title(finding), "finding", wrap=True))
-        column.addWidget(plain.label(message(drawing, finding), wrap=True))
+        column.addWidget(plain.passage(message(drawing, finding)))
         if Grade.DANGER in (finding.grade, finding.would_be):
             column.addWidget(plain.label(tr(STILL_COUNTS), "fault", wrap=True))
         form = QFormLayout()

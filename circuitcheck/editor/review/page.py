@@ -19,10 +19,8 @@ from PySide6.QtWidgets import (
 
 from circuitcheck.editor import plain
 from circuitcheck.editor.nesting import emptied, nest
-from circuitcheck.editor.shortening import in_short, is_long
 
 TEXT_PX = 74
-LONG_TEXT_PX = 240
 Does = Callable[[], object]
 
 
@@ -55,13 +53,8 @@ class Card(QFrame):
         self.column.setSpacing(4)
 
     def say(self, text: str, role: str = "body") -> None:
-        """Add a text; it can be selected and copied. A very long one stands in a box of its own, to be scrolled."""
-        if is_long(text):
-            self.column.addWidget(_long_text(text))
-            return
-        made = plain.label(text, role, wrap=True, selectable=True)
-        made.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
-        self.column.addWidget(made)
+        """Add a text; it can be selected and copied."""
+        self.column.addWidget(plain.passage(text, role))
 
     def row(self, *widgets: QWidget) -> None:
         """Add widgets side by side, to the left."""
@@ -108,16 +101,6 @@ def text_box(hint: str) -> QPlainTextEdit:
     made.setAccessibleName(hint)
     made.setTabChangesFocus(True)
     made.setFixedHeight(TEXT_PX)
-    return made
-
-
-def _long_text(text: str) -> QPlainTextEdit:
-    """All of a text, which the tab key leaves."""
-    made = text_box("")
-    made.setReadOnly(True)
-    made.setPlainText(text)
-    made.setAccessibleName(in_short(text))
-    made.setFixedHeight(LONG_TEXT_PX)
     return made
 
 

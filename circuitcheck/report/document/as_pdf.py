@@ -8,9 +8,9 @@ from dataclasses import dataclass
 from typing import Any
 
 from reportlab.lib.pagesizes import A3, A4
-from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.platypus import BaseDocTemplate, Frame, PageTemplate
 
+from circuitcheck.picture.lettering import fitted, width
 from circuitcheck.report.document.blocks import Section
 from circuitcheck.report.document.content import CARE, Content, Head
 from circuitcheck.report.document.paper import Orientation, Paper
@@ -123,7 +123,7 @@ def _template(out: io.BytesIO, head: Head, text: _Page, drawing: _Page) -> BaseD
 def _foot(head: Head) -> Foot:
     """What stands at the foot of every page."""
     said = plain(f"{head.title} · {head.file} · {head.made_on} · {head.program}")
-    face, size = font_name(400), 7.5
+    size = 7.5
 
     def paint(canvas: Pages, number: int, count: int) -> None:
         right = canvas.page_wide - FOOT_MARGIN
@@ -131,27 +131,14 @@ def _foot(head: Head) -> Foot:
         canvas.setLineWidth(0.5)
         canvas.line(FOOT_MARGIN, FOOT - 10, right, FOOT - 10)
         canvas.setFillColor(colour("ink_2"))
-        canvas.setFont(face, size)
+        canvas.setFont(font_name(400), size)
         pages = tell(worded("Page {number} of {count}", number=number, count=count), head.tongue)
         canvas.drawRightString(right, FOOT - 20, pages)
-        room = right - FOOT_MARGIN - stringWidth(pages, face, size) - 12
-        canvas.drawString(FOOT_MARGIN, FOOT - 20, _cut(said, face, size, room))
+        room = right - FOOT_MARGIN - width(pages, size) - 12
+        canvas.drawString(FOOT_MARGIN, FOOT - 20, fitted(said, size, 400, room))
         canvas.drawString(FOOT_MARGIN, FOOT - 30, tell(CARE, head.tongue))
 
     return paint
-
-
-def _cut(text: str, face: str, size: float, room: float) -> str:
-    """The text, cut and ended with an ellipsis where it is too wide."""
-    kept, wide, room_cut = 0, 0.0, room - stringWidth("…", face, size)
-    # Letter by letter, and only as far as they go in: a title may have a hundred thousand.
-    for count, letter in enumerate(text, start=1):
-        wide += stringWidth(letter, face, size)
-        if wide <= room_cut:
-            kept = count
-        if wide > room:
-            return f"{text[:kept].rstrip()}…"
-    return text
 
 
 def _frame(page: _Page) -> Frame:

@@ -1,4 +1,4 @@
-"""Texts of a file as a PDF's paragraphs: harmless, and in pieces that a page can take."""
+"""Texts of a file as a PDF's paragraphs: harmless, in pieces that a page can take, and how each kind is set."""
 
 from __future__ import annotations
 

@@ -48,8 +48,8 @@ class Appearances(QObject):
         # Asked before the style sheet hides it: the style of systems that have none of their own.
         self._is_fusion = QApplication.style().name() == "fusion"
         hints = QGuiApplication.styleHints()
-        hints.colorSchemeChanged.connect(self._follow)
-        hints.accessibility().contrastPreferenceChanged.connect(self._follow)
+        hints.colorSchemeChanged.connect(self.follow)
+        hints.accessibility().contrastPreferenceChanged.connect(self.follow)
         application = QApplication.instance()
         if isinstance(application, QApplication):
             # Icons are painted for the screens there are.
@@ -68,7 +68,7 @@ class Appearances(QObject):
 
     def begin(self) -> None:
         """Dress the application for its first window while that is bare: as chosen by hand. As the system has it,
-        it is so already; `apply` asks for the rest of it before anything is put in."""
+        it is so already; `follow` asks for the rest of it before anything is put in."""
         if self._choice is not Appearance.SYSTEM:
             self.apply()
 
@@ -84,7 +84,8 @@ class Appearances(QObject):
             hints.setColorScheme(schemes.Dark if theme.is_dark else schemes.Light)
             self._dress(theme)
 
-    def _follow(self) -> None:
+    def follow(self) -> None:
+        """Dress the application as the system has it now, unless something was chosen by hand; signals the theme."""
         if self._choice is Appearance.SYSTEM:
             self._dress(_of_the_system())
 

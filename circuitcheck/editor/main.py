@@ -55,7 +55,7 @@ def _run(argv: list[str]) -> int:
         from circuitcheck.editor.language import chosen, speak
         from circuitcheck.editor.theme import light
 
-        appearances.apply()
+        appearances.follow()
         use_window_font(application)
         # Before the first text: what is made is made in one language.
         spoken.extend(speak(chosen(settings), application))

@@ -59,9 +59,12 @@ def test_before_the_first_window_only_what_was_chosen_by_hand_is_put_on(
     before = qapp.palette()
     appearances = Appearances(settings)
     appearances.begin()
+    told: list[object] = []
+    appearances.theme_changed.connect(told.append)
     if choice is Appearance.SYSTEM:
         assert qapp.palette() == before
-        appearances.apply()
+    appearances.follow()
+    assert len(told) == (choice is Appearance.SYSTEM), "nothing is put on twice"
     assert qapp.palette().color(QPalette.ColorRole.WindowText) == appearances.theme["ink"]
 
 

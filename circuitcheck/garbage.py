@@ -6,10 +6,6 @@ import gc
 from collections.abc import Iterator
 from contextlib import contextmanager
 
-keeps_frozen = False
-"""Whether who runs this keeps things frozen, as the tests do. To ask Python whether there are any is to count them all:
-that took ten times as long as to read a drawing."""
-
 
 @contextmanager
 def no_collection() -> Iterator[None]:
@@ -27,11 +23,16 @@ def no_collection() -> Iterator[None]:
 
 @contextmanager
 def building_to_stay() -> Iterator[None]:
-    """The same, and what was built goes to the oldest generation unlooked at; where `keeps_frozen`, it stays young."""
+    """The same, and what was built goes to the oldest generation unlooked at. Nothing in the
+    program is kept frozen for longer: to ask whether anything is would be to count it all."""
     with no_collection():
         try:
             yield
         finally:
-            if not keeps_frozen:
-                gc.freeze()
-                gc.unfreeze()
+            grow_old()
+
+
+def grow_old() -> None:
+    """Put all there is into the oldest generation, unlooked at."""
+    gc.freeze()
+    gc.unfreeze()

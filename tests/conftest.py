@@ -10,9 +10,6 @@ from xdist.scheduler import LoadScopeScheduling
 
 from circuitcheck import garbage
 
-# Until all tests are collected: there is no garbage yet, only ever more to look through for it.
-gc.disable()
-
 # Before the first window: a test never needs a screen unless somebody asks for one.
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
@@ -60,7 +57,7 @@ def pytest_xdist_make_scheduler(config: pytest.Config, log: Producer) -> Widgets
 
 
 def pytest_collection_finish() -> None:
-    """Ten thousand collected tests stay to the end: whatever looks for garbage need not look through them again."""
-    gc.enable()
+    """Ten thousand collected tests stay to the end: whatever looks for garbage need not look through them again.
+    They stay frozen while the program reads drawings."""
     gc.freeze()
-    garbage.keeps_frozen = True
+    garbage.grow_old = lambda: None

@@ -1,4 +1,4 @@
-"""A house at work over the whole of a large screen: a frame beside painting the sheet once, and beside a bare painter.
+"""A house at work over the whole of a large screen: a frame beside painting the sheet once.
 
 Times are of the window's own thread, so that what else runs does not count.
 Run: pytest -n 0 -q -s --benchmark-enable tests/benchmarks/test_operating.py
@@ -17,8 +17,6 @@ from circuitcheck.editor.operating.live_view import LiveView
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
 from tests.benchmarks.sheet_settings import HIGH, WIDE, median_of
-
-FRAME_S = 0.016
 
 
 @pytest.fixture
@@ -59,7 +57,6 @@ def test_a_frame(view: LiveView) -> None:
 
     def read_anew() -> None:
         player.chart.moved.emit(float(next(seconds)))
-        view._show_time()
         viewport.repaint()
 
     tell("pressures written anew", median_of(read_anew), whole_s, 10)

@@ -304,6 +304,21 @@ def test_every_theme_is_shown_and_a_compact_view_has_its_own_choice(view: LiveVi
     small.close_down()
 
 
+def test_a_frame_paints_the_sheet_from_the_picture_there_is(view: LiveView, qtbot: QtBot) -> None:
+    view.show_drawing(sample())
+    settled(view, qtbot)
+    sheet = view.sheet
+    sheet.viewport().repaint()
+    picture, seen = sheet._picture, len(sheet.frames)
+    for _ in range(5):
+        sheet._next_frame()
+        sheet.viewport().repaint()
+    assert sheet.is_moving and len(sheet.frames) >= seen + 5
+    assert picture is not None and sheet._picture is picture
+    sheet.zoom_in()
+    assert sheet._picture is not picture
+
+
 def test_what_is_read_stays_in_its_place_while_time_runs(view: LiveView, qtbot: QtBot) -> None:
     view.show_drawing(sample())
     settled(view, qtbot)

@@ -65,11 +65,12 @@ def test_a_finding_is_told_to_its_end_however_long_its_names_are(letters: int, q
     finding = next(each for each in analyse(drawing).findings if each.check == "vessel-can-be-cut-off")
     said = message(drawing, finding)
     assert is_long(said) is (letters > 8)
-    for widget in (
-        FindingCard(drawing, finding, light()),
-        AcceptDialog(None, drawing, finding, "", date.today()),
-    ):
+    asks = AcceptDialog(None, drawing, finding, "", date.today())
+    for widget in (FindingCard(drawing, finding, light()), asks):
         qtbot.addWidget(widget)
         told = [each.text() for each in widget.findChildren(QLabel)]
         told += [each.toPlainText() for each in widget.findChildren(QPlainTextEdit)]
         assert said in told
+    asks.show()
+    qtbot.waitUntil(asks.isActiveWindow)
+    assert asks.focusWidget() is asks.reason

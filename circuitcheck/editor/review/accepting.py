@@ -79,6 +79,8 @@ class AcceptDialog(QDialog):
         self.reason.textChanged.connect(self._enable)
         self.author.textChanged.connect(self._enable)
         self._enable()
+        # And not a box above it, where the finding's sentence is very long.
+        self.reason.setFocus()
 
     @property
     def last_day(self) -> date | None:

@@ -56,8 +56,9 @@ def pytest_xdist_make_scheduler(config: pytest.Config, log: Producer) -> Widgets
     return WidgetsTogether(config, log) if config.getoption("dist") == "loadscope" else None
 
 
-def pytest_collection_finish() -> None:
+def pytest_collection_finish(session: pytest.Session) -> None:
     """Ten thousand collected tests stay to the end: whatever looks for garbage need not look through them again.
-    They stay frozen while the program reads drawings."""
-    gc.freeze()
-    garbage.grow_old = lambda: None
+    They stay frozen while the program reads drawings. What is measured is the program as it is."""
+    if not session.config.getoption("--benchmark-enable"):
+        gc.freeze()
+        garbage.grow_old = lambda: None

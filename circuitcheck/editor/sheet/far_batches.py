@@ -7,11 +7,11 @@ from functools import cached_property
 from itertools import pairwise
 from typing import NamedTuple, TypeVar
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtCore import QLineF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
 
 from circuitcheck.editor.sheet.painting import Palette, Tone
-from circuitcheck.editor.sheet.pixmaps import Look
+from circuitcheck.editor.sheet.pixmaps import Look, Picture
 from circuitcheck.editor.sheet.shown_part import Lens, rect_of
 from circuitcheck.picture.labels import Rect
 from circuitcheck.picture.pipes import LINES, Place
@@ -91,6 +91,44 @@ class FarBoxes(NamedTuple):
     boxes: list[QRectF]
 
 
+class _Placed(NamedTuple):
+    """A picture, and where it is painted at one zoom, in px of the view from the sheet's corner."""
+
+    picture: Picture
+    zoom: float
+    targets: list[QRectF]
+
+
+class _Alike:
+    """Symbols that look alike.
+
+    Where each is painted is kept for the last zoom: working it out anew costs as much as painting, and at one zoom
+    a sheet is painted often.
+    """
+
+    def __init__(self, look: Look, palette: Palette) -> None:
+        self._look = look
+        self._palette = palette
+        self.places: list[Place] = []
+        """Their centres, in px of the sheet."""
+        self._placed: _Placed | None = None
+
+    def paint(self, painter: QPainter, zoom: float, lens: Lens) -> None:
+        """Paint the shared pixmap at each place, on a painter in px of the view from the sheet's corner."""
+        scale = zoom * painter.device().devicePixelRatioF()
+        picture = lens.pixmaps.get(self._look, self._palette, scale, settled=lens.settled)
+        placed = self._placed
+        if placed is None or placed.picture is not picture or placed.zoom != zoom:
+            placed = self._placed = _Placed(picture, zoom, self._targets(picture, zoom))
+        for target in placed.targets:
+            painter.drawPixmap(target, picture.pixmap, picture.whole)
+
+    def _targets(self, picture: Picture, zoom: float) -> list[QRectF]:
+        left, top = picture.origin.x() * zoom, picture.origin.y() * zoom
+        across, down = (side * zoom for side in picture.size_px)
+        return [QRectF(left + x * zoom, top + y * zoom, across, down) for x, y in self.places]
+
+
 class FarSymbols:
     """The symbols of parts; `look` is asked only where more of them is seen than a box."""
 
@@ -98,18 +136,10 @@ class FarSymbols:
         self._parts = list(parts)
         self._look = look
 
-    def paint(self, painter: QPainter, middle: QPointF, zoom: float, lens: Lens) -> None:
-        """Paint the shared pixmap of each, on a painter in px of the view: there the sheet's corner lies at
-        `middle`."""
-        scale = zoom * painter.device().devicePixelRatioF()
-        for look, palette, places in self._looks:
-            picture = lens.pixmaps.get(look, palette, scale, settled=lens.settled)
-            left = middle.x() + picture.origin.x() * zoom
-            top = middle.y() + picture.origin.y() * zoom
-            across, down = (side * zoom for side in picture.size_px)
-            for x, y in places:
-                target = QRectF(left + x * zoom, top + y * zoom, across, down)
-                painter.drawPixmap(target, picture.pixmap, picture.whole)
+    def paint(self, painter: QPainter, zoom: float, lens: Lens) -> None:
+        """Paint the symbol of each, on a painter in px of the view from the sheet's corner."""
+        for alike in self._alike:
+            alike.paint(painter, zoom, lens)
 
     @cached_property
     def boxes(self) -> Mapping[Height, FarBoxes]:
@@ -124,11 +154,11 @@ class FarSymbols:
         return found
 
     @cached_property
-    def _looks(self) -> list[tuple[Look, Palette, list[Place]]]:
-        by_look: dict[Look, tuple[Look, Palette, list[Place]]] = {}
+    def _alike(self) -> list[_Alike]:
+        by_look: dict[Look, _Alike] = {}
         for part in self._parts:
             look = self._look(part.id)
-            by_look.setdefault(look, (look, part.palette, []))[2].append(part.at)
+            by_look.setdefault(look, _Alike(look, part.palette)).places.append(part.at)
         return list(by_look.values())
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Protocol
 
-from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
@@ -115,9 +115,11 @@ class OverviewItem(QGraphicsItem):
             width = LINE_PX * zoom * painter.device().devicePixelRatioF()
             paint_lines(painter, lines, LINE_PX, thin=width <= 1)
             place = painter.worldTransform()
+            # Pixmaps are put on the screen's own pixels: only where the sheet lies, not how large it is shown.
             painter.resetTransform()
+            painter.translate(place.dx(), place.dy())
             for each in symbols:
-                each.paint(painter, QPointF(place.dx(), place.dy()), zoom, self._lens)
+                each.paint(painter, zoom, self._lens)
         painter.restore()
 
     def _read_all(self) -> None:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from itertools import pairwise
 
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from numpy.typing import NDArray
-from PySide6.QtCore import QRect, QRectF
+from PySide6.QtCore import QPoint, QRect, QRectF
 from PySide6.QtGui import QImage, QRegion
 from pytestqt.qtbot import QtBot
 
@@ -204,6 +205,19 @@ def test_a_piece_looks_as_it_does_in_the_whole(far: SheetView, zoom: float) -> N
     whole = picture(far)
     for piece in (QRect(300, 200, 64, 48), QRect(451, 333, 7, 120), QRect(0, 0, 450, 300)):
         assert far.viewport().grab(piece).toImage() == whole.copy(piece)
+
+
+def test_zoomed_to_and_fro_and_scrolled_it_looks_as_if_opened_anew(far: SheetView) -> None:
+    """Where symbols are painted is kept for one zoom, and for one pixmap: until the zoom is settled, another's."""
+    seen = []
+    for zoom, settled, aside in ((0.25, False, 0), (0.25, True, 0), (0.25, True, 37), (0.1875, True, 37)):
+        look_from(far, zoom)
+        far._content.lens.settled = settled
+        far._scroller.by(QPoint(aside, -aside))
+        seen.append(picture(far))
+        far._content._overview.renew_all()
+        assert not other_pixels(seen[-1], picture(far))
+    assert all(other_pixels(one, other) for one, other in pairwise(seen))
 
 
 class TestGrid:

@@ -78,6 +78,8 @@ class _Work:
             while True:
                 yield from self._send(waiting)
                 if not self._sent:
+                    # A worker may have gone since, and others were so quick that nobody was told.
+                    self._see()
                     return
                 yield from self._ready()
         except (CancelledError, CommClosedError) as error:
@@ -128,14 +130,18 @@ class _Work:
             )
         return finish(self._errand, task, made, content)
 
-    def _look(self) -> None:
-        """See which workers are there; say which is gone. Raises ClusterError where there is none for long."""
+    def _see(self) -> None:
+        """See which workers are there; say which is gone."""
         now: dict[str, int] = self._client.nthreads()
         for gone in sorted(self._workers.keys() - now.keys()):
             self._say(f"the worker at {gone} is gone; what it had not done is given to another")
         self._workers = now
+
+    def _look(self) -> None:
+        """See which workers are there. Raises ClusterError where there is none for long."""
+        self._see()
         self._looked_at = time.monotonic()
-        if now:
+        if self._workers:
             self._seen_at = self._looked_at
         elif self._looked_at - self._seen_at > PATIENCE_S:
             raise ClusterError(f"{self._address}: no worker for {PATIENCE_S:.0f} s; {_KEPT}")

@@ -8,12 +8,12 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction
+from PySide6.QtGui import QAction, QTextOption
 from PySide6.QtWidgets import QLabel, QMessageBox, QPlainTextEdit, QToolButton, QTreeWidgetItem, QWidget
 
 from circuitcheck.editor.eliding import ElidedButton, ElidedLabel
 from circuitcheck.editor.fonts import scaled
-from circuitcheck.editor.shortening import in_short, is_long
+from circuitcheck.editor.shortening import has_long_word, in_short, is_long
 from circuitcheck.editor.tips import tip_text as tip_text
 from circuitcheck.editor.translating import shown_told
 
@@ -60,7 +60,10 @@ def passage(text: str, role: str = "body") -> QLabel | QPlainTextEdit:
         # Reached by the mouse alone: the tab key goes from one thing to do to the next.
         made.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         return made
-    box = QPlainTextEdit(shown)
+    box = QPlainTextEdit()
+    if has_long_word(shown):
+        box.setWordWrapMode(QTextOption.WrapMode.WrapAnywhere)
+    box.setPlainText(shown)
     box.setReadOnly(True)
     box.setTabChangesFocus(True)
     box.setAccessibleName(in_short(shown))

@@ -7,6 +7,8 @@ file may hold, a change of colours held the window up for minutes.
 from __future__ import annotations
 
 MOST_LINES, MOST_LETTERS = 40, 2_000
+LONG_WORD = 1_000
+"""Letters without a blank: nobody reads them as a word."""
 
 
 def is_long(text: str) -> bool:
@@ -19,3 +21,13 @@ def in_short(text: str) -> str:
     if not is_long(text):
         return text
     return "\n".join(text[:MOST_LETTERS].splitlines()[:MOST_LINES]).rstrip() + "…"
+
+
+def has_long_word(text: str) -> bool:
+    """Whether a word in it is so long that breaking the text at words serves nobody.
+
+    Qt looks for where such a word ends at each of its lines: of a hundred thousand letters that takes seconds, again
+    at each change of the width.
+    """
+    # Only what Qt breaks at for sure: a blank that does not break, say, belongs to its word.
+    return any(len(word) > LONG_WORD for line in text.splitlines() for word in line.split(" "))

@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import date
 
 import pytest
+from PySide6.QtGui import QTextOption
 from PySide6.QtWidgets import QLabel, QPlainTextEdit
 from pytestqt.qtbot import QtBot
 
@@ -15,7 +16,7 @@ from circuitcheck.editor import plain
 from circuitcheck.editor.panels.finding_card import FindingCard
 from circuitcheck.editor.review.accepting import AcceptDialog
 from circuitcheck.editor.review.notes_page import NoteCard
-from circuitcheck.editor.shortening import MOST_LETTERS, MOST_LINES, in_short, is_long
+from circuitcheck.editor.shortening import MOST_LETTERS, MOST_LINES, has_long_word, in_short, is_long
 from circuitcheck.editor.theme import light
 from circuitcheck.report.finding_text import message
 from circuitcheck.shipped import data_path
@@ -55,6 +56,27 @@ def test_a_note_and_its_replies_can_be_read_to_the_end(text: str, qtbot: QtBot) 
     assert all(
         len(each.accessibleName()) < 2 * MOST_LETTERS for each in (card.answer, card.turn, card.take_out)
     )
+
+
+@pytest.mark.parametrize(
+    ("text", "has"),
+    [
+        (LONG["one word"], True),
+        ("\u00a0a" * 1_200, True),
+        (LONG["words"], False),
+        (LONG["lines"], False),
+        ("", False),
+    ],
+)
+def test_a_box_breaks_its_text_anywhere_only_where_a_word_is_very_long(
+    text: str, has: bool, qtbot: QtBot
+) -> None:
+    assert has_long_word(text) is has
+    if is_long(text):
+        box = plain.passage(text)
+        qtbot.addWidget(box)
+        assert isinstance(box, QPlainTextEdit) and box.toPlainText() == text.replace("\u00a0", " ")
+        assert (box.wordWrapMode() is QTextOption.WrapMode.WrapAnywhere) is has
 
 
 @pytest.mark.parametrize("letters", [8, 900])

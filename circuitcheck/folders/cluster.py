@@ -5,6 +5,7 @@ from __future__ import annotations
 import logging
 import time
 from collections.abc import Callable, Iterator, Sequence
+from contextlib import suppress
 from itertools import islice
 from typing import Any, Final
 
@@ -78,8 +79,10 @@ class _Work:
             while True:
                 yield from self._send(waiting)
                 if not self._sent:
-                    # A worker may have gone since, and others were so quick that nobody was told.
-                    self._see()
+                    # A worker may have gone since, and others were so quick that nobody was told. What is done
+                    # stays done though the scheduler be gone by now.
+                    with suppress(OSError):
+                        self._see()
                     return
                 yield from self._ready()
         except (CancelledError, CommClosedError) as error:

@@ -13,6 +13,7 @@ from typing import Any
 import pytest
 
 from circuitcheck.cli import run
+from circuitcheck.folders.cluster import _Work
 from circuitcheck.shipped import data_path
 from tests.cli.drawings import sound, write
 
@@ -154,6 +155,30 @@ def test_a_worker_that_dies_is_told_of_and_its_files_are_done_by_another(tmp_pat
         made.stop()
     assert [each["error"] for each in json.loads(out)["files"]] == [None] * FILES
     assert b" is gone; what it had not done is given to another" in err
+
+
+class Leaving:
+    """The library's client, whose scheduler goes as soon as all is done."""
+
+    status = "running"
+
+    def __init__(self) -> None:
+        self.asked = 0
+
+    def nthreads(self) -> dict[str, int]:
+        from distributed.comm.core import CommClosedError
+
+        self.asked += 1
+        if self.asked > 1:
+            raise CommClosedError
+        return {"tcp://127.0.0.1:1": 1}
+
+
+def test_a_scheduler_that_goes_once_all_is_done_spoils_nothing() -> None:
+    client, said = Leaving(), list[str]()
+    errand: Any = None
+    assert list(_Work(errand, client, "tcp://127.0.0.1:9", said.append).all([])) == []
+    assert (client.asked, said) == (2, [])
 
 
 @pytest.mark.filterwarnings("default")

@@ -60,15 +60,21 @@ def passage(text: str, role: str = "body") -> QLabel | QPlainTextEdit:
         # Reached by the mouse alone: the tab key goes from one thing to do to the next.
         made.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         return made
-    box = QPlainTextEdit()
-    if has_long_word(shown):
-        box.setWordWrapMode(QTextOption.WrapMode.WrapAnywhere)
-    box.setPlainText(shown)
-    box.setReadOnly(True)
-    box.setTabChangesFocus(True)
-    box.setAccessibleName(in_short(shown))
-    box.setFixedHeight(PASSAGE_PX)
-    return box
+    whole = box(shown)
+    whole.setReadOnly(True)
+    whole.setAccessibleName(in_short(shown))
+    whole.setFixedHeight(PASSAGE_PX)
+    return whole
+
+
+def box(text: str) -> QPlainTextEdit:
+    """A box to scroll a text of any length in, broken at words where it has words; the tab key leaves it."""
+    made = QPlainTextEdit()
+    if has_long_word(text):
+        made.setWordWrapMode(QTextOption.WrapMode.WrapAnywhere)
+    made.setPlainText(text)
+    made.setTabChangesFocus(True)
+    return made
 
 
 def link(text: str, does: Callable[[], object]) -> QToolButton:

@@ -6,9 +6,13 @@ file may hold, a change of colours held the window up for minutes.
 
 from __future__ import annotations
 
+import re
+
 MOST_LINES, MOST_LETTERS = 40, 2_000
 LONG_WORD = 1_000
 """Letters without a blank: nobody reads them as a word."""
+_LONG_WORD = re.compile(rf"[^ \n]{{{LONG_WORD + 1}}}")
+"""Only what Qt breaks at for sure ends a word: not a blank that does not break, nor all that ends a line to Python."""
 
 
 def is_long(text: str) -> bool:
@@ -29,5 +33,4 @@ def has_long_word(text: str) -> bool:
     Qt looks for where such a word ends at each of its lines: of a hundred thousand letters that takes seconds, again
     at each change of the width.
     """
-    # Only what Qt breaks at for sure: a blank that does not break, say, belongs to its word.
-    return any(len(word) > LONG_WORD for line in text.splitlines() for word in line.split(" "))
+    return _LONG_WORD.search(text) is not None

@@ -13,6 +13,7 @@ from pytestqt.qtbot import QtBot
 from circuitcheck.analysis import analyse
 from circuitcheck.drawing.value import Drawing, Note, Reply
 from circuitcheck.editor import plain
+from circuitcheck.editor.failing.dialog import noted_dialog
 from circuitcheck.editor.panels.finding_card import FindingCard
 from circuitcheck.editor.review.accepting import AcceptDialog
 from circuitcheck.editor.review.notes_page import NoteCard
@@ -63,6 +64,8 @@ def test_a_note_and_its_replies_can_be_read_to_the_end(text: str, qtbot: QtBot) 
     [
         (LONG["one word"], True),
         ("\u00a0a" * 1_200, True),
+        # A separator: to Python it ends a line, to Qt it is a letter.
+        ("a\x1c" * 1_200, True),
         (LONG["words"], False),
         (LONG["lines"], False),
         ("", False),
@@ -96,3 +99,11 @@ def test_a_finding_is_told_to_its_end_however_long_its_names_are(letters: int, q
     asks.show()
     qtbot.waitUntil(asks.isActiveWindow)
     assert asks.focusWidget() is asks.reason
+
+
+def test_what_is_noted_of_failures_may_have_a_long_word_too(qtbot: QtBot) -> None:
+    dialog = noted_dialog(None, LONG["one word"], is_anything=True)
+    qtbot.addWidget(dialog)
+    (box,) = dialog.findChildren(QPlainTextEdit)
+    assert box.toPlainText() == LONG["one word"] and box.tabChangesFocus()
+    assert box.wordWrapMode() is QTextOption.WrapMode.WrapAnywhere

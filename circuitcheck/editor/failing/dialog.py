@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtGui import QFont, QFontDatabase, QGuiApplication, QTextOption
+from PySide6.QtGui import QFont, QFontDatabase, QGuiApplication
 from PySide6.QtWidgets import (
     QDialog,
     QFileDialog,
@@ -138,10 +138,8 @@ def noted_dialog(parent: QWidget | None, report: str, *, is_anything: bool) -> F
 
 
 def _text_box(text: str) -> QPlainTextEdit:
-    box = QPlainTextEdit(text)
+    box = plain.box(text)
     box.setAccessibleName(tr("The report"))
-    box.setTabChangesFocus(True)
-    box.setWordWrapMode(QTextOption.WrapMode.WrapAtWordBoundaryOrAnywhere)
     fixed = QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont)
     box.setFont(scaled(fixed, 0.93) if fixed.family() else QFont())
     box.setMinimumHeight(200)

@@ -119,14 +119,10 @@ class _Alike:
         picture = lens.pixmaps.get(self._look, self._palette, scale, settled=lens.settled)
         placed = self._placed
         if placed is None or placed.picture is not picture or placed.zoom != zoom:
-            placed = self._placed = _Placed(picture, zoom, self._targets(picture, zoom))
+            targets = [picture.target(x * zoom, y * zoom, zoom) for x, y in self.places]
+            placed = self._placed = _Placed(picture, zoom, targets)
         for target in placed.targets:
             painter.drawPixmap(target, picture.pixmap, picture.whole)
-
-    def _targets(self, picture: Picture, zoom: float) -> list[QRectF]:
-        left, top = picture.origin.x() * zoom, picture.origin.y() * zoom
-        across, down = (side * zoom for side in picture.size_px)
-        return [QRectF(left + x * zoom, top + y * zoom, across, down) for x, y in self.places]
 
 
 class FarSymbols:
@@ -158,7 +154,9 @@ class FarSymbols:
         by_look: dict[Look, _Alike] = {}
         for part in self._parts:
             look = self._look(part.id)
-            by_look.setdefault(look, _Alike(look, part.palette)).places.append(part.at)
+            if look not in by_look:
+                by_look[look] = _Alike(look, part.palette)
+            by_look[look].places.append(part.at)
         return list(by_look.values())
 
 

@@ -42,6 +42,11 @@ class Picture:
         """How wide and high it is, in px at 100 %."""
         return self.pixmap.width() / self.scale, self.pixmap.height() / self.scale
 
+    def target(self, x: float, y: float, zoom: float) -> QRectF:
+        """Where it is painted so that the symbol's centre lies there, in px of the view."""
+        across, down = self.size_px
+        return QRectF(x + self.origin.x() * zoom, y + self.origin.y() * zoom, across * zoom, down * zoom)
+
 
 class Pixmaps:
     """Each look once for each scale; the scale is the zoom times the screen's pixels per px."""

@@ -85,9 +85,7 @@ def _paint_look(painter: QPainter, view: PartView, middle: QPointF, zoom: float,
     ratio = painter.device().devicePixelRatioF()
     picture = lens.pixmaps.get(view.look, view.palette, zoom * ratio, settled=lens.settled)
     x, y = round(middle.x() * ratio) / ratio, round(middle.y() * ratio) / ratio
-    across, down = picture.size_px
-    target = QRectF(x + picture.origin.x() * zoom, y + picture.origin.y() * zoom, across * zoom, down * zoom)
-    painter.drawPixmap(target, picture.pixmap, picture.whole)
+    painter.drawPixmap(picture.target(x, y, zoom), picture.pixmap, picture.whole)
 
 
 def rect_of(box: Rect) -> QRectF:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import logging
-import os
 import subprocess
 import sys
 import threading
@@ -22,6 +21,7 @@ from circuitcheck.editor.failing.dialog import FailureDialog, failed_dialog, not
 from circuitcheck.editor.failing.log import DEATH_NAME, LOG_NAME, Log
 from circuitcheck.editor.failing.noted import show_noted
 from circuitcheck.editor.failing.report import report
+from tests.editor.own_process import ran
 
 
 @pytest.fixture(autouse=True)
@@ -211,18 +211,8 @@ sys.exit(main.run([]))
 
 @pytest.fixture
 def program(tmp_path: Path) -> Callable[..., subprocess.CompletedProcess[str]]:
-    homes = {name: str(tmp_path) for name in ("HOME", "XDG_DATA_HOME", "XDG_CONFIG_HOME")}
-    environment = {**os.environ, **homes, "QT_QPA_PLATFORM": "offscreen"}
-
     def run(fail: str, after_ms: int = 50) -> subprocess.CompletedProcess[str]:
-        return subprocess.run(
-            [sys.executable, "-c", CODE.format(fail=fail, after_ms=after_ms)],
-            env=environment,
-            capture_output=True,
-            text=True,
-            timeout=60,
-            check=False,
-        )
+        return ran(tmp_path, "-c", CODE.format(fail=fail, after_ms=after_ms))
 
     return run
 

@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 import json
-import subprocess
-import sys
 from pathlib import Path
 
 import pytest
 
 from tests.editor.long_texts import KINDS
-from tests.editor.test_whole_runs import environment
+from tests.editor.own_process import faults_said, ran
 
 MOST_S = 20
 """Minutes were what it came to where it went wrong; a slow machine takes three seconds now."""
@@ -19,16 +17,8 @@ MOST_S = 20
 @pytest.mark.evening
 @pytest.mark.parametrize("kind", KINDS)
 def test_a_window_full_of_them_goes_on_answering(kind: str, tmp_path: Path) -> None:
-    done = subprocess.run(
-        [sys.executable, "-m", "tests.editor.long_texts", kind, str(tmp_path)],
-        env=environment(tmp_path),
-        capture_output=True,
-        text=True,
-        timeout=300,
-        check=False,
-    )
-    said = [line for line in done.stderr.splitlines() if "propagateSizeHints" not in line]
-    assert (done.returncode, said) == (0, [])
+    done = ran(tmp_path, "-m", "tests.editor.long_texts", kind, str(tmp_path), timeout_s=300)
+    assert (done.returncode, faults_said(done)) == (0, [])
     tried = json.loads(done.stdout)
     print(f"{kind}: {tried['acts']} acts, at most {tried['worst_s']:.2f} s: {tried['worst']}")
     assert tried["worst_s"] < MOST_S

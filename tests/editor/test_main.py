@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import subprocess
 import sys
 from pathlib import Path
@@ -11,6 +10,7 @@ import pytest
 
 from circuitcheck.editor.theme import dark, light
 from circuitcheck.shipped import data_path
+from tests.editor.own_process import ran
 
 CODE = """
 import os, pathlib, sys
@@ -36,16 +36,7 @@ sys.exit(main.run(sys.argv[1:]))
 
 
 def start(home: Path, *arguments: str, code: str = CODE) -> subprocess.CompletedProcess[str]:
-    homes = {name: str(home) for name in ("HOME", "XDG_DATA_HOME", "XDG_CONFIG_HOME")}
-    environment = {**os.environ, **homes, "QT_QPA_PLATFORM": "offscreen"}
-    return subprocess.run(
-        [sys.executable, "-c", code, *arguments],
-        env=environment,
-        capture_output=True,
-        text=True,
-        timeout=60,
-        check=False,
-    )
+    return ran(home, "-c", code, *arguments)
 
 
 @pytest.mark.parametrize(

@@ -25,6 +25,7 @@ from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
 from circuitcheck.storage.recovery import Left, Origin, Slot, left_behind
 from tests.editor.killing import PACE_MS
+from tests.editor.own_process import environment, ran
 
 KILLS = 3
 MAY_BE_LOST_S = 1.0
@@ -244,11 +245,12 @@ def test_the_question(
 def test_a_killed_window_loses_at_most_a_second(seed: int, tmp_path: Path) -> None:
     file = tmp_path / "drawing.wetcircuit"
     file.write_bytes((data_path("samples") / "cottage.wetcircuit").read_bytes())
-    homes = {name: str(tmp_path) for name in ("HOME", "XDG_DATA_HOME", "XDG_CONFIG_HOME")}
-    environment = {**os.environ, **homes, "QT_QPA_PLATFORM": "offscreen"}
-    command = [sys.executable, "-m", "tests.editor.killing"]
+    command = ["-m", "tests.editor.killing"]
     editing = subprocess.Popen(
-        [*command, "edit", str(file)], env=environment, stdout=subprocess.PIPE, text=True
+        [sys.executable, *command, "edit", str(file)],
+        env=environment(tmp_path),
+        stdout=subprocess.PIPE,
+        text=True,
     )
     assert editing.stdout is not None
     told = [editing.stdout.readline().split()]
@@ -262,9 +264,8 @@ def test_a_killed_window_loses_at_most_a_second(seed: int, tmp_path: Path) -> No
     if saved:
         assert int(on_file) >= int(saved[-1])
 
-    done = subprocess.run(
-        [*command, "start"], env=environment, capture_output=True, text=True, timeout=60, check=True
-    )
+    done = ran(tmp_path, *command, "start")
+    assert done.returncode == 0, done.stderr
     (_, title, is_unsaved, path) = done.stdout.split(maxsplit=3)
     if title == "none":
         # Killed when all was saved.

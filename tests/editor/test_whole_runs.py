@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import subprocess
 import sys
 from pathlib import Path
@@ -11,15 +10,11 @@ import pytest
 
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
+from tests.editor.own_process import environment, faults_said, ran
 from tests.editor.whole_runs import LABEL
 
 RUNS, MANY = 2, 20
 SAMPLES = sorted(data_path("samples").glob("*.wetcircuit"))
-
-
-def environment(home: Path) -> dict[str, str]:
-    homes = {name: str(home) for name in ("HOME", "XDG_DATA_HOME", "XDG_CONFIG_HOME")}
-    return {**os.environ, **homes, "QT_QPA_PLATFORM": "offscreen"}
 
 
 def copied(sample: Path, folder: Path) -> Path:
@@ -34,16 +29,8 @@ def open_edit_close(number: int, home: Path) -> None:
     folder.mkdir(exist_ok=True)
     file = copied(SAMPLES[number % len(SAMPLES)], folder)
     before = read(file)
-    done = subprocess.run(
-        [sys.executable, "-m", "tests.editor.whole_runs", "edit", str(file)],
-        env=environment(home),
-        capture_output=True,
-        text=True,
-        timeout=90,
-        check=False,
-    )
-    said = [line for line in done.stderr.splitlines() if "propagateSizeHints" not in line]
-    assert (done.returncode, said, done.stdout) == (0, [], "saved True\n"), done.stderr
+    done = ran(home, "-m", "tests.editor.whole_runs", "edit", str(file), timeout_s=90)
+    assert (done.returncode, faults_said(done), done.stdout) == (0, [], "saved True\n"), done.stderr
     after = read(file)
     first = next(iter(before.components))
     assert after.components[first].label == LABEL

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import json
-import os
-import subprocess
 import sys
 from pathlib import Path
 
 import pytest
+
+from tests.editor.own_process import ran
 
 ACTS, MANY = 150, 2500
 pytestmark = pytest.mark.skipif(sys.platform == "win32", reason="memory is not told that way there")
@@ -17,15 +17,8 @@ pytestmark = pytest.mark.skipif(sys.platform == "win32", reason="memory is not t
 def wander(seed: int, acts: int, home: Path, timeout_s: float) -> None:
     folder = home / "files"
     folder.mkdir()
-    homes = {name: str(home) for name in ("HOME", "XDG_DATA_HOME", "XDG_CONFIG_HOME")}
-    done = subprocess.run(
-        [sys.executable, "-m", "tests.editor.wandering.program", str(seed), str(acts), str(folder)],
-        env={**os.environ, **homes, "QT_QPA_PLATFORM": "offscreen"},
-        capture_output=True,
-        text=True,
-        timeout=timeout_s,
-        check=False,
-    )
+    call = ["-m", "tests.editor.wandering.program", str(seed), str(acts), str(folder)]
+    done = ran(home, *call, timeout_s=timeout_s)
     assert (done.returncode, done.stderr) == (0, ""), done.stderr
     figures = json.loads(done.stdout.splitlines()[-1])
     assert figures["wrong"] == []

@@ -9,7 +9,6 @@ Run: pytest -n 0 -q -s --benchmark-enable tests/benchmarks/test_pauses.py
 from __future__ import annotations
 
 import gc
-import time
 from collections.abc import Callable, Iterator
 from functools import partial
 from pathlib import Path
@@ -23,16 +22,13 @@ from circuitcheck.editor.appearance import Appearance, Appearances
 from circuitcheck.editor.sheet import SheetView
 from circuitcheck.editor.window import MainWindow
 from circuitcheck.editor.windows import Windows
-from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.garbage import no_collection
 from circuitcheck.storage.writing import write
 from tests.benchmarks.laid_out import houses
 from tests.benchmarks.sheet_settings import HIGH, WIDE, BarePainter, median_of
+from tests.editor.until_quiet import until_quiet
 
 SIZES = (100, 1_000, 10_000)
-QUIET_S = 0.4
-"""For so long nothing may happen before an act counts as over: longer than any pause before work begins."""
-MOST_S = 120
 
 Act = tuple[str, Callable[[MainWindow], object]]
 
@@ -110,25 +106,6 @@ def tell(size: int, what: str, took: tuple[float, float], limit_s: float) -> Non
         f"{size:>6} parts  {what:<34} held up {longest_s * 1e3:8.1f} ms at a stretch"
         f"  {longest_s / limit_s:7.1f} x bare painter   over after {whole_s:6.2f} s"
     )
-
-
-def until_quiet(window: MainWindow, act: Callable[[], object]) -> tuple[float, float]:
-    """Do it and wait until nothing is worked out any more: the longest stretch, and all of it, in seconds."""
-    application = QApplication.instance()
-    assert application is not None
-    start = ended = time.perf_counter()
-    act()
-    longest = time.perf_counter() - start
-    while True:
-        began = time.perf_counter()
-        application.processEvents()
-        now = time.perf_counter()
-        longest = max(longest, now - began)
-        busy = any(each.is_busy for each in window.findChildren(WorkingOut)) or now - began > 0.005
-        ended = now if busy else ended
-        if now - ended > QUIET_S or now - start > MOST_S:
-            return longest, ended - start
-        time.sleep(0.001)
 
 
 def test_pauses(window: MainWindow, size: int) -> None:

@@ -1,14 +1,13 @@
 """A whole window with a drawing whose texts are as long as a file may hold: a program of its own for the trials.
 
 `python -m tests.editor.long_texts KIND FOLDER` opens it, looks at it in every way, and prints one line
-of JSON: what held the window up the longest, and for how long. Times are of this thread.
+of JSON: what held the window up the longest, and for how long. Times are of the clock.
 """
 
 from __future__ import annotations
 
 import json
 import sys
-import time
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import date
@@ -19,19 +18,18 @@ from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication, QTabWidget
 
 from circuitcheck.analysis import analyse
-from circuitcheck.drawing.value import Acceptance, Component, Drawing, Note, Reply, Review
+from circuitcheck.drawing.value import Acceptance, Drawing, Note, Reply, Review
 from circuitcheck.editor.appearance import Appearance, Appearances
 from circuitcheck.editor.window import MainWindow
 from circuitcheck.editor.windows import Windows
-from circuitcheck.editor.working_out import WorkingOut
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.limits import LONGEST_LABEL, LONGEST_TEXT
 from circuitcheck.storage.reading import read
 from circuitcheck.storage.writing import write
+from tests.editor.until_quiet import until_quiet
 
 SAMPLE = data_path("samples") / "terrace-as-found-valve-in-vent.wetcircuit"
 DAY = date(2030, 1, 31)
-QUIET_S, MOST_S = 0.3, 60.0
 
 KINDS = {
     "one word": "W",
@@ -56,7 +54,7 @@ def full_of(grain: str, drawing: Drawing) -> Drawing:
     return replace(
         drawing,
         title=label,
-        components={id: _labelled(each, label) for id, each in drawing.components.items()},
+        components={id: replace(each, label=label) for id, each in drawing.components.items()},
         notes=tuple(replace(note, id=f"note{number}") for number in range(3)),
         acceptances=tuple(
             Acceptance(each.check, (*each.components, *each.pipes), text, label, DAY.isoformat())
@@ -64,10 +62,6 @@ def full_of(grain: str, drawing: Drawing) -> Drawing:
         ),
         reviews=(Review(label, label, DAY.isoformat(), "rejected", text, label, label),),
     )
-
-
-def _labelled(part: Component, label: str) -> Component:
-    return replace(part, label=label)
 
 
 def acts(window: MainWindow) -> Iterator[tuple[str, Callable[[], object]]]:
@@ -96,28 +90,6 @@ def acts(window: MainWindow) -> Iterator[tuple[str, Callable[[], object]]]:
     yield "narrow", partial(window.resize, 900, 600)
 
 
-def held_up_s(window: MainWindow, act: Callable[[], object]) -> float:
-    """Do it and wait until nothing is worked out any more: the longest stretch without an answer."""
-    begun = ended = time.monotonic()
-    longest = _took(act)
-    while True:
-        took = _took(QApplication.processEvents)
-        longest = max(longest, took)
-        now = time.monotonic()
-        busy = took > 0.005 or any(each.is_busy for each in window.findChildren(WorkingOut))
-        ended = now if busy else ended
-        if now - ended > QUIET_S:
-            return longest
-        assert now - begun < MOST_S, "It comes to no end."
-        time.sleep(0.001)
-
-
-def _took(act: Callable[[], object]) -> float:
-    start = time.thread_time()
-    act()
-    return time.thread_time() - start
-
-
 def main(kind: str, folder: Path) -> None:
     """Try it, and tell of it."""
     file = folder / "long texts.wetcircuit"
@@ -126,13 +98,13 @@ def main(kind: str, folder: Path) -> None:
     settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
     windows = Windows(settings, Appearances(settings, application), folder / "recovery")
     window = windows.new()
-    took = {"open": held_up_s(window, partial(window.files.read, file))}
-    took |= {name: held_up_s(window, act) for name, act in acts(window)}
+    held_up_s = {"open": until_quiet(window, partial(window.files.read, file))[0]}
+    held_up_s |= {name: until_quiet(window, act)[0] for name, act in acts(window)}
     assert window.document.drawing == read(file)
     windows.close_documents()
     window.close()
-    worst = max(took, key=lambda name: took[name])
-    print(json.dumps({"acts": len(took), "worst": worst, "worst_s": took[worst]}))
+    worst = max(held_up_s, key=lambda name: held_up_s[name])
+    print(json.dumps({"acts": len(held_up_s), "worst": worst, "worst_s": held_up_s[worst]}))
 
 
 if __name__ == "__main__":

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 
 from circuitcheck.drawing.difference import changed_or_gone, changes
-from circuitcheck.drawing.value import Component, Drawing
+from circuitcheck.drawing.value import Component, Drawing, on_one_line
 
 
 def label_key(label: str) -> str:
     """What labels that read alike have in common: blanks and capitals tell nothing apart."""
-    return " ".join(label.split()).casefold()
+    return on_one_line(label).casefold()
 
 
 class Labelled:

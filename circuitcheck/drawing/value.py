@@ -82,8 +82,13 @@ class Component:
 
     @property
     def name(self) -> str:
-        """What to call it in a sentence: its label, else its kind and id."""
-        return self.label or _by_kind(self)
+        """What to call it in a sentence: its label on one line, else its kind and id."""
+        return on_one_line(self.label) or _by_kind(self)
+
+
+def on_one_line(label: str) -> str:
+    """A label as it stands in a sentence, whatever breaks of lines its file has in it; empty where it is blank."""
+    return " ".join(label.split())
 
 
 def _by_kind(thing: Component | Control) -> str:
@@ -94,7 +99,7 @@ def _by_kind(thing: Component | Control) -> str:
 def english_names(parts: Iterable[Component]) -> list[str]:
     """What to call each of these in English alone: for thousands of parts, that are seldom told in another
     language."""
-    return [part.label or f"{_called(part.kind)} {part.id}" for part in parts]
+    return [on_one_line(part.label) or f"{_called(part.kind)} {part.id}" for part in parts]
 
 
 @cache
@@ -263,4 +268,4 @@ class Drawing:
         if id in self.pipes:
             return worded("pipe {id}", id=id)
         control = self.controls[id]
-        return control.label or _by_kind(control)
+        return on_one_line(control.label) or _by_kind(control)

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 import shiboken6
 from PySide6.QtWidgets import QSpacerItem, QWidgetItem
 
 
-def held_items() -> list[QWidgetItem | QSpacerItem]:
-    """The objects that the binding made of items of layouts, which Python did not make itself."""
+def held_items(wrappers: Iterable[object] | None = None) -> list[QWidgetItem | QSpacerItem]:
+    """The objects that the binding made of items of layouts, which Python did not make itself, among these or all
+    there are."""
     return [
         each
-        for each in shiboken6.getAllValidWrappers()
-        if isinstance(each, QWidgetItem | QSpacerItem) and not shiboken6.createdByPython(each)
+        for each in (shiboken6.getAllValidWrappers() if wrappers is None else wrappers)
+        if isinstance(each, (QWidgetItem, QSpacerItem)) and not shiboken6.createdByPython(each)
     ]

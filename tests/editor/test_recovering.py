@@ -27,7 +27,7 @@ from circuitcheck.storage.recovery import Left, Origin, Slot, left_behind
 from tests.editor.killing import PACE_MS
 from tests.editor.own_process import environment, ran
 
-KILLS = 3
+KILLS = 2
 MAY_BE_LOST_S = 1.0
 
 

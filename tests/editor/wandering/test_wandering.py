@@ -10,7 +10,7 @@ import pytest
 
 from tests.editor.own_process import ran
 
-ACTS, MANY = 150, 2500
+ACTS, MANY = 60, 2500
 pytestmark = pytest.mark.skipif(sys.platform == "win32", reason="memory is not told that way there")
 
 

@@ -1,7 +1,8 @@
 """The questions of the supply checks answered by trying every way, written on its own.
 
 The ways through each kind are told anew from the drawing format's table; nothing of the program's
-passages, roles or walks is used. Every answer is an enumeration of simple paths.
+passages, roles or walks is used. Every answer is an enumeration of simple paths; only the fewest check valves on
+any way are a shortest path, since in circuits of many tees the ways are many and the least of them is the same.
 """
 
 from __future__ import annotations
@@ -140,13 +141,8 @@ def fewest_checks(drawing: Drawing, start: Port, goals: set[Port]) -> int | None
                 graph.add_edge((part.id, ends[0]), (part.id, ends[1]), checks=0)
     if start not in graph:
         return None
-    counts = [
-        sum(what["checks"] for _, _, what in path)
-        for goal in goals
-        if goal in graph
-        for path in paths(graph, start, goal)
-    ]
-    return min(counts, default=None)
+    fewest: dict[Port, int] = nx.single_source_dijkstra_path_length(graph, start, weight="checks")
+    return min((fewest[goal] for goal in goals & fewest.keys()), default=None)
 
 
 def cold_taps(drawing: Drawing, store: str) -> set[str] | None:

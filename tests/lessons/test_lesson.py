@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import ast
 import inspect
+from functools import cache
 from importlib import import_module
 from types import ModuleType
 
@@ -14,16 +15,22 @@ from circuitcheck.checks.catalogue import checks
 from circuitcheck.cures import subject
 from circuitcheck.lessons.catalogue import faults
 from circuitcheck.lessons.fault import HEAVY
-from circuitcheck.lessons.lesson import lesson, subjects
+from circuitcheck.lessons.lesson import Lesson, lesson, subjects
 from circuitcheck.operating.standing import Operated
 from tests.lessons.sampling import each_fifth
 
 pytestmark = pytest.mark.slow
 
 
+@cache
+def made(check: str) -> Lesson:
+    """The lesson of a check: it takes seconds to make, and nobody can change it."""
+    return lesson(check)
+
+
 @pytest.mark.parametrize("check", each_fifth(subjects(live=True)))
 def test_the_drawing_fires_and_the_remedied_one_does_not(check: str) -> None:
-    found = lesson(check)
+    found = made(check)
     before, after = analyse(found.drawing).findings, analyse(found.remedy.drawing).findings
     assert found.finding in before and found.finding.check == check and found.finding.grade in HEAVY
     assert not [each for each in after if each.check == check]
@@ -37,7 +44,7 @@ def test_the_drawing_fires_and_the_remedied_one_does_not(check: str) -> None:
 
 @pytest.mark.parametrize("check", ["vessel-can-be-cut-off", "safety-valve-can-be-cut-off"])
 def test_what_the_proof_parts_off_is_told_and_can_be_seen(check: str) -> None:
-    found = lesson(check)
+    found = made(check)
     assert found.finding.witness is not None
     assert found.scene.positions.shut >= set(found.finding.witness.shut)
     assert Operated(found.drawing).standing(found.scene.positions).cut_off
@@ -45,7 +52,7 @@ def test_what_the_proof_parts_off_is_told_and_can_be_seen(check: str) -> None:
 
 
 def test_a_lesson_is_the_same_at_every_call() -> None:
-    first, again = lesson("gauge-absent"), lesson("gauge-absent")
+    first, again = made("gauge-absent"), lesson("gauge-absent")
     assert again is not first and again.drawing == first.drawing and again.finding == first.finding
     assert again.remedy.drawing == first.remedy.drawing and again.scene.says == first.scene.says
 
@@ -97,6 +104,6 @@ def test_every_check_that_can_find_danger_or_fault_has_a_lesson_with_a_drawing()
 
 
 def test_a_vessel_on_the_pumps_delivery_is_seen_below_the_pressure_of_the_air() -> None:
-    found = lesson("vessel-on-pump-delivery")
+    found = made("vessel-on-pump-delivery")
     assert [str(each) for each in found.scene.says if "air can be drawn in" in str(each)]
     assert str(found.remedy.says).startswith("Move Pump into pipe")

@@ -7,6 +7,7 @@ import io
 import logging
 from collections.abc import Iterable, Mapping
 from contextlib import closing
+from functools import lru_cache
 
 from circuitcheck.picture.lettering import FACES
 from circuitcheck.report.plain import plain
@@ -22,10 +23,14 @@ def font_path(weight: int) -> str:
 
 def font_faces(letters: Mapping[int, Iterable[str]]) -> str:
     """A style sheet's `@font-face` rules for these weights, each font inside it, with these letters only."""
-    return "".join(_face(weight, "".join(texts)) for weight, texts in sorted(letters.items()))
+    return "".join(
+        _face(weight, frozenset(f"{plain(''.join(texts))} …")) for weight, texts in sorted(letters.items())
+    )
 
 
-def _face(weight: int, text: str) -> str:
+# One document after another has the same letters, and cutting a font down takes longer than all else of a page.
+@lru_cache(maxsize=64)
+def _face(weight: int, letters: frozenset[str]) -> str:
     # Slow to import, and only what is painted with its own font needs it.
     from fontTools.subset import Options, Subsetter, load_font, save_font
 
@@ -35,7 +40,7 @@ def _face(weight: int, text: str) -> str:
         out = io.BytesIO()
         with closing(load_font(font_path(weight), options, dontLoadGlyphNames=True)) as font:
             subsetter = Subsetter(options)
-            subsetter.populate(text=f"{plain(text)} …")
+            subsetter.populate(unicodes=map(ord, letters))
             subsetter.subset(font)
             save_font(font, out, options)
     data = base64.b64encode(out.getvalue()).decode("ascii")

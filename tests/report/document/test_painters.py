@@ -2,20 +2,24 @@
 
 from __future__ import annotations
 
+import base64
 import csv
 import io
+import re
 from dataclasses import replace
 from html.parser import HTMLParser
 from typing import Any
 from xml.etree import ElementTree
 
 import pytest
+from fontTools.ttLib import TTFont
 from PIL import Image
 from pypdf import PdfReader
 from pypdf.generic import Destination
 
 from circuitcheck.drawing.value import Drawing
 from circuitcheck.picture.lettering import FACES
+from circuitcheck.report.document.fonts import font_faces
 from circuitcheck.report.document.gathering import gather
 from circuitcheck.report.document.paper import Orientation, Paper
 from circuitcheck.report.document.sections import sections
@@ -292,3 +296,13 @@ def test_many_parts(cottages: int, parts: int) -> None:
     assert "Many cottages" in reader.pages[1].extract_text()
     for form in (Form.HTML, Form.SVG, Form.PNG, Form.CSV):
         assert made(content, form)
+
+
+def test_a_font_has_the_letters_asked_for_whatever_was_asked_before() -> None:
+    def letters(text: str) -> set[str]:
+        (data,) = re.findall(r"base64,([^)]*)\)", font_faces({400: [text]}))
+        return set(map(chr, TTFont(io.BytesIO(base64.b64decode(data))).getBestCmap()))
+
+    assert letters("ab") == {*"ab …"}
+    assert letters("bc") == {*"bc …"}
+    assert font_faces({400: ["ba"]}) == font_faces({400: ["a", "b"]}) != font_faces({600: ["ab"]})

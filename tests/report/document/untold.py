@@ -29,6 +29,9 @@ POINT = re.compile(
 LEAST = 12
 """So many letters make an English text long enough to be looked for inside others."""
 
+BETWEEN = "\n\x00\n"
+"""Between two texts; no text and no name holds it."""
+
 
 @cache
 def translations() -> dict[str, str]:
@@ -71,7 +74,7 @@ def _names_in(drawing: Drawing) -> set[str]:
 def english_in(texts: Iterable[str], names: Collection[str]) -> list[str]:
     """Those of the texts that are English, in whole or in part."""
     unique = list(dict.fromkeys(texts))
-    bare = {text: _without(text, names) for text in unique}
+    bare = dict(zip(unique, _without(unique, names), strict=True))
     whole = "\n".join(bare.values())
     left = [source for source in sources() if source in whole]
     return [
@@ -89,12 +92,13 @@ def _is_known(text: str, names: Collection[str]) -> bool:
     return told is not None and told != text and text not in names and text not in translations().values()
 
 
-def _without(text: str, names: Collection[str]) -> str:
-    text = re.sub(r"\S+\.wetcircuit", "", text.replace("\u00a0", " "))
+def _without(texts: list[str], names: Collection[str]) -> list[str]:
+    """The texts without names. All are gone through as one: there are a hundred names to a thousand texts."""
+    whole = re.sub(r"\S+\.wetcircuit", "", BETWEEN.join(texts).replace("\u00a0", " "))
     for name in (*TITLES, *names):
         # At the beginning of a sentence it has a capital.
-        text = text.replace(name, "").replace(name[:1].upper() + name[1:], "")
-    return text
+        whole = whole.replace(name, "").replace(name[:1].upper() + name[1:], "")
+    return whole.split(BETWEEN) if texts else []
 
 
 def texts_of(value: object) -> Iterator[str]:

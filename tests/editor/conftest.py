@@ -11,6 +11,9 @@ from PySide6.QtCore import QEvent, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 
 from circuitcheck.editor.clipboard import let_go
+from circuitcheck.editor.learning import lessons_window
+from circuitcheck.operating import course as courses
+from tests.editor import made_once as known
 from tests.editor.held_items import held_items
 
 LOOKED_THROUGH = 100
@@ -65,3 +68,10 @@ def nothing_left_behind(qapp: QApplication) -> Iterator[None]:
     there = [thread for thread in threads if shiboken6.isValid(thread) and thread is not qapp.thread()]
     assert not [thread for thread in there if thread.isRunning()]
     assert not held, "Items of layouts are held; see editor/nesting.py."
+
+
+@pytest.fixture
+def made_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Let windows show the lessons and the courses that were made before, in whichever test."""
+    monkeypatch.setattr(lessons_window, "lesson", known.lesson)
+    monkeypatch.setattr(courses, "course", known.course)

@@ -31,7 +31,10 @@ from tests.editor.looking import by_tab, name_of, role_of, shown
 from tests.editor.screens import USUAL, Screens
 from tests.editor.test_theme import contrast
 
-pytestmark = pytest.mark.qt_log_ignore("This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("This plugin does not support", extend=True),
+    pytest.mark.usefixtures("made_once"),
+]
 BY_DAY = (Appearance.LIGHT, Appearance.HIGH_CONTRAST_DARK)
 THEMES = [
     pytest.param(each, marks=() if each in BY_DAY else pytest.mark.evening, id=str(each))

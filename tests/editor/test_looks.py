@@ -15,7 +15,10 @@ from tests.editor.languages.speaking import german
 from tests.editor.looking import cut, nameless
 from tests.editor.screens import NARROW, USUAL, Screens
 
-pytestmark = pytest.mark.qt_log_ignore("This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("This plugin does not support", extend=True),
+    pytest.mark.usefixtures("made_once"),
+]
 EVENING = pytest.mark.evening
 
 

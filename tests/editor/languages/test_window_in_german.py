@@ -27,7 +27,10 @@ from tests.editor.languages.linguist import read as read_language
 from tests.editor.languages.said import said
 from tests.editor.languages.speaking import german
 
-pytestmark = pytest.mark.qt_log_ignore("This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("This plugin does not support", extend=True),
+    pytest.mark.usefixtures("made_once"),
+]
 
 LONG_MS = 60_000
 SAMPLE, EVERY = "terrace-valve-before-vessel", ("terrace-as-found", "village-hall-near-miss")

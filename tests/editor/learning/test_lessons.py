@@ -16,15 +16,19 @@ from pytestqt.qtbot import QtBot
 from circuitcheck.checks.catalogue import checks
 from circuitcheck.editor.appearance import Appearances
 from circuitcheck.editor.document import Document
+from circuitcheck.editor.learning import lessons_window
 from circuitcheck.editor.learning.lessons_window import FIRST, LessonsWindow
 from circuitcheck.editor.theme import dark, light
 from circuitcheck.editor.window import MainWindow
 from circuitcheck.lessons import lesson as lesson_module
-from circuitcheck.lessons.consequence import Scene, scene
-from circuitcheck.lessons.lesson import Lesson, lesson, subjects
+from circuitcheck.lessons.consequence import Scene
+from circuitcheck.lessons.lesson import Lesson, subjects
+from tests.editor import made_once
 
 CUT, SHORT = "vessel-can-be-cut-off", "floor-load"
 LONG_MS = 90_000
+
+pytestmark = pytest.mark.usefixtures("made_once")
 
 
 @pytest.fixture
@@ -189,13 +193,14 @@ def test_a_whole_lesson_by_keys_alone(qtbot: QtBot, lessons: LessonsWindow) -> N
 def test_the_remedy_can_be_tried_before_what_comes_of_it_is_known(
     qtbot: QtBot, lessons: LessonsWindow, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    held = Event()
-    real = scene
+    """It is made anew up to the remedy; what comes of it is known, and held back."""
+    held, known = Event(), made_once.lesson(CUT)
 
     def later(*args: Any, **kwargs: Any) -> Scene:
         held.wait(30)
-        return real(*args, **kwargs)
+        return known.scene
 
+    monkeypatch.setattr(lessons_window, "lesson", made_once.MAKE)
     monkeypatch.setattr(lesson_module, "scene", later)
     try:
         lessons.open(CUT)
@@ -226,7 +231,6 @@ def test_who_has_read_none_begins_where_the_danger_is_seen(qtbot: QtBot, setting
 
 
 def test_what_was_read_is_kept(qtbot: QtBot, lessons: LessonsWindow, settings: QSettings) -> None:
-    lesson(CUT)
     opened(qtbot, lessons)
     assert lessons.read == {SHORT, CUT}
     assert lessons.list.said.text() == f"1 of {len(subjects(live=True))} lessons read"

@@ -29,7 +29,10 @@ from tests.made import made
 
 LARGE = 300
 
-pytestmark = pytest.mark.qt_log_ignore("This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("This plugin does not support", extend=True),
+    pytest.mark.usefixtures("made_once"),
+]
 
 
 def sample(name: str = "terrace-as-proposed") -> Drawing:

@@ -22,7 +22,10 @@ from circuitcheck.finding import Finding
 from circuitcheck.shipped import data_path
 from circuitcheck.storage.reading import read
 
-pytestmark = pytest.mark.qt_log_ignore("This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("This plugin does not support", extend=True),
+    pytest.mark.usefixtures("made_once"),
+]
 
 
 def sample(name: str) -> Drawing:

@@ -36,6 +36,8 @@ class _Water:
     bar: float = 0.0
     growth_per_k: float = 0.0
     more_l: float = 0.0
+    give: Floats | None = None
+    give_of: Floats | None = None
 
 
 class Settling:
@@ -112,10 +114,10 @@ class Settling:
             state.cushion_bar[place] = water.bar
 
     def _balance(self, water: _Water, state: State) -> Balance:
-        np, stepper = self._np, self._stepper
+        total, stepper = self._np.add.reduce, self._stepper
         kg, celsius = stepper.kg[water.groups], stepper.celsius[water.groups]
         volumes = kg * self._l_kg[water.groups]
-        mean = float(volumes.sum() / kg.sum())
+        mean = float(total(volumes) / total(kg))
         places = list(water.cushions)
         in_kg, fill_kg = float(state.in_kg[places].sum()), float(state.fill_kg[places].sum())
         flooded = sum(
@@ -125,9 +127,9 @@ class Settling:
         )
         room = water.litres * (1 + water.growth_per_k * (celsius - self._cold_c))
         return Balance(
-            float(np.sum(volumes)) + in_kg * mean + fill_kg * self._cold_l_kg,
-            float(np.sum(room)) + flooded + water.more_l,
-            float(np.sum(self._give(water))),
+            float(total(volumes)) + in_kg * mean + fill_kg * self._cold_l_kg,
+            float(total(room)) + flooded + water.more_l,
+            float(total(self._give(water))),
             self._gas(water, state),
             self._held.fill_bar,
         )
@@ -164,10 +166,12 @@ class Settling:
         return self._volumes
 
     def _give(self, water: _Water) -> Floats:
-        """What each group gives for each bar, its tube and itself."""
-        mean = (self._cold_per_bar + compressed_at(self._stepper.celsius[water.groups])) / 2
-        found: Floats = water.litres * (mean + STRETCH_PER_BAR)
-        return found
+        """What each group gives for each bar, its tube and itself; worked out once a step."""
+        celsius = self._stepper.celsius
+        if water.give is None or water.give_of is not celsius:
+            mean = (self._cold_per_bar + compressed_at(celsius[water.groups])) / 2
+            water.give_of, water.give = celsius, water.litres * (mean + STRETCH_PER_BAR)
+        return water.give
 
     def _mean_l_kg(self, water: _Water) -> float:
         kg = self._stepper.kg[water.groups]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import TYPE_CHECKING
 
 from circuitcheck.operating.heat import BAND_K, RESETS_BELOW_K, TRIPS_C, Heat
@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from numpy.typing import NDArray
 
     Floats = NDArray[np.float64]
+    Places = NDArray[np.intp]
 
 STEP_S = 2.0
 STABLE = 0.9
@@ -38,12 +39,7 @@ class Stepper:
         self._source_in = self._inlets((each.cell for each in heat.sources), count)
         self._emitter_in = self._inlets((each.cell for each in heat.emitters), count)
         self._coil_in = self._inlets((each.cell for each in heat.coils), count)
-        self._watts = np.array([each.watts for each in heat.sources])
-        self._set = np.array([each.set_c for each in heat.sources])
-        self._controlled = np.array([each.is_controlled for each in heat.sources], dtype=bool)
-        self._metal_j_k = np.array([each.metal_j_k for each in heat.sources])
-        self._metal_w_k = np.array([each.metal_w_k for each in heat.sources])
-        self._has_metal = self._metal_j_k > 0
+        self._source_groups: list[int] = self._sources.tolist()
         self._emitted = np.array([each.watts for each in heat.emitters])
         self._room = np.array([each.room_c for each in heat.emitters])
         self._excess = np.array([each.excess_k for each in heat.emitters])
@@ -57,6 +53,11 @@ class Stepper:
         self.step_s = step_s
         self.kg: Floats = np.zeros(count)
         self.y: Floats = np.zeros(count)
+        # Where heat is carried, for what goes out and what comes in at one go.
+        self._from = np.concatenate((streams.start, streams.start))
+        self._to = np.concatenate((streams.end, streams.start + count))
+        self._carries = np.concatenate((streams.kg_s, streams.kg_s))
+        self._emitter_at, self._coil_at = _Adding(self._emitters), _Adding(self._coils)
         self._share: Floats = np.zeros(0)
         self._celsius: Floats | None = None
 
@@ -128,10 +129,7 @@ class Stepper:
 
     def step(self, seconds: float, tripped: frozenset[str]) -> None:
         """Carry on by so many seconds."""
-        np = self._np
-        on = np.array(
-            [each.id in self._firing and each.id not in tripped for each in self.heat.sources], bool
-        )
+        on = self._on(tripped)
         y, dt = self.y, seconds
         k1 = self._change(y, on)
         k2 = self._change(y + dt / 2 * k1, on)
@@ -140,30 +138,35 @@ class Stepper:
         self.y = y + dt / 6 * (k1 + 2 * k2 + 2 * k3 + k4)
         self._celsius = None
 
-    def _change(self, y: Floats, on: Floats) -> Floats:
+    def _on(self, tripped: frozenset[str]) -> list[bool]:
+        """By heat source, whether it burns."""
+        return [each.id in self._firing and each.id not in tripped for each in self.heat.sources]
+
+    def _change(self, y: Floats, on: Sequence[bool]) -> Floats:
         np, streams = self._np, self.streams
         count, sources, coils = streams.count, len(self._sources), len(self._coils)
         j_kg = y[:count] / self.kg
         celsius = celsius_of(j_kg)
-        carried = streams.kg_s * j_kg[streams.start]
-        change: Floats = np.zeros_like(y)
-        change[:count] = np.bincount(streams.end, weights=carried, minlength=count) - np.bincount(
-            streams.start, weights=carried, minlength=count
-        )
+        moved = np.bincount(self._to, self._carries * j_kg[self._from], 2 * count)
+        change: Floats = np.zeros(len(y))
+        np.subtract(moved[:count], moved[count:], out=change[:count])
         if sources:
             fired, passed = self._fired(celsius, y[count : count + sources], on)
-            np.add.at(change, self._sources, passed)
-            change[count : count + sources] = fired - passed
-            change[-2] = fired.sum()
+            for place, (group, burns, gives) in enumerate(
+                zip(self._source_groups, fired, passed, strict=True)
+            ):
+                change[group] += gives
+                change[count + place] = burns - gives
+            change[-2] = sum(fired)
         if len(self._emitters):
             given = self._given(celsius)
-            np.add.at(change, self._emitters, -given)
-            change[-1] = given.sum()
+            self._emitter_at.add(change, -given)
+            change[-1] = np.add.reduce(given)
         if coils:
             store = y[count + sources : count + sources + coils]
             mean = (celsius[self._coils] + self._coil_in @ celsius) / 2
             through = self._coil_w_k * (mean - celsius_of(store / self._store_kg))
-            np.add.at(change, self._coils, -through)
+            self._coil_at.add(change, -through)
             change[count + sources : count + sources + coils] = through
         for one, other, w_k in self._walls:
             through = w_k * (celsius[one] - celsius[other])
@@ -171,14 +174,22 @@ class Stepper:
             change[other] += through
         return change
 
-    def _fired(self, celsius: Floats, metal_j: Floats, on: Floats) -> tuple[Floats, Floats]:
-        """By heat source: what burns, and what passes into its water."""
-        np = self._np
-        outlet = celsius[self._sources]
-        throttle = np.clip((self._set + BAND_K / 2 - outlet) / BAND_K, 0.0, 1.0)
-        fired = np.where(on, self._watts * np.where(self._controlled, throttle, 1.0), 0.0)
-        metal_c = metal_j / np.where(self._has_metal, self._metal_j_k, 1.0)
-        passed = np.where(self._has_metal, self._metal_w_k * (metal_c - outlet), fired)
+    def _fired(self, celsius: Floats, metal_j: Floats, on: Sequence[bool]) -> tuple[list[float], list[float]]:
+        """By heat source: what burns, and what passes into its water. Of so few, numbers are quicker than arrays."""
+        fired: list[float] = []
+        passed: list[float] = []
+        for source, group, held_j, is_on in zip(
+            self.heat.sources, self._source_groups, metal_j.tolist(), on, strict=True
+        ):
+            outlet = float(celsius[group])
+            throttle = 1.0
+            if source.is_controlled:
+                throttle = min(max((source.set_c + BAND_K / 2 - outlet) / BAND_K, 0.0), 1.0)
+            burns = source.watts * throttle if is_on else 0.0
+            fired.append(burns)
+            if source.metal_j_k > 0:
+                burns = source.metal_w_k * (held_j / source.metal_j_k - outlet)
+            passed.append(burns)
         return fired, passed
 
     def _given(self, celsius: Floats) -> Floats:
@@ -191,17 +202,30 @@ class Stepper:
 
     def powers_kw(self, tripped: frozenset[str]) -> tuple[float, float]:
         """What burns and what emitters give, at this moment."""
-        np = self._np
-        on = np.array(
-            [each.id in self._firing and each.id not in tripped for each in self.heat.sources], bool
-        )
         celsius, count = self.celsius, self.streams.count
         fired = 0.0
         if len(self._sources):
             metal = self.y[count : count + len(self._sources)]
-            fired = float(self._fired(celsius, metal, on)[0].sum())
+            fired = sum(self._fired(celsius, metal, self._on(tripped))[0])
         given = float(self._given(celsius).sum()) if len(self._emitters) else 0.0
         return fired / 1000, given / 1000
+
+
+class _Adding:
+    """Adds to what stands at these places. Where none is named twice, in the quicker way."""
+
+    def __init__(self, places: Places) -> None:
+        import numpy as np
+
+        self._places, self._add_at = places, np.add.at
+        self._is_plain = len(set(places.tolist())) == len(places)
+
+    def add(self, to: Floats, what: Floats) -> None:
+        """Add each to what stands at its place."""
+        if self._is_plain:
+            to[self._places] += what
+        else:
+            self._add_at(to, self._places, what)
 
 
 def trips(heat: Heat, outlets_c: Floats, tripped: frozenset[str]) -> frozenset[str]:

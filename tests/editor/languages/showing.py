@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import ast
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
+from functools import lru_cache
 from importlib import import_module
 from pathlib import Path
 
@@ -172,7 +173,7 @@ def prose(tree: ast.AST) -> Iterator[str]:
     Templates are put together from pieces here and there; a piece is known without the space at its edges.
     """
     skipped: set[ast.AST] = set()
-    for node in ast.walk(tree):
+    for node in _nodes(tree):
         if isinstance(node, ast.Raise) or (isinstance(node, ast.Call) and _name(node) in INTERNAL):
             skipped.update(ast.walk(node))
         if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant):
@@ -191,20 +192,30 @@ def prose(tree: ast.AST) -> Iterator[str]:
 def _literals(tree: ast.AST) -> list[tuple[ast.Constant, str]]:
     inside = {
         part
-        for node in ast.walk(tree)
+        for node in _nodes(tree)
         if isinstance(node, ast.FormattedValue | ast.Compare)
         for part in ast.walk(node)
     }
     found = [
         (node, node.value)
-        for node in ast.walk(tree)
+        for node in _nodes(tree)
         if isinstance(node, ast.Constant) and isinstance(node.value, str) and node not in inside
     ]
     return sorted(found, key=lambda each: (each[0].lineno, each[0].col_offset))
 
 
+def _nodes(tree: ast.AST) -> Iterable[ast.AST]:
+    """All that a tree is made of; a module is gone over several times."""
+    return _of_module(tree) if isinstance(tree, ast.Module) else ast.walk(tree)
+
+
+@lru_cache(maxsize=1)
+def _of_module(tree: ast.Module) -> tuple[ast.AST, ...]:
+    return tuple(ast.walk(tree))
+
+
 def _calls(tree: ast.AST) -> list[ast.Call]:
-    found = [node for node in ast.walk(tree) if isinstance(node, ast.Call)]
+    found = [node for node in _nodes(tree) if isinstance(node, ast.Call)]
     return sorted(found, key=lambda each: (each.lineno, each.col_offset))
 
 

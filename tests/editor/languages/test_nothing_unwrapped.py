@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import re
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import circuitcheck
@@ -47,10 +48,16 @@ def _name(call: ast.Call) -> str:
     return call.func.attr if isinstance(call.func, ast.Attribute) else ""
 
 
+@cache
+def parsed(code: str) -> ast.Module:
+    """The tree of a module, which two tests go over."""
+    return ast.parse(code)
+
+
 def unwrapped(code: str) -> list[str]:
     """The texts that the code shows and does not mark, each with its line."""
     found = []
-    for node in ast.walk(ast.parse(code)):
+    for node in ast.walk(parsed(code)):
         if not isinstance(node, ast.Call) or _name(node) in MARKS or not SAYING.fullmatch(_name(node)):
             continue
         for argument in (*node.args, *(each.value for each in node.keywords)):
@@ -73,18 +80,24 @@ def test_every_text_is_marked() -> None:
 
 def too_early(code: str) -> list[int]:
     """The lines on which a text is translated as the module is loaded, before the language is known."""
-    tree = ast.parse(code)
-    later: set[ast.AST] = set()
-    for node in ast.walk(tree):
-        if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef):
-            later.update(part for line in node.body for part in ast.walk(line))
-        elif isinstance(node, ast.Lambda):
-            later.update(ast.walk(node.body))
     return [
         node.lineno
-        for node in ast.walk(tree)
-        if isinstance(node, ast.Call) and _name(node) in ("tr", "tr_n") and node not in later
+        for node in _at_once(parsed(code))
+        if isinstance(node, ast.Call) and _name(node) in ("tr", "tr_n")
     ]
+
+
+def _at_once(node: ast.AST) -> Iterator[ast.AST]:
+    """What is run as the module is loaded: all but what stands in functions."""
+    yield node
+    later: list[ast.AST] = []
+    if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef):
+        later = [*node.body]
+    elif isinstance(node, ast.Lambda):
+        later = [node.body]
+    for part in ast.iter_child_nodes(node):
+        if part not in later:
+            yield from _at_once(part)
 
 
 def test_no_text_is_translated_before_the_language_is_known() -> None:

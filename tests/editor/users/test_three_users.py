@@ -12,7 +12,8 @@ from contextlib import redirect_stdout
 from pathlib import Path
 from typing import Any
 
-from pypdf import PdfReader
+import pytest
+from pypdfium2 import PdfDocument
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialog, QPlainTextEdit
@@ -23,13 +24,15 @@ from circuitcheck.shipped import data_path
 
 from .person import Person, name_file
 
+pytestmark = pytest.mark.usefixtures("made_once")
 SAMPLES = Path(data_path("samples"))
 Arrives = Callable[[str], Person]
 
 
 def pages(path: Path) -> str:
     """The text of a PDF, its white space made one."""
-    return " ".join(" ".join(page.extract_text().split()) for page in PdfReader(path).pages)
+    with PdfDocument(path) as document:
+        return " ".join(" ".join(page.get_textpage().get_text_bounded().split()) for page in document)
 
 
 def checked(path: Path) -> dict[str, Any]:

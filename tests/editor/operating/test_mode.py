@@ -46,8 +46,11 @@ def window(qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Ite
 
 
 def settled(window: MainWindow, qtbot: QtBot) -> LiveView:
+    """Wait until what stands is solved; its course in time, which takes longest, is not waited for."""
     view = window.operate.view
-    qtbot.waitUntil(lambda: view.standing is not None and not view.is_busy, timeout=40_000)
+    qtbot.waitUntil(
+        lambda: view.standing is not None and view.standing.positions == view.positions, timeout=40_000
+    )
     return view
 
 

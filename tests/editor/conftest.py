@@ -43,15 +43,7 @@ def nothing_left_behind(qapp: QApplication) -> Iterator[None]:
     # As in the program, no other thread looks for garbage: what it found of Qt it would delete there.
     gc.disable()
     yield
-    # Looked for once: a window has thousands of them.
-    wrappers = shiboken6.getAllValidWrappers()
-    held = [repr(each) for each in held_items(wrappers)]
-    threads = [each for each in wrappers if isinstance(each, QThread)]
-    for left in wrappers:
-        if isinstance(left, QTimer):
-            left.stop()
-    left = None
-    del wrappers
+    held, threads = stopped()
     for window in QApplication.topLevelWidgets():
         window.close()
         window.deleteLater()
@@ -68,6 +60,17 @@ def nothing_left_behind(qapp: QApplication) -> Iterator[None]:
     there = [thread for thread in threads if shiboken6.isValid(thread) and thread is not qapp.thread()]
     assert not [thread for thread in there if thread.isRunning()]
     assert not held, "Items of layouts are held; see editor/nesting.py."
+
+
+def stopped() -> tuple[list[str], list[QThread]]:
+    """Stop all timers; tell the items of layouts that are held, and the threads that there are."""
+    # Looked for once: a window has thousands of them.
+    wrappers = shiboken6.getAllValidWrappers()
+    for each in wrappers:
+        if isinstance(each, QTimer):
+            each.stop()
+    held = [repr(item) for item in held_items(wrappers)]
+    return held, [each for each in wrappers if isinstance(each, QThread)]
 
 
 @pytest.fixture

@@ -141,8 +141,8 @@ def fewest_checks(drawing: Drawing, start: Port, goals: set[Port]) -> int | None
                 graph.add_edge((part.id, ends[0]), (part.id, ends[1]), checks=0)
     if start not in graph:
         return None
-    fewest: dict[Port, int] = nx.single_source_dijkstra_path_length(graph, start, weight="checks")
-    return min((fewest[goal] for goal in goals & fewest.keys()), default=None)
+    fewest: dict[Port, float] = nx.single_source_dijkstra_path_length(graph, start, weight="checks")
+    return min((int(fewest[goal]) for goal in goals & fewest.keys()), default=None)
 
 
 def cold_taps(drawing: Drawing, store: str) -> set[str] | None:
@@ -287,6 +287,39 @@ def fed_supplies(draw: st.DrawFn) -> Drawing:
         one, two = draw(st.integers(0, len(joins) - 1)), draw(st.integers(0, len(joins) - 1))
         if one != two:
             joins[one], joins[two] = (joins[one][0], joins[two][1]), (joins[two][0], joins[one][1])
+    pipes = {f"p{number}": Pipe(f"p{number}", ends) for number, ends in enumerate(joins)}
+    return Drawing(components=components, pipes=pipes, design={"dwelling": "new"})
+
+
+@st.composite
+def parted_waters(draw: st.DrawFn) -> Drawing:
+    """The water of a heating ring and that of a main with a tap, joined by several ways through tees: most with check
+    valves that keep them apart, some of them the wrong way round."""
+    given = {"hs": "heat_source", "ra": "radiator", "cm": "cold_main", "ou": "outlet", "t0": "tee", "t1": "tee",
+        "t2": "tee", "t3": "tee"}  # fmt: skip
+    middle = [f"m{number}" for number in range(draw(st.integers(0, 2)))]
+    kinds = {**given, **dict.fromkeys(middle, "tee")}
+    joins = [(Joint(*one.split(".")), Joint(*other.split("."))) for one, other in (
+        ("hs.flow", "ra.flow"), ("ra.return", "t0.a"), ("t0.b", "t1.a"), ("t1.b", "hs.return"),
+        ("cm.outlet", "t2.a"), ("t2.b", "t3.a"), ("t3.b", "ou.cold"),
+    )]  # fmt: skip
+    # From the drinking water on, so that most valves face the way that holds the heating water back.
+    free = [Joint("t2", "branch"), Joint("t3", "branch")]
+    free += [Joint(tee, port) for tee in middle for port in ("a", "b", "branch")]
+    free += [Joint("t0", "branch"), Joint("t1", "branch")]
+    places = draw(st.permutations(range(len(free))))
+    for pair in zip(places[::2], places[1::2], strict=False):
+        here, end = (free[place] for place in sorted(pair))
+        for kind in draw(
+            st.lists(st.sampled_from(("check_valve", "check_valve", "isolating_valve")), max_size=4)
+        ):
+            id = f"{kind[:2]}{len(kinds)}"
+            kinds[id] = kind
+            first, last = INLINE[kind] if draw(st.integers(0, 6)) else INLINE[kind][::-1]
+            joins.append((here, Joint(id, first)))
+            here = Joint(id, last)
+        joins.append((here, end))
+    components = {id: Component(id, component_kinds()[kind]) for id, kind in kinds.items()}
     pipes = {f"p{number}": Pipe(f"p{number}", ends) for number, ends in enumerate(joins)}
     return Drawing(components=components, pipes=pipes, design={"dwelling": "new"})
 

@@ -12,6 +12,7 @@ from tests.checks.supply.brute_supply import (
     cold_taps,
     fed_supplies,
     fewest_checks,
+    parted_waters,
     parts_of,
     random_supplies,
     unblended,
@@ -70,6 +71,17 @@ def test_cold_taps(drawing: Drawing) -> None:
 @few
 @given(st.one_of(random_supplies(), fed_supplies()))
 def test_meeting_waters(drawing: Drawing) -> None:
+    meets_as_every_way_says(drawing)
+
+
+@few
+@given(parted_waters())
+def test_waters_held_apart_by_check_valves(drawing: Drawing) -> None:
+    meets_as_every_way_says(drawing)
+
+
+def meets_as_every_way_says(drawing: Drawing) -> None:
+    """Assert that of each heat source what is found is what the fewest check valves on any way allow."""
     goals = {(part.id, "outlet") for part in parts_of(drawing, "cold_main")}
     goals |= {(part.id, port) for part in parts_of(drawing, "outlet") for port in ("hot", "cold")}
     goals |= {(part.id, port) for part in parts_of(drawing, *STORE_PORTS) for port in ("hot", "cold")}

@@ -307,6 +307,7 @@ def parted_waters(draw: st.DrawFn) -> Drawing:
     free = [Joint("t2", "branch"), Joint("t3", "branch")]
     free += [Joint(tee, port) for tee in middle for port in ("a", "b", "branch")]
     free += [Joint("t0", "branch"), Joint("t1", "branch")]
+    is_careless = draw(st.booleans())
     places = draw(st.permutations(range(len(free))))
     for pair in zip(places[::2], places[1::2], strict=False):
         here, end = (free[place] for place in sorted(pair))
@@ -315,7 +316,7 @@ def parted_waters(draw: st.DrawFn) -> Drawing:
         ):
             id = f"{kind[:2]}{len(kinds)}"
             kinds[id] = kind
-            first, last = INLINE[kind] if draw(st.integers(0, 6)) else INLINE[kind][::-1]
+            first, last = INLINE[kind] if not is_careless or draw(st.integers(0, 2)) else INLINE[kind][::-1]
             joins.append((here, Joint(id, first)))
             here = Joint(id, last)
         joins.append((here, end))

@@ -83,32 +83,12 @@ def lines_by_height(pipes: Iterable[FarPipe]) -> dict[Height, FarLines]:
     return found
 
 
-class FarBoxes:
-    """Boxes of one colour, and of one ground.
+class FarBoxes(NamedTuple):
+    """Boxes of one colour, and of one ground."""
 
-    Qt fills boxes several times as fast as it strokes them: each is filled in its colour, half a px of the screen
-    larger, then in its ground, half a px smaller. Both are kept for the last zoom.
-    """
-
-    def __init__(self, colour: QColor, body: QColor) -> None:
-        self.colour = colour
-        self.body = body
-        self.boxes: list[QRectF] = []
-        self._filled: tuple[float, list[QRectF], list[QRectF]] | None = None
-
-    def filled(self, px: float) -> tuple[list[QRectF], list[QRectF]]:
-        """The boxes to fill in their colour and those in their ground, where one px of the screen is so much of the
-        sheet; one with no room inside has no ground."""
-        if self._filled is None or self._filled[0] != px:
-            half = px / 2
-            frames = [box.adjusted(-half, -half, half, half) for box in self.boxes]
-            insides = [
-                box.adjusted(half, half, -half, -half)
-                for box in self.boxes
-                if min(box.width(), box.height()) > px
-            ]
-            self._filled = px, frames, insides
-        return self._filled[1:]
+    colour: QColor
+    body: QColor
+    boxes: list[QRectF]
 
 
 class _Placed(NamedTuple):
@@ -165,7 +145,7 @@ class FarSymbols:
             palette = part.palette
             height = TONES.index(palette.tone), ROLES.index(palette.ink)
             if height not in found:
-                found[height] = FarBoxes(palette.colour("ink"), palette.colour("body"))
+                found[height] = FarBoxes(palette.colour("ink"), palette.colour("body"), [])
             found[height].boxes.append(rect_of(part.box))
         return found
 
@@ -195,15 +175,12 @@ def paint_lines(
 
 
 def paint_boxes(painter: QPainter, symbols: Iterable[FarSymbols]) -> None:
-    """Paint a box for each symbol, its edge one px of the screen wide."""
-    px = 1 / (painter.worldTransform().m11() * painter.device().devicePixelRatioF())
-    painter.setPen(Qt.PenStyle.NoPen)
+    """Paint a box for each symbol."""
     for alike in _from_below([each.boxes for each in symbols]):
-        filled = [each.filled(px) for each in alike]
-        for which, colour in enumerate((alike[0].colour, alike[0].body)):
-            painter.setBrush(colour)
-            for boxes in filled:
-                painter.drawRects(boxes[which])
+        painter.setPen(QPen(alike[0].colour, 0))
+        painter.setBrush(alike[0].body)
+        for boxes in alike:
+            painter.drawRects(boxes.boxes)
 
 
 def _from_below(batches: Sequence[Mapping[Height, Alike]]) -> Iterator[list[Alike]]:

@@ -16,7 +16,6 @@ if TYPE_CHECKING:
     from numpy.typing import NDArray
 
     Floats = NDArray[np.float64]
-    Places = NDArray[np.intp]
 
 STEP_S = 2.0
 STABLE = 0.9
@@ -57,7 +56,6 @@ class Stepper:
         self._from = np.concatenate((streams.start, streams.start))
         self._to = np.concatenate((streams.end, streams.start + count))
         self._carries = np.concatenate((streams.kg_s, streams.kg_s))
-        self._emitter_at, self._coil_at = _Adding(self._emitters), _Adding(self._coils)
         self._share: Floats = np.zeros(0)
         self._celsius: Floats | None = None
 
@@ -160,13 +158,13 @@ class Stepper:
             change[-2] = sum(fired)
         if len(self._emitters):
             given = self._given(celsius)
-            self._emitter_at.add(change, -given)
+            np.add.at(change, self._emitters, -given)
             change[-1] = np.add.reduce(given)
         if coils:
             store = y[count + sources : count + sources + coils]
             mean = (celsius[self._coils] + self._coil_in @ celsius) / 2
             through = self._coil_w_k * (mean - celsius_of(store / self._store_kg))
-            self._coil_at.add(change, -through)
+            np.add.at(change, self._coils, -through)
             change[count + sources : count + sources + coils] = through
         for one, other, w_k in self._walls:
             through = w_k * (celsius[one] - celsius[other])
@@ -209,23 +207,6 @@ class Stepper:
             fired = sum(self._fired(celsius, metal, self._on(tripped))[0])
         given = float(self._given(celsius).sum()) if len(self._emitters) else 0.0
         return fired / 1000, given / 1000
-
-
-class _Adding:
-    """Adds to what stands at these places. Where none is named twice, in the quicker way."""
-
-    def __init__(self, places: Places) -> None:
-        import numpy as np
-
-        self._places, self._add_at = places, np.add.at
-        self._is_plain = len(set(places.tolist())) == len(places)
-
-    def add(self, to: Floats, what: Floats) -> None:
-        """Add each to what stands at its place."""
-        if self._is_plain:
-            to[self._places] += what
-        else:
-            self._add_at(to, self._places, what)
 
 
 def trips(heat: Heat, outlets_c: Floats, tripped: frozenset[str]) -> frozenset[str]:

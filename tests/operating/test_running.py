@@ -277,6 +277,22 @@ def test_an_emitter_settles_where_it_gives_what_is_fired() -> None:
     assert row.given_kw == pytest.approx(carried, rel=0.01)
 
 
+def test_two_emitters_in_one_water_give_what_one_as_large_gives() -> None:
+    """As two small ones in a row do, which a stream carries the water through at once."""
+    at_work = operated("terrace-as-proposed")
+    positions = situation(at_work, HEATING_ONLY)
+    flows = at_work.standing(positions).flows.pipes
+    whole, halved = Model(at_work.plant), Model(at_work.plant)
+    halves = [replace(each, watts=each.watts / 2) for each in whole.heat.emitters]
+    halved.heat = replace(whole.heat, emitters=(*halves, *halves))
+    runs = [Run(model, positions, flows, model.cold()) for model in (whole, halved)]
+    for run in runs:
+        run.carry_on(600)
+    one, two = (run.state() for run in runs)
+    assert one.given_j > 0 and two.given_j == pytest.approx(one.given_j, rel=EXACT)
+    assert two.heat_j == pytest.approx(one.heat_j, rel=EXACT)
+
+
 def test_the_run_on_ends_and_needs_a_way_round() -> None:
     """With a bypass the heat left in the metal spreads; with none it stays where it is, and trips."""
     for name, way_round in (("terrace-as-proposed", True), ("terrace-bypass-backwards", False)):

@@ -86,9 +86,9 @@ class Component:
         return on_one_line(self.label) or _by_kind(self)
 
 
-def on_one_line(label: str) -> str:
-    """A label as it stands in a sentence, whatever breaks of lines its file has in it; empty where it is blank."""
-    return " ".join(label.split())
+def on_one_line(text: str) -> str:
+    """A text as it stands in a sentence, whatever breaks of lines its file has in it; empty where it is blank."""
+    return " ".join(text.split())
 
 
 def _by_kind(thing: Component | Control) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from typing import Any
 
 from circuitcheck.drawing.fields import CONTROL_FIELDS, DESIGN_FIELDS, PIPE_FIELDS, SHEET_FIELDS
-from circuitcheck.drawing.value import Drawing
+from circuitcheck.drawing.value import Drawing, on_one_line
 from circuitcheck.parts.kind import Field, FieldType
 from circuitcheck.told import Told, a_word, lower, spoken, strung, told_number, upper, worded
 
@@ -30,7 +30,7 @@ def short(text: str, most: int = MOST_LETTERS) -> str:
     """The text on one line, cut where it grows longer than so many letters: as a menu can hold."""
     if isinstance(text, Told) and len(text) <= most:
         return text
-    line = " ".join(text.split())
+    line = on_one_line(text)
     return line if len(line) <= most else f"{line[: most - 1].rstrip()}…"
 
 

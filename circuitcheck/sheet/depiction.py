@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe
+from circuitcheck.drawing.value import Component, Control, Drawing, Joint, Pipe, on_one_line
 from circuitcheck.parts.kind import FieldType, Role
 from circuitcheck.told import a_word, spoken, strung, upper, worded
 
@@ -82,9 +82,7 @@ def words(value: Any) -> str:
 
 def one_line(text: str) -> str:
     """A text of the file on one line, with its control characters shown as codes and not obeyed."""
-    return "".join(
-        letter if letter.isprintable() else f"[{ord(letter):02X}]" for letter in " ".join(text.split())
-    )
+    return "".join(letter if letter.isprintable() else f"[{ord(letter):02X}]" for letter in on_one_line(text))
 
 
 def carries_label_inside(part: Placed) -> bool:

@@ -47,7 +47,8 @@ def course(
     long_s: float = courses.LONG_S,
     is_wanted: Callable[[], bool] = lambda: True,
 ) -> courses.Course:
-    """The course of a drawing that stands so; one that goes on from a state is made every time."""
+    """The course of a drawing that stands so, with the flows that belong to it; one that goes on from a state is made
+    every time."""
     if state is not None or long_s != courses.LONG_S:
         return CARRY_ON(model, positions, flows, state, long_s, is_wanted)
     key = (dump(model.plant.drawing), positions)

@@ -28,7 +28,8 @@ def font_faces(letters: Mapping[int, Iterable[str]]) -> str:
     )
 
 
-# One document after another has the same letters, and cutting a font down takes longer than all else of a page.
+# Documents of one drawing have the same letters, those of a folder often: and cutting a font down takes longer than
+# all else of a page.
 @lru_cache(maxsize=64)
 def _face(weight: int, letters: frozenset[str]) -> str:
     # Slow to import, and only what is painted with its own font needs it.
